@@ -1,0 +1,116 @@
+import { comparable, describe, isBlankOrZero, readCell } from '../src/quantity/cell';
+import { nearest } from '../src/quantity/nearest';
+import { badInput } from '../src/quantity/problem';
+import { estimateJob, type JobEstimate, type RowTaker } from '../src/estimate/schedule';
+import { readFactors, type FactorsInForce } from '../src/rules/read-factors';
+import type { Recorder } from '../src/trace/recorder';
+import { readWalls } from '../src/walls/read-walls';
+import { selectZones, zonesOf, type Zone } from '../src/walls/zones';
+import type { Parameter } from './worksheet-function';
+
+/** Describes an argument that holds the walls. */
+export const WALLS: Parameter = {
+  name: 'walls',
+  description: 'Wall rows with their headings, for example Walls[#All]',
+  type: 'any',
+  dimensionality: 'matrix',
+  optional: false,
+};
+/** Describes the zone. */
+export const ZONE: Parameter = {
+  name: 'zone',
+  description: 'Name of one zone; empty for the whole job',
+  type: 'any',
+  dimensionality: 'scalar',
+  optional: true,
+};
+/** Describes the factors. */
+export const FACTORS: Parameter = {
+  name: 'factors',
+  description: 'Two columns: factor id, value; also units (US or SI)',
+  type: 'any',
+  dimensionality: 'matrix',
+  optional: true,
+};
+/** Describes the headings. */
+export const HEADINGS: Parameter = {
+  name: 'headings',
+  description: 'Two columns: our column, your heading for it',
+  type: 'any',
+  dimensionality: 'matrix',
+  optional: true,
+};
+
+/** The question that the arguments ask. */
+export interface Question {
+  readonly factors: FactorsInForce;
+  readonly zones: readonly Zone[];
+}
+
+/**
+ * Reads walls, zone, factors and headings.
+ * @param walls headed range
+ * @param zone name of a zone, or empty
+ * @param factors two-column range, or empty
+ * @param headings two-column range, or empty
+ * @returns the factors in force and the zones asked for
+ * @throws {WashdownError} naming what cannot be read
+ */
+export function readQuestion(walls: unknown, zone: unknown, factors: unknown, headings: unknown): Question {
+  const inForce = readFactors(factors);
+  const rows = readWalls(walls, inForce, headings);
+  return { factors: inForce, zones: selectZones(zonesOf(rows), readName(zone, 'zone')) };
+}
+
+/**
+ * Reads the arguments and works out the estimate.
+ * @param question factors and zones
+ * @param options what else is wanted
+ * @param options.rec takes down the lines
+ * @param options.takeRow takes the quantities of each row
+ * @returns the estimate of the zones asked for
+ */
+export function answer(
+  { factors, zones }: Question,
+  options: { rec?: Recorder; takeRow?: RowTaker } = {},
+): JobEstimate {
+  return estimateJob(zones, factors, options);
+}
+
+/**
+ * A scalar argument that is a name; a range of one cell counts as its cell.
+ * @param raw the argument
+ * @param what its name in messages
+ * @returns the name, empty where none is given
+ * @throws {WashdownError} where it is not a text or a number
+ */
+export function readName(raw: unknown, what: string): string {
+  let single = raw;
+  while (Array.isArray(single) && single.length === 1) single = (single as unknown[])[0];
+  if (Array.isArray(single)) throw badInput(`The ${what} must be one cell, not a range.`);
+  const cell = readCell(single);
+  if (isBlankOrZero(cell)) return '';
+  if (cell.type === 'error' || cell.type === 'unknown' || cell.type === 'blank' || cell.type === 'boolean') {
+    throw badInput(`The ${what} cannot be ${describe(cell)}. Accepted: a name, or empty.`);
+  }
+  return String(cell.value);
+}
+
+/**
+ * One of a list of choices.
+ * @param raw the argument
+ * @param what its name in messages
+ * @param choices what is accepted
+ * @returns the choice, or undefined where none is given
+ * @throws {WashdownError} where it is none of them
+ */
+export function readChoice<C extends string>(raw: unknown, what: string, choices: readonly C[]): C | undefined {
+  const name = readName(raw, what);
+  if (name === '') return undefined;
+  const found = choices.find((choice) => comparable(choice) === comparable(name.replace(/-/g, '')));
+  if (found === undefined) {
+    const offer = choices.length > 10 ? nearest(name, choices) : choices;
+    throw badInput(`The ${what} "${name}" is not known. Accepted: ${offer.join(', ')}, or empty for the whole.`);
+  }
+  return found;
+}

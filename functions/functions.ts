@@ -1,0 +1,26 @@
+import { WashdownError } from '../src/quantity/problem';
+import { worksheetFunctions } from './catalogue';
+import { isCellError, type CellError, type CellValue } from './worksheet-function';
+
+function hostError({ error, message }: CellError): CustomFunctions.Error {
+  const { notAvailable, invalidValue } = CustomFunctions.ErrorCode;
+  return new CustomFunctions.Error(error === '#N/A' ? notAvailable : invalidValue, message);
+}
+
+function hostCell(value: CellValue): unknown {
+  return isCellError(value) ? hostError(value) : value;
+}
+
+for (const { name, parameters, run } of worksheetFunctions) {
+  CustomFunctions.associate(name, (...args: unknown[]) => {
+    try {
+      // The host adds an object about the call behind the arguments.
+      const result = run(args.slice(0, parameters.length));
+      return Array.isArray(result) ? result.map((row) => row.map(hostCell)) : hostCell(result);
+    } catch (error) {
+      if (!(error instanceof WashdownError)) throw error;
+      const nothing = error.problems.every(({ type }) => type === 'nothing');
+      throw hostError({ error: nothing ? '#N/A' : '#VALUE!', message: error.message });
+    }
+  });
+}

@@ -1,0 +1,17 @@
+import { unitOf } from '../src/quantity/systems';
+import { readFactors } from '../src/rules/read-factors';
+import { worksheetFunctions } from './catalogue';
+
+/**
+ * The unit of what a function gives.
+ * @param name name of the function, for example `WATER`
+ * @param args the arguments that it was called with
+ * @returns the label of the unit, for example `gal`; empty for a text, a class, a count or a spill
+ */
+export function resultUnit(name: string, args: readonly unknown[]): string {
+  const found = worksheetFunctions.find((row) => row.name === name.toUpperCase());
+  if (found === undefined || found.unit === 'text') return '';
+  const place = found.parameters.findIndex((parameter) => parameter.name === 'factors');
+  const unit = unitOf(found.unit, readFactors(args[place]).system);
+  return unit === '1' ? '' : unit;
+}

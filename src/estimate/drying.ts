@@ -1,0 +1,80 @@
+import { minutes, type Minutes } from '../quantity/quantities';
+import { constants } from '../rules/constants';
+import type { FactorsInForce } from '../rules/read-factors';
+import type { Recorder } from '../trace/recorder';
+
+/** Air, face and wind over a wet film. */
+export interface Weather {
+  /** degC */
+  readonly air: number;
+  /** degC */
+  readonly surface: number;
+  /** share of saturation, 0 to 1 */
+  readonly humidity: number;
+  /** km/h */
+  readonly wind: number;
+}
+
+/**
+ * Evaporation of a wet film: E = 5 [(Tc + 18)^2.5 - r (Ta + 18)^2.5] (V + 4) 1e-6, none where the air would give
+ * water to the face. Source: ACI 305R; Uno 1998. For level concrete, about 40 % either way.
+ * @param weather temperatures in degC, wind in km/h
+ * @returns kg/(m2 h)
+ */
+export function evaporation(weather: Weather): number {
+  const { evaporationCoefficient: c, evaporationOffset: offset, evaporationPower: power, windOffset } = constants;
+  // Below the offset the equation has no meaning, and nothing dries to speak of.
+  const surface = Math.max(0, weather.surface + offset.value) ** power.value;
+  const air = Math.max(0, weather.air + offset.value) ** power.value;
+  return Math.max(0, c.value * (surface - weather.humidity * air) * (weather.wind + windOffset.value));
+}
+
+/**
+ * Time until a film has dried.
+ * @param film water on the face, L/m2 (a thickness in mm)
+ * @param density density of water, kg/L
+ * @param rate evaporation, kg/(m2 h)
+ * @returns min; infinite where nothing evaporates
+ */
+export function timeToDry(film: number, density: number, rate: number): Minutes {
+  return minutes(((film * density) / rate) * constants.minPerHour.value);
+}
+
+/**
+ * Time until the cleaner has dried on the face, in the weather in force.
+ * @param factors the factors in force
+ * @param rec takes down the lines
+ * @returns min; infinite where nothing evaporates
+ */
+export function dryingTime(factors: FactorsInForce, rec?: Recorder): Minutes {
+  const rate = evaporation({
+    air: factors.value('weather.air'),
+    surface: factors.value('weather.surface'),
+    humidity: factors.value('weather.humidity'),
+    wind: factors.value('weather.wind'),
+  });
+  const time = timeToDry(factors.value('weather.film'), factors.value('water.density'), rate);
+  if (rec) {
+    rec.factor('airTemperature', 'weather.air');
+    rec.factor('faceTemperature', 'weather.surface');
+    rec.factor('humidity', 'weather.humidity');
+    rec.factor('wind', 'weather.wind');
+    rec.factor('film', 'weather.film');
+    rec.factor('waterDensity', 'water.density');
+    rec.constant('evaporationCoefficient');
+    rec.constant('evaporationOffset');
+    rec.constant('evaporationPower');
+    rec.constant('windOffset');
+    rec.constant('minPerHour');
+    const term = (t: string) => `max(0, ${t} + evaporationOffset)^evaporationPower`;
+    rec.line(
+      'evaporation',
+      `max(0, evaporationCoefficient * (${term('faceTemperature')} - humidity * ${term('airTemperature')}) * (wind + windOffset))`,
+      rate,
+      'evaporation',
+      'evaporation',
+    );
+    if (rate > 0) rec.line('timeToDry', 'film * waterDensity / evaporation * minPerHour', time, 'minutes', 'timeToDry');
+  }
+  return time;
+}

@@ -1,0 +1,98 @@
+import { metres, squareMetres, type Metres, type SquareMetres } from '../quantity/quantities';
+import type { FactorsInForce } from '../rules/read-factors';
+import type { Recorder } from '../trace/recorder';
+import type { WallRow } from '../walls/wall-row';
+
+/** The allowances of masking. */
+export interface MaskingAllowances {
+  /** m */
+  readonly lap: number;
+  /** m2 each */
+  readonly fixtureFilm: number;
+  /** share of the perimeters */
+  readonly tapeWaste: number;
+  /** share of the masking area */
+  readonly filmWaste: number;
+}
+
+/** What is masked at a row. */
+export interface Masking {
+  /** Openings or the masked row with the laps; m2 */
+  readonly lapped: SquareMetres;
+  /** Fixtures to cover one by one. */
+  readonly fixtures: number;
+  /** All masking, with laps and fixtures; m2 */
+  readonly area: SquareMetres;
+  /** Film to buy; m2 */
+  readonly film: SquareMetres;
+  /** Tape to buy; m */
+  readonly tape: Metres;
+}
+
+/**
+ * The allowances in force.
+ * @param factors the factors in force
+ * @param rec takes down the lines
+ * @returns lap, film of a fixture, wastes
+ */
+export function maskingAllowances(factors: FactorsInForce, rec?: Recorder): MaskingAllowances {
+  rec?.factor('lap', 'mask.lap');
+  rec?.factor('fixtureFilm', 'fixture.film');
+  rec?.factor('tapeWaste', 'tape.waste');
+  rec?.factor('filmWaste', 'film.waste');
+  return {
+    lap: factors.value('mask.lap'),
+    fixtureFilm: factors.value('fixture.film'),
+    tapeWaste: factors.value('tape.waste'),
+    filmWaste: factors.value('film.waste'),
+  };
+}
+
+/**
+ * Masking of a row. A washed row: its openings, the laps along their perimeters, its fixtures. A masked row: the
+ * whole of it and the laps along its edge; its openings and fixtures lie beneath.
+ * @param row the wall row
+ * @param allow the allowances in force
+ * @param rec takes down the lines; `Area#` and `Openings#` have been taken down
+ * @returns areas, fixtures and tape
+ */
+export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder): Masking {
+  const surface = row.masked ? row.area : row.openings;
+  const perimeter = row.masked ? edgeOf(row, rec) : row.openingPerimeter;
+  const fixtures = row.masked ? 0 : row.fixtures;
+  const lapArea = perimeter * allow.lap;
+  const lapped = surface + lapArea;
+  const fixtureArea = fixtures * allow.fixtureFilm;
+  const area = lapped + fixtureArea;
+  const film = area * (1 + allow.filmWaste);
+  const tape = perimeter * (1 + allow.tapeWaste);
+  if (rec) {
+    rec.line('masked#', row.masked ? 'Area#' : 'Openings#', surface, 'area', 'masked');
+    if (!row.masked) rec.input('perimeter#', perimeter, 'length', 'Opening perimeter of the row');
+    rec.input('fixtures#', fixtures, 'count', row.masked ? 'Fixtures lie beneath the masked row' : 'Fixtures of the row');
+    rec.line('lapArea#', 'perimeter# * lap', lapArea, 'area', 'lapArea');
+    rec.line('fixtureArea#', 'fixtures# * fixtureFilm', fixtureArea, 'area', 'fixtureArea');
+    rec.line('maskingArea#', 'masked# + lapArea# + fixtureArea#', area, 'area', 'masking');
+    rec.line('film#', 'maskingArea# * (1 + filmWaste)', film, 'area', 'film');
+    rec.line('tape#', 'perimeter# * (1 + tapeWaste)', tape, 'length', 'tape');
+  }
+  return {
+    lapped: squareMetres(lapped),
+    fixtures,
+    area: squareMetres(area),
+    film: squareMetres(film),
+    tape: metres(tape),
+  };
+}
+
+function edgeOf(row: WallRow, rec?: Recorder): number {
+  if (row.height > 0) {
+    const edge = 2 * (row.area / row.height + row.height);
+    rec?.input('Height#', row.height, 'length', 'Height of the row');
+    rec?.line('perimeter#', '2 * (Area# / Height# + Height#)', edge, 'length', 'edgeFromHeight');
+    return edge;
+  }
+  const edge = 4 * Math.sqrt(row.area);
+  rec?.line('perimeter#', '4 * sqrt(Area#)', edge, 'length', 'edgeFromArea');
+  return edge;
+}

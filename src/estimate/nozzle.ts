@@ -1,0 +1,32 @@
+import { litresPerMinute, type LitresPerMinute } from '../quantity/quantities';
+import { constants } from '../rules/constants';
+import type { FactorsInForce } from '../rules/read-factors';
+import type { Recorder } from '../trace/recorder';
+
+/**
+ * Flow of a nozzle: number * sqrt(pressure / 4000 psi) US gal/min. Source: nozzle numbering convention.
+ * @param number the nozzle's number
+ * @param pressure pressure at the nozzle, kPa
+ * @returns flow in L/min
+ */
+export function nozzleFlow(number: number, pressure: number): LitresPerMinute {
+  return litresPerMinute(number * constants.ratedFlow.value * Math.sqrt(pressure / constants.ratedPressure.value));
+}
+
+/**
+ * Flow of the rinse nozzle in force.
+ * @param factors the factors in force
+ * @param rec takes down the lines
+ * @returns flow in L/min
+ */
+export function rinseFlow(factors: FactorsInForce, rec?: Recorder): LitresPerMinute {
+  const flow = nozzleFlow(factors.value('nozzle.number'), factors.value('nozzle.pressure'));
+  if (rec) {
+    rec.factor('nozzleNumber', 'nozzle.number');
+    rec.factor('nozzlePressure', 'nozzle.pressure');
+    rec.constant('ratedFlow');
+    rec.constant('ratedPressure');
+    rec.line('flow', 'nozzleNumber * ratedFlow * sqrt(nozzlePressure / ratedPressure)', flow, 'flow', 'nozzleFlow');
+  }
+  return flow;
+}

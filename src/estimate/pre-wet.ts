@@ -1,0 +1,115 @@
+import {
+  litres,
+  litresPerSquareMetre,
+  minutes,
+  type Litres,
+  type LitresPerSquareMetre,
+  type Minutes,
+  type SquareMetres,
+} from '../quantity/quantities';
+import { constants } from '../rules/constants';
+import type { FactorsInForce } from '../rules/read-factors';
+import type { Recorder } from '../trace/recorder';
+import type { WallRow } from '../walls/wall-row';
+import { sorptivity } from './sorptivity';
+
+/** How a zone is wetted before the cleaner. */
+export interface PreWet {
+  /** Time after which the uptake left for the dwell is small enough. */
+  readonly needed: Minutes;
+  readonly passes: number;
+  /** Time that the face is kept wet: passes times the contact of one. */
+  readonly contact: Minutes;
+  readonly runoff: LitresPerSquareMetre;
+  /** Density of water, kg/L. */
+  readonly density: number;
+}
+
+/** What holds where nothing is wetted: clear water has no dwell. */
+export const NO_PREWET: PreWet = {
+  needed: minutes(0),
+  passes: 0,
+  contact: minutes(0),
+  runoff: litresPerSquareMetre(0),
+  density: 1,
+};
+
+/**
+ * The pre-wet of a zone, set by its washed row with the highest suction.
+ * The uptake left for the dwell d is S (sqrt(t0 + d) - sqrt(t0)) <= L, so t0 = ((d - (L/S)^2) / (2 L/S))^2
+ * where d > (L/S)^2, else 0. Source: square-root-of-time law, Hall and Hoff; ASTM C1585.
+ * @param rows the rows of the zone
+ * @param factors the factors in force
+ * @param rec takes down the lines
+ * @returns minutes, passes and run-off
+ */
+export function preWet(rows: readonly WallRow[], factors: FactorsInForce, rec?: Recorder): PreWet {
+  const density = factors.value('water.density');
+  let governing = 0;
+  let thirstiest: WallRow | undefined;
+  for (const row of rows) {
+    if (row.masked) continue;
+    rec?.inRow(row.row, row.wall);
+    const value = sorptivity(row, density, rec);
+    if (thirstiest === undefined || value > governing) {
+      governing = value;
+      thirstiest = row;
+    }
+  }
+  const residual = factors.value('prewet.residualUptake') / density;
+  const dwell = factors.value('dwell.most');
+  const ratio = residual / governing;
+  const needed = governing === 0 ? 0 : (Math.max(0, dwell - ratio ** 2) / (2 * ratio)) ** 2;
+  const passContact = factors.value('prewet.passContact');
+  const leastPasses = factors.value('prewet.leastPasses');
+  const passes = Math.max(leastPasses, Math.ceil(needed / passContact - constants.guard.value));
+  const contact = passes * passContact;
+  const runoff = passes * factors.value('prewet.runoffPerPass');
+  if (rec) {
+    rec.factor('residualUptake', 'prewet.residualUptake');
+    rec.factor('dwellMost', 'dwell.most');
+    rec.factor('passContact', 'prewet.passContact');
+    rec.factor('leastPasses', 'prewet.leastPasses');
+    rec.factor('runoffPerPass', 'prewet.runoffPerPass');
+    rec.constant('guard');
+    rec.line('S@', `S_r${String(thirstiest?.row ?? 0)}`, governing, 'sorptivity', 'governingSuction');
+    rec.line('residual', 'residualUptake / waterDensity', residual, 'volumePerArea', 'residual');
+    rec.line(
+      'prewetTime@',
+      governing === 0 ? '0' : '(max(0 * dwellMost, dwellMost - (residual / S@)^2) / (2 * residual / S@))^2',
+      needed,
+      'minutes',
+      'prewetTime',
+    );
+    rec.line('passes@', 'max(leastPasses, ceil(prewetTime@ / passContact - guard))', passes, 'count', 'passes');
+    rec.line('prewetContact@', 'passes@ * passContact', contact, 'minutes', 'prewetContact');
+  }
+  return {
+    needed: minutes(needed),
+    passes,
+    contact: minutes(contact),
+    runoff: litresPerSquareMetre(runoff),
+    density,
+  };
+}
+
+/**
+ * The pre-wet water of a row: what its face takes up by its own suction, and the run-off of each pass.
+ * @param row the wall row
+ * @param area its washed area, m2
+ * @param wet the pre-wet of the zone
+ * @param rec takes down the line; `S#` has been taken down with the pre-wet of the zone
+ * @returns volume in L
+ */
+export function preWetWater(row: WallRow, area: SquareMetres, wet: PreWet, rec?: Recorder): Litres {
+  const absorbed = wet.passes === 0 ? 0 : sorptivity(row, wet.density) * Math.sqrt(wet.contact);
+  const volume = area * (absorbed + wet.runoff);
+  if (rec) {
+    if (wet.passes === 0 || row.masked) rec.line('preWetWater#', '0', volume, 'volume', row.masked ? 'washedArea' : 'noPrewet');
+    else {
+      const expression = 'washedArea# * (S# * sqrt(prewetContact@) + passes@ * runoffPerPass)';
+      rec.line('preWetWater#', expression, volume, 'volume', 'prewetWater');
+    }
+  }
+  return litres(volume);
+}

@@ -1,0 +1,71 @@
+import { STRONGEST_CLASS, type CleanerClass } from '../rules/cleaner-classes';
+import type { FactorsInForce, MaterialInForce } from '../rules/read-factors';
+import type { Recorder } from '../trace/recorder';
+import type { WallRow } from '../walls/wall-row';
+import { needClass, needsOf } from './need-class';
+
+/** What may touch a zone, what does, and why. */
+export interface Governing {
+  /** The strongest class that the zone's weakest unmasked material allows. */
+  readonly ceiling: CleanerClass;
+  /** The materials that set the ceiling, in the order of the rows. */
+  readonly governors: readonly MaterialInForce[];
+  /** The greatest need among the unmasked rows. */
+  readonly mostNeed: number;
+  /** The class to use. */
+  readonly classToUse: CleanerClass;
+}
+
+/**
+ * The governing ceiling of a zone and the class to use: the gentlest that does the work, never above the ceiling.
+ * @param rows the rows of the zone
+ * @param factors the factors in force
+ * @param rec takes down the lines
+ * @returns the decision, or undefined where every row is masked and nothing is washed
+ */
+export function governZone(rows: readonly WallRow[], factors: FactorsInForce, rec?: Recorder): Governing | undefined {
+  let ceiling: number = STRONGEST_CLASS;
+  let mostNeed = 0;
+  let washed = false;
+  let neediest: WallRow | undefined;
+  const materials = new Set<MaterialInForce>();
+  const needs = needsOf(factors);
+  for (const row of rows) {
+    if (row.masked) continue;
+    washed = true;
+    materials.add(row.material);
+    if (row.material.ceiling < ceiling) ceiling = row.material.ceiling;
+    rec?.inRow(row.row, row.wall);
+    const need = needClass(row, needs, rec);
+    if (need > mostNeed) {
+      mostNeed = need;
+      neediest = row;
+    }
+  }
+  if (!washed) return undefined;
+  const governors = [...materials].filter((material) => material.ceiling === ceiling);
+  const classToUse = Math.min(ceiling, factors.chosenClass ?? mostNeed) as CleanerClass;
+  if (rec) {
+    const symbols = [...materials].map((material) => `ceiling_${symbolOf(material)}`);
+    [...materials].forEach((material, index) => {
+      rec.material(symbols[index] ?? '', material, 'ceiling', 'class');
+    });
+    rec.line('ceiling@', `min(${symbols.join(', ')})`, ceiling, 'class', 'ceiling');
+    rec.line('mostNeed@', neediest ? `need_r${String(neediest.row)}` : '0', mostNeed, 'class', 'mostNeed');
+    if (factors.chosenClass === undefined) {
+      rec.line('class@', 'min(ceiling@, mostNeed@)', classToUse, 'class', 'classToUse');
+    } else {
+      rec.line('class@', `min(ceiling@, ${String(factors.chosenClass)})`, classToUse, 'class', 'chosenClass');
+    }
+  }
+  return { ceiling: ceiling as CleanerClass, governors, mostNeed, classToUse };
+}
+
+/**
+ * A material's code as a word that an expression can use.
+ * @param material the material
+ * @returns letters, digits and underscores
+ */
+export function symbolOf(material: MaterialInForce): string {
+  return material.code.replace(/[^A-Za-z0-9]+/g, '_');
+}

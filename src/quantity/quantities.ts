@@ -1,0 +1,71 @@
+declare const unit: unique symbol;
+
+/** A number that carries its SI unit in its type, so that litres cannot be handed over as square metres. */
+export type Quantity<U extends string> = number & { readonly [unit]: U };
+
+/** Area in m2. */
+export type SquareMetres = Quantity<'m2'>;
+/** Length in m. */
+export type Metres = Quantity<'m'>;
+/** Volume in L. */
+export type Litres = Quantity<'L'>;
+/** Water or film on a face, L/m2. */
+export type LitresPerSquareMetre = Quantity<'L/m2'>;
+/** Time in min. */
+export type Minutes = Quantity<'min'>;
+/** Working time of persons, h times persons. */
+export type CrewHours = Quantity<'person h'>;
+/** Working days of the crew. */
+export type Days = Quantity<'d'>;
+/** Flow in L/min. */
+export type LitresPerMinute = Quantity<'L/min'>;
+
+/**
+ * Marks a plain number as a quantity of the stated unit.
+ * @param value the number, already in that unit
+ * @returns the same number
+ */
+export const squareMetres = (value: number): SquareMetres => value as SquareMetres;
+/**
+ * Marks a plain number as metres.
+ * @param value length in m
+ * @returns the same number
+ */
+export const metres = (value: number): Metres => value as Metres;
+/**
+ * Marks a plain number as litres.
+ * @param value volume in L
+ * @returns the same number
+ */
+export const litres = (value: number): Litres => value as Litres;
+/**
+ * Marks a plain number as litres per square metre.
+ * @param value volume on an area in L/m2
+ * @returns the same number
+ */
+export const litresPerSquareMetre = (value: number): LitresPerSquareMetre =>
+  value as LitresPerSquareMetre;
+/**
+ * Marks a plain number as minutes.
+ * @param value time in min
+ * @returns the same number
+ */
+export const minutes = (value: number): Minutes => value as Minutes;
+/**
+ * Marks a plain number as crew-hours.
+ * @param value working time in hours times persons
+ * @returns the same number
+ */
+export const crewHours = (value: number): CrewHours => value as CrewHours;
+/**
+ * Marks a plain number as days.
+ * @param value days of work
+ * @returns the same number
+ */
+export const days = (value: number): Days => value as Days;
+/**
+ * Marks a plain number as litres a minute.
+ * @param value flow in L/min
+ * @returns the same number
+ */
+export const litresPerMinute = (value: number): LitresPerMinute => value as LitresPerMinute;

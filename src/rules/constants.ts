@@ -1,0 +1,37 @@
+import type { Kind } from '../quantity/systems';
+import { conversionFactor, toBase } from '../quantity/conversions';
+import { STRONGEST_CLASS } from './cleaner-classes';
+import type { SourceKind } from './source-kinds';
+import type { SourceId } from './sources';
+
+/** A number that is fixed by definition or by a published equation, and so is shown but not overridden. */
+export interface Constant {
+  /** Value in the base (SI) unit of its kind. */
+  readonly value: number;
+  readonly kind: Kind;
+  readonly meaning: string;
+  readonly source: SourceId;
+  readonly sourceKind: SourceKind;
+}
+
+const published = { sourceKind: 'published' } as const;
+
+/** The constants of the model, by the symbol that a trace shows. */
+export const constants = {
+  minPerHour: { value: 60, kind: 'minutesPerHour', meaning: 'minutes in an hour', source: 'sp811', ...published },
+  strongestClass: { value: STRONGEST_CLASS, kind: 'class', meaning: 'strongest class that is offered', source: 'tn20', ...published },
+  onePerson: { value: 1, kind: 'persons', meaning: 'one person', source: 'geometry', sourceKind: 'computed' },
+  guard: { value: 1e-9, kind: 'ratio', meaning: 'keeps a whole count whole through the conversion of units', source: 'geometry', sourceKind: 'computed' },
+  iraTime: { value: 1, kind: 'minutes', meaning: 'duration of the test of the initial rate of absorption', source: 'c67', ...published },
+  ratedFlow: { value: toBase(1, 'gal/min'), kind: 'flow', meaning: 'flow that one nozzle number stands for at the rated pressure', source: 'nozzle-number', ...published },
+  ratedPressure: { value: toBase(4000, 'psi'), kind: 'pressure', meaning: 'pressure that nozzle numbers are rated at', source: 'nozzle-number', ...published },
+  evaporationCoefficient: { value: 5e-6, kind: 'evaporation', meaning: 'coefficient of the evaporation equation, for degC and km/h', source: 'aci305', ...published },
+  evaporationOffset: { value: 18, kind: 'degreesCelsius', meaning: 'temperature offset of the evaporation equation', source: 'aci305', ...published },
+  evaporationPower: { value: 2.5, kind: 'ratio', meaning: 'power of the evaporation equation', source: 'aci305', ...published },
+  windOffset: { value: 4, kind: 'kilometresPerHour', meaning: 'wind offset of the evaporation equation', source: 'aci305', ...published },
+  degFAtZeroC: { value: 32, kind: 'ratio', meaning: 'degrees F at 0 degC', source: 'sp811', ...published },
+  degFPerDegC: { value: 1 / conversionFactor('degF', 'degC'), kind: 'ratio', meaning: 'degrees F in one degree C', source: 'sp811', ...published },
+} as const satisfies Record<string, Constant>;
+
+/** The symbol of a constant. */
+export type ConstantId = keyof typeof constants;

@@ -1,0 +1,325 @@
+import { cellProblem, WashdownError, badInput, type Problem } from '../quantity/problem';
+import { comparable, describe, readCell, type Cell } from '../quantity/cell';
+import { fromBase, toBase } from '../quantity/conversions';
+import { nearest } from '../quantity/nearest';
+import { show, take, unitOf, type Kind, type System } from '../quantity/systems';
+import {
+  asksForUnbufferedAcid,
+  STRONGEST_CLASS,
+  UNBUFFERED_ACID_ANSWER,
+  type CleanerClass,
+} from './cleaner-classes';
+import { factors, type Factor, type FactorId } from './factors';
+import { materials, type Material } from './materials';
+
+/** The factors of one calculation: starting values with the user's own on top. */
+export interface FactorsInForce {
+  readonly system: System;
+  /** The value of a factor in its base (SI) unit. */
+  readonly value: (id: FactorId) => number;
+  /** Whether the user gave a value in place of the starting one. */
+  readonly overridden: (id: FactorId) => boolean;
+  /** The cleaner class that the user chose, where they chose one. */
+  readonly chosenClass: CleanerClass | undefined;
+  /** The materials known, with the user's own values on top. */
+  readonly materials: readonly MaterialInForce[];
+}
+
+/** A material with its values in base units and word of which are the user's own. */
+export interface MaterialInForce extends Omit<Material, 'suction' | 'pressure'> {
+  /** Uptake in the first minute, kg/m2. */
+  readonly suction: number;
+  /** Most pressure at the face, kPa. */
+  readonly pressure: number;
+  readonly overridden: readonly MaterialProperty[];
+}
+
+/** What a factor id `material.<code>.<property>` can set. */
+export type MaterialProperty = 'ceiling' | 'suction' | 'pressure';
+
+const materialProperties: Record<MaterialProperty, { kind: Kind; least: number; most: number; whole: boolean }> = {
+  ceiling: { kind: 'class', least: 0, most: STRONGEST_CLASS, whole: true },
+  suction: { kind: 'suction', least: 0, most: toBase(200, 'g/30in2'), whole: false },
+  pressure: { kind: 'pressure', least: 0, most: toBase(5000, 'psi'), whole: false },
+};
+
+const startingValues = new Map<string, number>(
+  factors.map(({ id, value, unit }) => [id, toBase(value, unit)]),
+);
+const factorByName = new Map<string, Factor>(factors.map((row) => [comparable(row.id), row]));
+const BY_NEED = 'by need';
+const UNITS = 'units';
+const CHOSEN_CLASS = 'cleaner.class';
+const OWN_MATERIAL = /^material\.(.+)\.(ceiling|suction|pressure)$/i;
+
+/**
+ * Reads the two-column range of factor ids and values. A header row, blank rows and further columns are left alone.
+ * @param range the rows as the host hands them over; none, null or an empty range mean the starting values
+ * @returns the factors in force
+ * @throws {WashdownError} on an id that is not known, a value out of its range, or an id given twice
+ */
+export function readFactors(range: unknown): FactorsInForce {
+  const rows = factorRows(range);
+  const system = readSystem(rows);
+  const reader = new OverrideReader(system);
+  for (const row of rows) reader.take(row);
+  return reader.finish();
+}
+
+interface FactorRow {
+  readonly row: number;
+  readonly id: string;
+  readonly cell: Cell;
+}
+
+function factorRows(range: unknown): FactorRow[] {
+  if (range === null || range === undefined || range === '') return [];
+  if (!Array.isArray(range) || !range.every((row) => Array.isArray(row))) {
+    throw badInput('The factors must be a range of two columns: factor id, value.');
+  }
+  const rows: FactorRow[] = [];
+  const problems: Problem[] = [];
+  (range as unknown[][]).forEach((cells, index) => {
+    const name = readCell(cells[0]);
+    const cell = readCell(cells[1]);
+    if (name.type === 'blank' || (name.type === 'number' && name.value === 0 && cell.type !== 'text')) {
+      if (!(cell.type === 'blank' || (cell.type === 'number' && cell.value === 0))) {
+        problems.push(cellProblem({ row: index + 1, column: '1' }, 'a blank factor id beside a value', 'a factor id'));
+      }
+      return;
+    }
+    if (name.type !== 'text') {
+      problems.push(cellProblem({ row: index + 1, column: '1' }, describe(name), 'a factor id'));
+      return;
+    }
+    if (index === 0 && isHeading(name.value)) return;
+    rows.push({ row: index + 1, id: name.value, cell });
+  });
+  if (rows.length > 0 && (range as unknown[][]).some((cells) => cells.length < 2)) {
+    throw badInput('The factors must be a range of two columns: factor id, value.');
+  }
+  if (problems.length > 0) throw new WashdownError(problems);
+  return rows;
+}
+
+function isHeading(text: string): boolean {
+  return ['factor', 'factors', 'id', 'factorid'].includes(comparable(text));
+}
+
+function readSystem(rows: readonly FactorRow[]): System {
+  const given = rows.filter(({ id }) => comparable(id) === UNITS);
+  const [first] = given;
+  if (first === undefined) return 'US';
+  const text = first.cell.type === 'text' ? first.cell.value.toUpperCase() : '';
+  if (text === 'US' || text === 'SI') return text;
+  throw new WashdownError([
+    cellProblem({ row: first.row, label: UNITS, column: 'value' }, describe(first.cell), 'US or SI'),
+  ]);
+}
+
+class OverrideReader {
+  private readonly given = new Map<string, number>();
+  private readonly ids = new Set<string>();
+  private readonly problems: Problem[] = [];
+  private readonly own = new Map<string, { code: string; row: number } & Partial<Record<MaterialProperty, number>>>();
+  private chosenClass: CleanerClass | undefined;
+
+  constructor(private readonly system: System) {}
+
+  take(row: FactorRow): void {
+    const name = comparable(row.id);
+    if (this.ids.has(name)) {
+      this.refuse(row, `the factor "${row.id}" a second time`, 'each factor once');
+      return;
+    }
+    this.ids.add(name);
+    if (name === UNITS) return;
+    if (name === CHOSEN_CLASS) {
+      this.takeClass(row);
+      return;
+    }
+    const factor = factorByName.get(name);
+    if (factor) {
+      this.takeFactor(row, factor);
+      return;
+    }
+    const material = OWN_MATERIAL.exec(row.id.trim());
+    if (material?.[1] && material[2]) {
+      this.takeMaterial(row, material[1], material[2].toLowerCase() as MaterialProperty);
+      return;
+    }
+    const known = [...factors.map(({ id }) => id as string), UNITS, CHOSEN_CLASS, ...materialFactorIds()];
+    this.refuse(row, `the factor "${row.id}"`, `a factor id; the nearest are ${nearest(row.id, known).join(', ')}`);
+  }
+
+  finish(): FactorsInForce {
+    const inForce = this.materialsInForce();
+    if (fromLeastToMost(this.given)) {
+      this.problems.push({
+        type: 'input',
+        column: 'dwell.least',
+        message: 'The least dwell is longer than the most dwell. Accepted: dwell.least at most dwell.most.',
+      });
+    }
+    if (value(this.given, 'setup.perDay') >= value(this.given, 'shift')) {
+      this.problems.push({
+        type: 'input',
+        column: 'setup.perDay',
+        message: 'Set-up takes the whole shift. Accepted: setup.perDay less than shift.',
+      });
+    }
+    if (this.problems.length > 0) throw new WashdownError(this.problems);
+    const given = this.given;
+    return {
+      system: this.system,
+      value: (id) => value(given, id),
+      overridden: (id) => given.has(id),
+      chosenClass: this.chosenClass,
+      materials: inForce,
+    };
+  }
+
+  private takeFactor(row: FactorRow, factor: Factor): void {
+    const shownLeast = show(toBase(factor.least, factor.unit), factor.kind, this.system);
+    const shownMost = show(toBase(factor.most, factor.unit), factor.kind, this.system);
+    const accepted = range(shownLeast, shownMost, factor, unitOf(factor.kind, this.system));
+    const seen = numberOf(row.cell);
+    if (
+      seen === undefined ||
+      seen < shownLeast ||
+      seen > shownMost ||
+      (factor.positive && seen === 0) ||
+      (factor.whole && !Number.isInteger(seen))
+    ) {
+      this.refuse(row, describe(row.cell), accepted);
+      return;
+    }
+    this.given.set(factor.id, take(seen, factor.kind, this.system));
+  }
+
+  private takeClass(row: FactorRow): void {
+    const { cell } = row;
+    if (cell.type === 'text' && comparable(cell.value) === comparable(BY_NEED)) return;
+    if (cell.type === 'number' && Number.isInteger(cell.value) && cell.value >= 0 && cell.value <= STRONGEST_CLASS) {
+      this.chosenClass = cell.value as CleanerClass;
+      return;
+    }
+    const unbuffered =
+      (cell.type === 'text' && asksForUnbufferedAcid(cell.value)) ||
+      (cell.type === 'number' && cell.value > STRONGEST_CLASS);
+    this.refuse(row, describe(cell), unbuffered ? `0 to 3 or ${BY_NEED}. ${UNBUFFERED_ACID_ANSWER}` : `0 to 3 or ${BY_NEED}`);
+  }
+
+  private takeMaterial(row: FactorRow, code: string, property: MaterialProperty): void {
+    const spec = materialProperties[property];
+    const unit = unitOf(spec.kind, this.system);
+    const seen = numberOf(row.cell);
+    const most = show(spec.most, spec.kind, this.system);
+    if (seen === undefined || seen < spec.least || seen > most || (spec.whole && !Number.isInteger(seen))) {
+      this.refuse(row, describe(row.cell), range(spec.least, most, spec, unit));
+      return;
+    }
+    const known = findMaterial(materials, code);
+    const name = comparable(known?.code ?? code);
+    const own = this.own.get(name) ?? { code: known?.name ?? code, row: row.row };
+    own[property] = take(seen, spec.kind, this.system);
+    this.own.set(name, own);
+  }
+
+  private materialsInForce(): MaterialInForce[] {
+    const inForce = materials.map((row) => this.withOwnValues(row));
+    for (const [name, own] of this.own) {
+      if (materials.some((row) => comparable(row.code) === name)) continue;
+      const { ceiling, suction, pressure } = own;
+      if (ceiling === undefined || suction === undefined || pressure === undefined) {
+        this.problems.push(
+          cellProblem(
+            { row: own.row, column: '1' },
+            `the material "${own.code}", which the table does not have,`,
+            `ceiling, suction and pressure all three for a material of your own, or a known one; the nearest are ${nearest(own.code, materials.map((row) => row.code)).join(', ')}`,
+          ),
+        );
+        continue;
+      }
+      inForce.push({
+        code: own.code,
+        name: own.code,
+        ceiling: ceiling as CleanerClass,
+        suction,
+        pressure,
+        kind: 'override',
+        why: 'a material of the user\'s own',
+        group: 'other',
+        overridden: ['ceiling', 'suction', 'pressure'],
+      });
+    }
+    return inForce;
+  }
+
+  private withOwnValues(row: Material): MaterialInForce {
+    const own = this.own.get(comparable(row.code));
+    const overridden = (['ceiling', 'suction', 'pressure'] as const).filter((property) => own?.[property] !== undefined);
+    return {
+      ...row,
+      ceiling: (own?.ceiling ?? row.ceiling) as CleanerClass,
+      suction: own?.suction ?? toBase(row.suction, 'g/30in2'),
+      pressure: own?.pressure ?? toBase(row.pressure, 'psi'),
+      overridden,
+    };
+  }
+
+  private refuse(row: FactorRow, seen: string, accepted: string): void {
+    this.problems.push(cellProblem({ row: row.row, label: row.id, column: 'value' }, seen, accepted));
+  }
+}
+
+function value(given: ReadonlyMap<string, number>, id: FactorId): number {
+  // Every id of the table has a starting value.
+  return given.get(id) ?? (startingValues.get(id) as number);
+}
+
+function fromLeastToMost(given: ReadonlyMap<string, number>): boolean {
+  return value(given, 'dwell.least') > value(given, 'dwell.most');
+}
+
+/** A blank beside a factor id reads as 0: the host does not tell the two apart. */
+function numberOf(cell: Cell): number | undefined {
+  if (cell.type === 'blank') return 0;
+  return cell.type === 'number' ? cell.value : undefined;
+}
+
+function range(least: number, most: number, row: { positive?: boolean; whole?: boolean }, unit: string): string {
+  const what = row.whole ? 'a whole number' : 'a number';
+  const from = row.positive && least === 0 ? 'more than 0' : `${tidy(least)}`;
+  const units = unit === '1' ? '' : ` ${unit}`;
+  return `${what} from ${from} to ${tidy(most)}${units}`;
+}
+
+function tidy(bound: number): string {
+  return String(Number(bound.toPrecision(6)));
+}
+
+/**
+ * The material of a name or code.
+ * @param among the materials known
+ * @param name a name or code, case and spacing ignored
+ * @returns the material, or undefined
+ */
+export function findMaterial<M extends { code: string; name: string }>(among: readonly M[], name: string): M | undefined {
+  const wanted = comparable(name);
+  return among.find((row) => comparable(row.code) === wanted || comparable(row.name) === wanted);
+}
+
+function materialFactorIds(): string[] {
+  return materials.flatMap(({ code }) => Object.keys(materialProperties).map((property) => `material.${code}.${property}`));
+}
+
+/**
+ * A factor's starting value as a user of the system sees it.
+ * @param factor a row of the table
+ * @param system the display system
+ * @returns the starting value in the shown unit
+ */
+export function shownStart(factor: Factor, system: System): number {
+  return fromBase(toBase(factor.value, factor.unit), unitOf(factor.kind, system));
+}

@@ -1,0 +1,267 @@
+import { conversionFactor } from '../quantity/conversions';
+import { coherentKind, show, unitOf, type Kind, type System } from '../quantity/systems';
+import { constants, type ConstantId } from '../rules/constants';
+import { factors, type Factor, type FactorId } from '../rules/factors';
+import { methods, type MethodId } from '../rules/methods';
+import type { FactorsInForce, MaterialInForce, MaterialProperty } from '../rules/read-factors';
+import type { SourceKind } from '../rules/source-kinds';
+import { sources } from '../rules/sources';
+
+/** One line of how a number was worked out. */
+export interface TraceLine {
+  /** Name of the number, a word that an expression can use. */
+  readonly symbol: string;
+  /** Arithmetic over the symbols above; empty where the value is given. */
+  readonly expression: string;
+  /** Value in `unit`. */
+  readonly value: number;
+  readonly unit: string;
+  readonly rule: string;
+  readonly source: string;
+  readonly kind: SourceKind;
+  /** The wall or zone that the line belongs to; empty for the whole job. */
+  readonly where: string;
+}
+
+const SYMBOL = /[A-Za-z_][A-Za-z0-9_]*/g;
+// A long sum is written in pieces, because a cell holds no more than 32,767 characters.
+const TERMS_A_LINE = 20;
+
+/**
+ * Takes down how a number is worked out, while it is worked out. In symbols and expressions `@` stands for the
+ * zone at hand and `#` for the wall row at hand.
+ */
+export class Recorder {
+  private readonly lines = new Map<string, TraceLine>();
+  private zone = { suffix: '', label: '' };
+  private row = { suffix: '', label: '' };
+
+  /**
+   * Starts an empty record.
+   * @param factorsInForce the factors of the calculation, whose display system the lines use
+   */
+  constructor(private readonly factorsInForce: FactorsInForce) {}
+
+  private get system(): System {
+    return this.factorsInForce.system;
+  }
+
+  /**
+   * Says which zone the next lines belong to.
+   * @param index number of the zone within the calculation; undefined for the job as a whole
+   * @param label name of the zone
+   */
+  inZone(index: number | undefined, label: string): void {
+    this.zone = { suffix: index === undefined ? '' : `_z${String(index + 1)}`, label };
+    this.row = { suffix: '', label: '' };
+  }
+
+  /**
+   * Says which wall row the next lines belong to.
+   * @param row row number within the range; undefined for the zone as a whole
+   * @param label the wall's label
+   */
+  inRow(row: number | undefined, label: string): void {
+    this.row = { suffix: row === undefined ? '' : `_r${String(row)}`, label };
+  }
+
+  /**
+   * A number that was worked out.
+   * @param symbol its name
+   * @param expression arithmetic over earlier symbols
+   * @param value in the base unit
+   * @param kind what it measures
+   * @param method the rule that it follows
+   */
+  line(symbol: string, expression: string, value: number, kind: Kind, method: MethodId): void {
+    const { rule, source, kind: sourceKind } = methods[method];
+    this.put(symbol, expression, value, kind, rule, sources[source], sourceKind);
+  }
+
+  /**
+   * A number that a wall row states.
+   * @param symbol its name
+   * @param value in the base unit
+   * @param kind what it measures
+   * @param what the rule beside it
+   */
+  input(symbol: string, value: number, kind: Kind, what: string): void {
+    const own = coherentKind(kind) !== kind;
+    this.put(own ? `${symbol}_given` : symbol, '', value, kind, what, sources.rows, 'input');
+    if (own) this.convert(symbol, value, kind);
+  }
+
+  /**
+   * A factor of the table, with its conversion where its customary unit is not the one computed in.
+   * @param symbol its name in the expressions
+   * @param id its id in the table
+   */
+  factor(symbol: string, id: FactorId): void {
+    if (this.lines.has(symbol)) return;
+    // The id comes from the table.
+    const row = factors.find((candidate) => candidate.id === id) as Factor;
+    const overridden = this.factorsInForce.overridden(id);
+    const value = this.factorsInForce.value(id);
+    const own = coherentKind(row.kind) !== row.kind;
+    const source = overridden ? sources.factors : sources[row.source];
+    this.put(
+      own ? `${symbol}_given` : symbol,
+      '',
+      value,
+      row.kind,
+      `${id}: ${row.meaning}`,
+      source,
+      overridden ? 'override' : row.sourceKind,
+    );
+    if (own) this.convert(symbol, value, row.kind);
+  }
+
+  /**
+   * A property of a material.
+   * @param symbol its name in the expressions
+   * @param material the material in force
+   * @param property which of its numbers
+   * @param kind what it measures
+   */
+  material(symbol: string, material: MaterialInForce, property: MaterialProperty, kind: Kind): void {
+    const overridden = material.overridden.includes(property);
+    const own = coherentKind(kind) !== kind;
+    const rule = `${material.name}, ${property}: ${material.why}`;
+    const source = overridden
+      ? sources.factors
+      : material.kind === 'from memory'
+        ? sources.memory
+        : material.kind === 'common practice'
+          ? sources.practice
+          : sources.estimate;
+    this.put(
+      own ? `${symbol}_given` : symbol,
+      '',
+      material[property],
+      kind,
+      rule,
+      source,
+      overridden ? 'override' : material.kind,
+    );
+    if (own) this.convert(symbol, material[property], kind);
+  }
+
+  /**
+   * A constant of the model.
+   * @param id its symbol
+   */
+  constant(id: ConstantId): void {
+    if (this.lines.has(id)) return;
+    const { value, kind, meaning, source, sourceKind } = constants[id];
+    this.put(id, '', value, kind, meaning, sources[source], sourceKind);
+  }
+
+  /**
+   * A sum of many numbers, in pieces that a cell can hold.
+   * @param symbol name of the sum
+   * @param terms names of what is summed, in order
+   * @param values their values in the base unit, in the same order
+   * @param kind what they measure
+   * @param method the rule that the sum follows
+   */
+  sum(symbol: string, terms: readonly string[], values: readonly number[], kind: Kind, method: MethodId): void {
+    let soFar = '';
+    let total = 0;
+    for (let start = 0; start < terms.length; start += TERMS_A_LINE) {
+      const end = Math.min(start + TERMS_A_LINE, terms.length);
+      const piece = terms.slice(start, end).join(' + ');
+      for (let index = start; index < end; index++) total += values[index] ?? 0;
+      const name = end === terms.length ? symbol : `${symbol}_to${String(end)}`;
+      this.line(name, soFar === '' ? piece : `${soFar} + ${piece}`, total, kind, end === terms.length ? method : 'sum');
+      soFar = name;
+    }
+    if (terms.length === 0) this.line(symbol, '0', 0, kind, method);
+  }
+
+  /**
+   * The lines that a number rests on, in the order in which they were worked out, the number itself last.
+   * @param symbol name of the number
+   * @returns its lines; empty where no such number was worked out
+   */
+  linesFor(symbol: string): TraceLine[] {
+    const wanted = new Set<string>();
+    const open = [symbol];
+    for (let name = open.pop(); name !== undefined; name = open.pop()) {
+      const line = this.lines.get(name);
+      if (line === undefined || wanted.has(name)) continue;
+      wanted.add(name);
+      open.push(...(line.expression.match(SYMBOL) ?? []));
+    }
+    const target = this.lines.get(symbol);
+    const before = [...this.lines.values()].filter((line) => line !== target && wanted.has(line.symbol));
+    return target === undefined ? [] : [...before, target];
+  }
+
+  private convert(symbol: string, value: number, kind: Kind): void {
+    const to = coherentKind(kind);
+    const fromUnit = unitOf(kind, this.system);
+    const toUnit = unitOf(to, this.system);
+    if (kind === 'temperature' && fromUnit === 'degF') {
+      this.constant('degFAtZeroC');
+      this.constant('degFPerDegC');
+      this.line(symbol, `(${symbol}_given - degFAtZeroC) / degFPerDegC`, value, to, 'kelvin');
+      return;
+    }
+    const factor = `k_${plain(fromUnit)}_${plain(toUnit)}`;
+    if (!this.lines.has(factor)) {
+      this.lines.set(factor, {
+        symbol: factor,
+        expression: '',
+        value: conversionFactor(fromUnit, toUnit),
+        unit: `${toUnit} per ${fromUnit}`,
+        rule: methods.convert.rule,
+        source: citation(sources.sp811),
+        kind: 'published',
+        where: '',
+      });
+    }
+    this.line(symbol, `${symbol}_given * ${factor}`, value, to, 'convert');
+  }
+
+  private put(
+    symbol: string,
+    expression: string,
+    value: number,
+    kind: Kind,
+    rule: string,
+    source: Source,
+    sourceKind: SourceKind,
+  ): void {
+    const name = this.named(symbol);
+    const ofRow = symbol.includes('#');
+    const ofZone = symbol.includes('@');
+    this.lines.set(name, {
+      symbol: name,
+      expression: this.named(expression),
+      value: show(value, kind, this.system),
+      unit: unitOf(kind, this.system),
+      rule,
+      source: citation(source),
+      kind: sourceKind,
+      where: ofRow ? this.row.label : ofZone ? this.zone.label : '',
+    });
+  }
+
+  private named(text: string): string {
+    return text.replaceAll('@', this.zone.suffix).replaceAll('#', this.row.suffix);
+  }
+}
+
+interface Source {
+  readonly document: string;
+  readonly edition: string;
+  readonly section: string;
+}
+
+function citation({ document, edition, section }: Source): string {
+  return [document, edition, section].filter((part) => part !== '').join(', ');
+}
+
+function plain(unit: string): string {
+  return unit === '%' ? 'pct' : unit.replace(/[^A-Za-z0-9]+/g, '');
+}

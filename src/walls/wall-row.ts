@@ -1,0 +1,37 @@
+import type { Metres, SquareMetres } from '../quantity/quantities';
+import type { MortarType } from '../rules/mortars';
+import type { MaterialInForce } from '../rules/read-factors';
+import type { Residue } from '../rules/residues';
+
+/** One row of wall data, read and checked, in base units. */
+export interface WallRow {
+  /** Row within the range, its header being row 1. */
+  readonly row: number;
+  readonly wall: string;
+  readonly zone: string;
+  /** Order from the top, 1 = highest; 0 where not stated. */
+  readonly level: number;
+  readonly material: MaterialInForce;
+  /** Gross face area. */
+  readonly area: SquareMetres;
+  /** 0 where not stated. */
+  readonly height: Metres;
+  readonly openings: SquareMetres;
+  readonly openingPerimeter: Metres;
+  readonly fixtures: number;
+  /** Undefined where not stated. */
+  readonly mortar: MortarType | undefined;
+  /** Undefined where not stated. */
+  readonly residue: Residue | undefined;
+  readonly brushed: boolean;
+  /** Days since laid; 0 where not stated. */
+  readonly age: number;
+  readonly masked: boolean;
+  /** The row cannot be masked. */
+  readonly neverMasked: boolean;
+  /** Measured uptake of the first minute, kg/m2; 0 where the material's holds. */
+  readonly suction: number;
+}
+
+/** The zone of the rows that state none. */
+export const NO_ZONE = '(no zone)';

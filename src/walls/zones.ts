@@ -1,0 +1,41 @@
+import { comparable } from '../quantity/cell';
+import { nearest } from '../quantity/nearest';
+import { nothingHere } from '../quantity/problem';
+import type { WallRow } from './wall-row';
+
+/** Walls that are washed with one cleaner. */
+export interface Zone {
+  readonly name: string;
+  readonly rows: readonly WallRow[];
+}
+
+/**
+ * Sorts the rows into zones, in the order in which the zones first appear.
+ * @param rows the wall rows
+ * @returns the zones
+ */
+export function zonesOf(rows: readonly WallRow[]): Zone[] {
+  const zones = new Map<string, WallRow[]>();
+  for (const row of rows) {
+    const known = zones.get(row.zone);
+    if (known) known.push(row);
+    else zones.set(row.zone, [row]);
+  }
+  return [...zones].map(([name, zoneRows]) => ({ name, rows: zoneRows }));
+}
+
+/**
+ * The zones that a question is about.
+ * @param zones all zones
+ * @param name name of one zone, case and spacing ignored; empty for the whole job
+ * @returns that zone, or all
+ * @throws {WashdownError} when no wall is in the zone, or there is no wall at all
+ */
+export function selectZones(zones: readonly Zone[], name: string): readonly Zone[] {
+  if (zones.length === 0) throw nothingHere('There is no wall in the range: every row is blank.');
+  if (name === '') return zones;
+  const found = zones.filter((zone) => comparable(zone.name) === comparable(name));
+  if (found.length > 0) return found;
+  const offer = nearest(name, zones.map((zone) => zone.name)).join(', ');
+  throw nothingHere(`No wall is in the zone "${name}". The nearest zones are ${offer}.`);
+}
