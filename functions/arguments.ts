@@ -107,10 +107,14 @@ export function readName(raw: unknown, what: string): string {
 export function readChoice<C extends string>(raw: unknown, what: string, choices: readonly C[]): C | undefined {
   const name = readName(raw, what);
   if (name === '') return undefined;
-  const found = choices.find((choice) => comparable(choice) === comparable(name.replace(/-/g, '')));
+  const found = choices.find((choice) => unhyphened(choice) === unhyphened(name));
   if (found === undefined) {
     const offer = choices.length > 10 ? nearest(name, choices) : choices;
     throw badInput(`The ${what} "${name}" is not known. Accepted: ${offer.join(', ')}, or empty for the whole.`);
   }
   return found;
+}
+
+function unhyphened(name: string): string {
+  return comparable(name).replace(/-/g, '');
 }

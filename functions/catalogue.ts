@@ -1,7 +1,9 @@
+import { checksFunction } from './checks';
 import { classFunction, governingFunction, governorFunction } from './governing';
 import { quantityFunctions } from './quantity-functions';
 import { scheduleFunction, wallRowsFunction } from './spills';
 import { factorsFunction, materialsFunction, sourcesFunction } from './tables';
+import { traceFunction } from './trace';
 import type { WorksheetFunction } from './worksheet-function';
 
 /** The one list of the worksheet functions: it feeds functions.json, the README and the pane's help. */
@@ -12,6 +14,8 @@ export const worksheetFunctions: readonly WorksheetFunction[] = [
   ...quantityFunctions,
   scheduleFunction,
   wallRowsFunction,
+  traceFunction,
+  checksFunction,
   factorsFunction,
   materialsFunction,
   sourcesFunction,

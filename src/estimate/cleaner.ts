@@ -26,7 +26,7 @@ export function cleanerUse(classToUse: CleanerClass, factors: FactorsInForce, re
     rec.factor('coverage', 'cleaner.coverage');
     rec.factor('coats', 'cleaner.applications');
     rec.factor(`dilution_${String(classToUse)}`, dilution);
-    rec.line('dilution@', `dilution_${String(classToUse)}`, factors.value(dilution), 'ratio', 'classToUse');
+    rec.line('dilution@', `dilution_${String(classToUse)}`, factors.value(dilution), 'ratio', 'dilution');
   }
   return {
     coverage: factors.value('cleaner.coverage'),

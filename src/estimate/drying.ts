@@ -59,7 +59,7 @@ export function dryingTime(factors: FactorsInForce, rec?: Recorder): Minutes {
     rec.factor('faceTemperature', 'weather.surface');
     rec.factor('humidity', 'weather.humidity');
     rec.factor('wind', 'weather.wind');
-    rec.factor('film', 'weather.film');
+    rec.factor('wetFilm', 'weather.film');
     rec.factor('waterDensity', 'water.density');
     rec.constant('evaporationCoefficient');
     rec.constant('evaporationOffset');
@@ -74,7 +74,7 @@ export function dryingTime(factors: FactorsInForce, rec?: Recorder): Minutes {
       'evaporation',
       'evaporation',
     );
-    if (rate > 0) rec.line('timeToDry', 'film * waterDensity / evaporation * minPerHour', time, 'minutes', 'timeToDry');
+    if (rate > 0) rec.line('timeToDry', 'wetFilm * waterDensity / evaporation * minPerHour', time, 'minutes', 'timeToDry');
   }
   return time;
 }

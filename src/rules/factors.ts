@@ -24,6 +24,7 @@ export interface Factor {
 const assumption = { sourceKind: 'assumption', source: 'estimate' } as const;
 const practice = { sourceKind: 'common practice', source: 'practice' } as const;
 const memory = { sourceKind: 'from memory', source: 'memory' } as const;
+const advice = { sourceKind: 'published', source: 'tn20' } as const;
 const strength = { unit: 'psi', kind: 'pressure', least: 1, most: 20000, sourceKind: 'published', source: 'c270' } as const;
 const areaRate = { unit: 'ft2/min', kind: 'areaPerMinute', least: 0, most: 1000, positive: true, ...assumption } as const;
 const handRate = { unit: 'ft2/crew-h', kind: 'areaPerCrewHour', least: 0, most: 100000, positive: true, ...assumption } as const;
@@ -81,6 +82,12 @@ export const factors = [
   { id: 'weather.humidity', value: 50, unit: '%', kind: 'percent', least: 0, most: 100, ...assumption, meaning: 'relative humidity of the air' },
   { id: 'weather.wind', value: 10, unit: 'km/h', kind: 'windSpeed', least: 0, most: 150, ...assumption, meaning: 'wind along the face' },
   { id: 'weather.film', value: 0.1, unit: 'mm water', kind: 'filmThickness', least: 0, most: 5, positive: true, ...assumption, meaning: 'film of cleaner on the face' },
+  { id: 'sample.area', value: 0, unit: 'ft2', kind: 'area', least: 0, most: 100000, ...assumption, meaning: 'sample area washed and looked at when dry; 0 = none yet' },
+  { id: 'sample.least', value: 20, unit: 'ft2', kind: 'area', least: 0, most: 100000, ...advice, meaning: 'least sample area' },
+  { id: 'limit.age', value: 7, unit: 'd', kind: 'days', least: 0, most: 365, ...advice, meaning: 'youngest masonry to wash' },
+  { id: 'limit.air', value: 40, unit: 'degF', kind: 'temperature', least: -40, most: 140, sourceKind: 'published', source: 'trade-site', meaning: 'coldest air and face to wash in, until dry' },
+  { id: 'limit.distance', value: 6, unit: 'in', kind: 'shortLength', least: 0, most: 240, sourceKind: 'published', source: 'stone-producer', meaning: 'least distance of the nozzle, published for limestone and taken for all' },
+  { id: 'limit.angle', value: 25, unit: 'degree', kind: 'angle', least: 0, most: 120, ...memory, meaning: 'narrowest fan that does not harm joints' },
 ] as const satisfies readonly Factor[];
 
 /** The id of a factor of the table. */

@@ -40,6 +40,7 @@ export const methods = {
   nozzleFlow: { rule: 'Flow of the rinse nozzle', source: 'nozzle-number', kind: 'published' },
   rinsePerArea: { rule: 'Rinse water on an area: flow by the area rinsed in a minute, times the rinses', ...computed },
   rinseWater: { rule: 'Rinse water', ...computed },
+  dilution: { rule: 'Parts of water to 1 of concentrate, of the class to use', ...computed },
   cleanerMix: { rule: 'Mixed cleaner: area by coverage, times the coats', ...computed },
   concentrate: { rule: 'Concentrate in the mix of 1 part to n parts of water', ...computed },
   mixWater: { rule: 'Water in the mix', ...computed },

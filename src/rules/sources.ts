@@ -96,6 +96,20 @@ export const sources = {
     used: 'conversion factors',
     kind: 'published',
   },
+  'trade-site': {
+    document: 'Trade site on masonry cleaning',
+    edition: 'not stated',
+    section: 'weather',
+    used: 'air above 40 degF and staying so through drying',
+    kind: 'published',
+  },
+  'trade-magazine': {
+    document: 'Trade magazine on masonry cleaning',
+    edition: '1997',
+    section: 'block beside brick',
+    used: 'acid cleaner for brick can etch adjoining block; protect block below',
+    kind: 'published',
+  },
   'dilution-article': {
     document: 'Article quoting a brick producer, Australian practice',
     edition: 'not stated',

@@ -86,7 +86,7 @@ export class Recorder {
    * @param what the rule beside it
    */
   input(symbol: string, value: number, kind: Kind, what: string): void {
-    const own = coherentKind(kind) !== kind;
+    const own = this.isConverted(kind);
     this.put(own ? `${symbol}_given` : symbol, '', value, kind, what, sources.rows, 'input');
     if (own) this.convert(symbol, value, kind);
   }
@@ -102,7 +102,7 @@ export class Recorder {
     const row = factors.find((candidate) => candidate.id === id) as Factor;
     const overridden = this.factorsInForce.overridden(id);
     const value = this.factorsInForce.value(id);
-    const own = coherentKind(row.kind) !== row.kind;
+    const own = this.isConverted(row.kind);
     const source = overridden ? sources.factors : sources[row.source];
     this.put(
       own ? `${symbol}_given` : symbol,
@@ -125,7 +125,7 @@ export class Recorder {
    */
   material(symbol: string, material: MaterialInForce, property: MaterialProperty, kind: Kind): void {
     const overridden = material.overridden.includes(property);
-    const own = coherentKind(kind) !== kind;
+    const own = this.isConverted(kind);
     const rule = `${material.name}, ${property}: ${material.why}`;
     const source = overridden
       ? sources.factors
@@ -195,6 +195,11 @@ export class Recorder {
     const target = this.lines.get(symbol);
     const before = [...this.lines.values()].filter((line) => line !== target && wanted.has(line.symbol));
     return target === undefined ? [] : [...before, target];
+  }
+
+  /** Whether a trace computes in another unit than the table shows. */
+  private isConverted(kind: Kind): boolean {
+    return unitOf(kind, this.system) !== unitOf(coherentKind(kind), this.system);
   }
 
   private convert(symbol: string, value: number, kind: Kind): void {

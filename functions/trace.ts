@@ -1,0 +1,106 @@
+import { addedQuantities, quantityIds } from '../src/estimate/quantities';
+import { nearest } from '../src/quantity/nearest';
+import { badInput, nothingHere } from '../src/quantity/problem';
+import { explainedByFactors, explainedByZone } from '../src/trace/explained';
+import { Recorder, type TraceLine } from '../src/trace/recorder';
+import { answer, FACTORS, HEADINGS, readChoice, readName, readQuestion, WALLS, ZONE, type Question } from './arguments';
+import { NOTHING_WASHED } from './governing';
+import type { Parameter, WorksheetFunction } from './worksheet-function';
+
+const QUANTITY: Parameter = {
+  name: 'quantity',
+  description: 'What to explain: water, pre-wet water, masking, tape, cleaner, crew-hours, scrape hours, class, governing and so on',
+  type: 'any',
+  dimensionality: 'scalar',
+  optional: false,
+};
+
+const WALL: Parameter = {
+  name: 'wall',
+  description: 'Label of one wall row, to explain its share alone',
+  type: 'any',
+  dimensionality: 'scalar',
+  optional: true,
+};
+
+/** What adds up over rows, by heading and by the name of its worksheet function. */
+const added: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(quantityIds.map((id) => [addedQuantities[id].heading.toLowerCase(), id])),
+  cleaner: 'concentrate',
+};
+const byZone: Readonly<Record<string, string>> = explainedByZone;
+const byFactors: Readonly<Record<string, string>> = explainedByFactors;
+const names = [...Object.keys(added), ...Object.keys(byZone), ...Object.keys(byFactors)];
+
+/**
+ * The lines that a number rests on, its own last.
+ * @param quantity what to explain, one of the names of `traceNames`
+ * @param question factors and zones
+ * @param wall label of one wall row, or empty
+ * @returns the lines
+ * @throws {WashdownError} where there is no such number
+ */
+export function linesOf(quantity: string, question: Question, wall: string): TraceLine[] {
+  const rec = new Recorder(question.factors);
+  const { finding } = answer(question, { rec });
+  const lines = rec.linesFor(symbolFor(quantity, question, wall));
+  const last = lines.at(-1);
+  if (last === undefined || Number.isNaN(last.value)) {
+    if (finding !== undefined) throw badInput(finding);
+    throw nothingHere(
+      quantity in byFactors || quantity in byZone ? `There is no ${quantity} here. ${NOTHING_WASHED} Or clear water is used.` : NOTHING_WASHED,
+    );
+  }
+  return lines;
+}
+
+/** Names that TRACE takes. */
+export const traceNames: readonly string[] = names;
+
+function symbolFor(quantity: string, { zones }: Question, wall: string): string {
+  const sum = added[quantity];
+  if (sum !== undefined && wall !== '') {
+    const row = zones.flatMap(({ rows }) => rows).find((candidate) => candidate.wall === wall);
+    if (row !== undefined) return `${sum}_r${String(row.row)}`;
+    const labels = zones.flatMap(({ rows }) => rows.map((candidate) => candidate.wall));
+    throw nothingHere(`No wall row has the label "${wall}". The nearest are ${nearest(wall, labels).join(', ')}.`);
+  }
+  if (wall !== '') throw badInput(`The ${quantity} belongs to a zone, not to a wall row. Accepted: no wall.`);
+  const one = zones.length === 1;
+  if (sum !== undefined) return one ? `${sum}_z1` : sum;
+  const ofZone = byZone[quantity];
+  if (ofZone === undefined) return byFactors[quantity] ?? '';
+  if (one) return `${ofZone}_z1`;
+  if (ofZone === 'ceiling') return ofZone;
+  throw badInput(`Each zone has its own ${quantity}. Accepted: the name of one zone: ${zones.map(({ name }) => name).join(', ')}.`);
+}
+
+/** How a number was worked out. */
+export const traceFunction: WorksheetFunction = {
+  name: 'TRACE',
+  description: 'Spills how a number was worked out: symbol, expression, value, unit, rule, source, kind of source, where.',
+  parameters: [QUANTITY, WALLS, ZONE, FACTORS, HEADINGS, WALL],
+  result: 'matrix',
+  unit: 'text',
+  rule: 'the lines that the computation itself writes',
+  example: '=WASH.TRACE("water",Walls[#All],"Library south",Factors[#All])',
+  run: ([quantity, walls, zone, factors, headings, wall]) => {
+    const asked = readName(quantity, 'quantity');
+    const wanted = readChoice(asked, 'quantity', names);
+    if (wanted === undefined) throw badInput(`TRACE needs a quantity. Accepted: ${names.join(', ')}.`);
+    const question = readQuestion(walls, zone, factors, headings);
+    return [
+      ['Symbol', 'Expression', 'Value', 'Unit', 'Rule', 'Source', 'Kind of source', 'Where'],
+      ...linesOf(wanted, question, readName(wall, 'wall')).map((line) => [
+        line.symbol,
+        line.expression,
+        line.value,
+        line.unit,
+        line.rule,
+        line.source,
+        line.kind,
+        line.where,
+      ]),
+    ];
+  },
+};

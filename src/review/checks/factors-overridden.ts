@@ -1,0 +1,47 @@
+import { show, unitOf } from '../../quantity/systems';
+import { factors as table } from '../../rules/factors';
+import { shownStart } from '../../rules/read-factors';
+import type { Check } from '../finding';
+import { shownFactor } from '../shown';
+
+/** Factors and materials whose values are the user's own. */
+export const factorsOverridden: Check = ({ factors }) => {
+  const changed = table
+    .filter(({ id }) => factors.overridden(id))
+    .map((row) => ({
+      check: 'override',
+      what: `${row.id} is ${shownFactor(factors, row.id)}; the starting value is ${String(Number(shownStart(row, factors.system).toPrecision(4)))} ${unitOf(row.kind, factors.system)}`,
+      where: `factor ${row.id}`,
+      why: row.meaning,
+      todo: 'Keep the label, test or record that it comes from',
+      source: 'factors' as const,
+    }));
+  const own = factors.materials
+    .filter(({ overridden }) => overridden.length > 0)
+    .map((material) => ({
+      check: 'override',
+      what: `${material.name}: ${material.overridden.map((property) => `${property} ${String(ownValue(material[property], property, factors.system))}`).join(', ')}`,
+      where: `material ${material.code}`,
+      why: material.why,
+      todo: "Keep the maker's advice or the test that it comes from",
+      source: 'factors' as const,
+    }));
+  const chosen =
+    factors.chosenClass === undefined
+      ? []
+      : [
+          {
+            check: 'override',
+            what: `Class ${String(factors.chosenClass)} is chosen in place of the gentlest that does the work`,
+            where: 'factor cleaner.class',
+            why: 'A milder class is made up for by scrubbing; a class above the ceiling is never used',
+            todo: 'Keep the reason',
+            source: 'factors' as const,
+          },
+        ];
+  return [...changed, ...own, ...chosen];
+};
+
+function ownValue(value: number, property: 'ceiling' | 'suction' | 'pressure', system: 'US' | 'SI'): number {
+  return property === 'ceiling' ? value : Number(show(value, property, system).toPrecision(4));
+}

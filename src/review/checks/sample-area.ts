@@ -1,0 +1,18 @@
+import type { Check } from '../finding';
+import { shownFactor } from '../shown';
+
+/** No sample area, or too small a one, has been washed and looked at. */
+export const sampleAreaMissing: Check = ({ factors }) => {
+  const seen = factors.value('sample.area');
+  if (seen >= factors.value('sample.least')) return [];
+  return [
+    {
+      check: 'sample area',
+      what: seen === 0 ? 'No sample area has been looked at' : `The sample area is only ${shownFactor(factors, 'sample.area')}`,
+      where: 'factor sample.area',
+      why: 'Only a sample on this wall, looked at when dry, shows what cleaner and method do to it',
+      todo: `Wash ${shownFactor(factors, 'sample.least')} of each material with the method priced here, look at it when dry, and state the area in the factor sample.area`,
+      source: 'tn20',
+    },
+  ];
+};

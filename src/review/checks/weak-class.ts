@@ -1,0 +1,18 @@
+import { residueOf } from '../../govern/need-class';
+import { className } from '../../rules/cleaner-classes';
+import { rowCheck } from '../finding';
+
+const HEAVY = 'heavy';
+
+/** Heavy residue under a class that does not take it off by itself. */
+export const heavyUnderWeakClass = rowCheck(
+  (row, { governing }) =>
+    !row.masked && residueOf(row) === HEAVY && governing !== undefined && governing.classToUse < governing.mostNeed,
+  ({ governing }) => ({
+    check: 'heavy residue',
+    what: `Heavy residue under class ${String(governing?.classToUse)} (${className(governing?.classToUse ?? 0)})`,
+    why: 'The cleaner does not take it off: scrubbing has to, and may mark the face',
+    todo: 'Scrape more before washing, mask what governs, or plan for the scrubbing that is priced',
+    source: 'estimate',
+  }),
+);

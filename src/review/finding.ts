@@ -1,0 +1,60 @@
+import type { SourceId } from '../rules/sources';
+import type { FactorsInForce } from '../rules/read-factors';
+import type { ZoneEstimate } from '../estimate/schedule';
+import type { WallRow } from '../walls/wall-row';
+
+/** Something on the walls, in the factors or in the result that a reviewer should know. */
+export interface Finding {
+  /** Name of the check. */
+  readonly check: string;
+  readonly what: string;
+  /** Zone and walls, or the factor. */
+  readonly where: string;
+  readonly why: string;
+  /** What to do about it. */
+  readonly todo: string;
+  readonly source: SourceId;
+}
+
+/** What a check looks at. */
+export interface Checked {
+  readonly zones: readonly ZoneEstimate[];
+  readonly factors: FactorsInForce;
+}
+
+/** A check: looks, and says what it found. */
+export type Check = (checked: Checked) => Finding[];
+
+// More labels than this are counted, so that the finding still fits a cell.
+const LABELS_NAMED = 20;
+
+/**
+ * Zone and walls in words.
+ * @param zone name of the zone
+ * @param rows the rows concerned
+ * @returns for example `Library south: S-1, S-2`
+ */
+export function whereOf(zone: string, rows: readonly WallRow[]): string {
+  const named = rows.slice(0, LABELS_NAMED).map(({ wall }) => wall);
+  const more = rows.length > LABELS_NAMED ? ` and ${String(rows.length - LABELS_NAMED)} more` : '';
+  return `${zone}: ${named.join(', ')}${more}`;
+}
+
+/**
+ * A check of the rows one by one, with one finding a zone.
+ * @param applies whether a row is concerned
+ * @param say what is said of the rows of a zone
+ * @returns the check
+ */
+export function rowCheck(
+  applies: (row: WallRow, zone: ZoneEstimate, checked: Checked) => boolean,
+  say: (zone: ZoneEstimate, rows: readonly WallRow[], checked: Checked) => Omit<Finding, 'where'>,
+): Check {
+  return (checked) =>
+    checked.zones.flatMap((estimate) => {
+      const rows = estimate.zone.rows.filter((row) => applies(row, estimate, checked));
+      return rows.length === 0
+        ? []
+        : [{ ...say(estimate, rows, checked), where: whereOf(estimate.zone.name, rows) }];
+    });
+}

@@ -1,0 +1,29 @@
+import { show, unitOf } from '../quantity/systems';
+import { factors, type FactorId } from '../rules/factors';
+import type { FactorsInForce } from '../rules/read-factors';
+
+const DIGITS = 4;
+
+/**
+ * A factor's value with its unit, for a sentence.
+ * @param factorsInForce the factors in force
+ * @param id the factor
+ * @returns for example `400 psi`
+ */
+export function shownFactor(factorsInForce: FactorsInForce, id: FactorId): string {
+  const kind = factors.find((row) => row.id === id)?.kind ?? 'ratio';
+  return shownValue(factorsInForce.value(id), kind, factorsInForce);
+}
+
+/**
+ * A base value with its unit, for a sentence.
+ * @param value in the base unit
+ * @param kind what it measures
+ * @param factorsInForce the factors in force, for their display system
+ * @returns for example `37.2 m2`
+ */
+export function shownValue(value: number, kind: Parameters<typeof show>[1], factorsInForce: FactorsInForce): string {
+  const unit = unitOf(kind, factorsInForce.system);
+  const number = String(Number(show(value, kind, factorsInForce.system).toPrecision(DIGITS)));
+  return unit === '1' ? number : `${number} ${unit}`;
+}
