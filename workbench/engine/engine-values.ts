@@ -1,0 +1,93 @@
+import type { BaseValueObject } from '@univerjs/preset-sheets-node-core';
+import type { ICellData, Nullable } from '@univerjs/presets';
+import { isCellError, isErrorCode, type CellError, type CellValue } from '../xlsx/cell-value';
+import type { Argument } from './call';
+import { ArrayValueObject, BooleanValueObject, ErrorValueObject, NumberValueObject, StringValueObject } from './univer';
+
+// The engine's own numbers for the kinds of a cell's value.
+const TEXT = 1;
+const NUMBER = 2;
+const BOOLEAN = 3;
+
+const ENGINE_ERRORS: Readonly<Record<string, CellError>> = {
+  '#CYCLE!': { error: '#REF!', message: 'The formula depends on its own result.' },
+  '#ERROR!': { error: '#VALUE!', message: 'The formula cannot be read.' },
+};
+
+function errorFrom(code: string): CellError {
+  return ENGINE_ERRORS[code] ?? { error: code };
+}
+
+/**
+ * A cell value as the engine keeps it.
+ * @param value what the cell holds
+ * @returns the engine's cell
+ */
+export function toCellData(value: CellValue): ICellData {
+  if (value === null) return {};
+  if (isCellError(value)) return { v: value.error, t: TEXT };
+  if (typeof value === 'boolean') return { v: value ? 1 : 0, t: BOOLEAN };
+  return { v: value, t: typeof value === 'number' ? NUMBER : TEXT };
+}
+
+/**
+ * A value as a cell of the engine holds it.
+ * @param cell the engine's cell
+ * @returns the value; null where the cell is empty
+ */
+export function fromCellData(cell: Nullable<ICellData>): CellValue {
+  if (!cell) return null;
+  const value = cell.v;
+  if (value === undefined || value === null) return null;
+  if (cell.t === BOOLEAN) return value === 1 || value === true;
+  if (typeof value === 'string' && (isErrorCode(value) || value in ENGINE_ERRORS)) return errorFrom(value);
+  return value;
+}
+
+function fromScalar(value: Nullable<BaseValueObject>): CellValue {
+  if (!value || value.isNull()) return null;
+  return value.isError() ? errorFrom(String(value.getValue())) : value.getValue();
+}
+
+/**
+ * An argument of a formula.
+ * @param value as the engine hands it over
+ * @returns the value or range, undefined where the argument was left out
+ */
+export function toArgument(value: BaseValueObject): Argument {
+  if (value.isArray()) {
+    const array = value as InstanceType<typeof ArrayValueObject>;
+    const width = array.getColumnCount();
+    return array
+      .getArrayValue()
+      .map((row) => Array.from({ length: width }, (_, column) => fromScalar(row[column])));
+  }
+  return value.isNull() ? undefined : fromScalar(value);
+}
+
+function toScalar(value: CellValue): BaseValueObject {
+  if (value === null) return StringValueObject.create('');
+  if (isCellError(value)) return ErrorValueObject.create(value.error as Parameters<typeof ErrorValueObject.create>[0]);
+  if (typeof value === 'number') return NumberValueObject.create(value);
+  if (typeof value === 'boolean') return BooleanValueObject.create(value);
+  // A text of digits must stay a text, so the general factory is no use.
+  return StringValueObject.create(value);
+}
+
+/**
+ * A function's result for the engine.
+ * @param result a value or a grid of values
+ * @returns the engine's value
+ */
+export function toEngine(result: CellValue | CellValue[][]): BaseValueObject {
+  if (!Array.isArray(result)) return toScalar(result);
+  return ArrayValueObject.create({
+    calculateValueList: result.map((row) => row.map(toScalar)),
+    rowCount: result.length,
+    columnCount: result[0]?.length ?? 0,
+    unitId: '',
+    sheetId: '',
+    row: -1,
+    column: -1,
+  });
+}

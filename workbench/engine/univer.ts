@@ -1,0 +1,26 @@
+import { createRequire } from 'node:module';
+import type * as Presets from '@univerjs/presets';
+import type * as Sheets from '@univerjs/preset-sheets-node-core';
+
+// The packages' import form fails in Node on a dependency that only offers named exports to require.
+const require = createRequire(import.meta.url);
+
+const presets = require('@univerjs/presets') as typeof Presets;
+const sheets = require('@univerjs/preset-sheets-node-core') as typeof Sheets;
+
+export const { Univer, LocaleType, UniverInstanceType, ObjectMatrix } = presets;
+export const {
+  ArrayValueObject,
+  BaseFunction,
+  BooleanValueObject,
+  ErrorValueObject,
+  FormulaDataModel,
+  ICalculateFormulaService,
+  IDefinedNamesService,
+  IFunctionService,
+  NumberValueObject,
+  StringValueObject,
+  UniverFormulaEnginePlugin,
+  UniverSheetsPlugin,
+} = sheets;
+export type { Univer as UniverInstance } from '@univerjs/presets';

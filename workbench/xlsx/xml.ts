@@ -1,0 +1,90 @@
+import { DOMParser, type Document, type Element } from '@xmldom/xmldom';
+import { BadFile } from './bad-file';
+
+/**
+ * Reads the XML of a small part.
+ * @param text the XML
+ * @param path the part, for the error
+ * @returns its document
+ * @throws {BadFile} where it cannot be read
+ */
+export function parseXml(text: string, path: string): Document {
+  try {
+    // Warnings are about style; only what makes the part unreadable counts.
+    const parser = new DOMParser({ onError: (level, message) => {
+      if (level !== 'warning') throw new Error(message);
+    } });
+    return parser.parseFromString(text.replace(/^\uFEFF/, ''), 'text/xml');
+  } catch (cause) {
+    const reason = cause instanceof Error ? cause.message.split('\n')[0] : String(cause);
+    throw new BadFile(`The workbook is damaged: ${path} cannot be read (${reason ?? ''}).`);
+  }
+}
+
+/**
+ * The elements of a name, whatever their prefix.
+ * @param root where to look
+ * @param name the local name
+ * @returns the elements in order
+ */
+export function elements(root: Document | Element, name: string): Element[] {
+  return Array.from(root.getElementsByTagNameNS('*', name));
+}
+
+const NAMED: Readonly<Record<string, string>> = {
+  amp: '&',
+  lt: '<',
+  gt: '>',
+  quot: '"',
+  apos: "'",
+};
+
+/**
+ * Decodes the entities of XML text.
+ * @param text as it stands in the file
+ * @returns as it reads
+ */
+export function decodeXml(text: string): string {
+  return text
+    .replace(/\r\n?/g, '\n')
+    .replace(/<!\[CDATA\[([\s\S]*?)\]\]>|&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi, (whole, raw, hex, decimal, name) => {
+      if (typeof raw === 'string') return raw;
+      if (typeof hex === 'string') return String.fromCodePoint(Number.parseInt(hex, 16));
+      if (typeof decimal === 'string') return String.fromCodePoint(Number(decimal));
+      return NAMED[String(name)] ?? String(whole);
+    });
+}
+
+/**
+ * Encodes text for XML.
+ * @param text as it reads
+ * @returns as it stands in the file
+ */
+export function encodeXml(text: string): string {
+  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+}
+
+/**
+ * Decodes the file format's own escapes of characters that XML does not take.
+ * @param text for example `a_x000a_b`
+ * @returns the text with the characters themselves
+ */
+export function decodeEscapes(text: string): string {
+  return text.replace(/_x([0-9a-f]{4})_/gi, (_, code: string) =>
+    String.fromCharCode(Number.parseInt(code, 16)),
+  );
+}
+
+/**
+ * Encodes characters that XML does not take, and texts that would be read as such an escape.
+ * @param text as it reads
+ * @returns the text to store
+ */
+export function encodeEscapes(text: string): string {
+  return text
+    .replace(/_(?=x[0-9a-f]{4}_)/gi, '_x005F_')
+    // eslint-disable-next-line no-control-regex -- these are the characters that XML leaves out
+    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, (character) =>
+      `_x${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}_`,
+    );
+}
