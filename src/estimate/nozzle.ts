@@ -1,4 +1,4 @@
-import { litresPerMinute, type LitresPerMinute } from '../quantity/quantities';
+import { litresPerMinute, metres, type LitresPerMinute, type Metres } from '../quantity/quantities';
 import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
@@ -11,6 +11,27 @@ import type { Recorder } from '../trace/recorder';
  */
 export function nozzleFlow(number: number, pressure: number): LitresPerMinute {
   return litresPerMinute(number * constants.ratedFlow.value * Math.sqrt(pressure / constants.ratedPressure.value));
+}
+
+/**
+ * Width of a fan: 2 * distance * tan(angle / 2). Real fans are narrower.
+ * @param distance distance of the nozzle from the face, m
+ * @param angle fan angle, degrees
+ * @returns width in m
+ */
+export function fanWidth(distance: number, angle: number): Metres {
+  const halfAngle = ((angle / 2) * Math.PI) / 180;
+  return metres(2 * distance * Math.tan(halfAngle));
+}
+
+/**
+ * Force with which a jet pushes back: 0.0526 Q sqrt(P) lbf, with Q in US gal/min and P in psi.
+ * @param flow L/min
+ * @param pressure kPa
+ * @returns force in N
+ */
+export function reactionForce(flow: LitresPerMinute, pressure: number): number {
+  return constants.jetCoefficient.value * flow * Math.sqrt(pressure);
 }
 
 /**

@@ -96,6 +96,13 @@ export const sources = {
     used: 'conversion factors',
     kind: 'published',
   },
+  'molar-mass': {
+    document: 'Molar masses and stoichiometry of HCl, NaHCO3 and Na2CO3',
+    edition: '',
+    section: '',
+    used: 'alkali that neutralises the acid of a cleaner',
+    kind: 'published',
+  },
   'trade-site': {
     document: 'Trade site on masonry cleaning',
     edition: 'not stated',
