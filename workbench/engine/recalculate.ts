@@ -74,8 +74,9 @@ function hasCachedValue(cell: BookCell): boolean {
 
 function spillCells(sheet: BookSheet, frozen: (cell: BookCell) => boolean): Set<string> {
   const filled = new Set<string>();
-  for (const { array, row, column, ...cell } of sheet.cells.values()) {
-    if (!array || frozen({ array, row, column, ...cell })) continue;
+  for (const cell of sheet.cells.values()) {
+    const { array, row, column } = cell;
+    if (!array || frozen(cell)) continue;
     for (let r = array.top; r <= array.bottom; r += 1) {
       for (let c = array.left; c <= array.right; c += 1) {
         const address = cellAddress(r, c);

@@ -50,8 +50,9 @@ export function openArchive(bytes: Uint8Array): Archive {
  */
 export function packArchive(archive: Archive): Uint8Array {
   const parts: Zippable = {};
-  for (const [path, bytes] of archive) parts[path] = [bytes, { mtime: STAMP }];
-  return zipSync(parts, { level: 6 });
+  // Folders have nothing to compress, and some readers want them stored.
+  for (const [path, bytes] of archive) parts[path] = [bytes, { mtime: STAMP, level: bytes.length > 0 ? 6 : 0 }];
+  return zipSync(parts);
 }
 
 /**

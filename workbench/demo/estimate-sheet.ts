@@ -1,0 +1,86 @@
+import type { Workbook } from 'exceljs';
+import { columnLetters } from '../xlsx/address';
+import { asHeader, FORMATS, freeze, setWidths, title } from './look';
+import type { Job } from './wall-line';
+
+/** Row of the sheet on which the first zone stands. */
+const FIRST_ZONE = 4;
+
+interface Column {
+  readonly id: string;
+  readonly heading: (units: Job['units']) => string;
+  readonly format: string;
+  /** Whether the zones add up to the job. */
+  readonly adds: boolean;
+  readonly width: number;
+}
+
+const COLUMNS: readonly Column[] = [
+  { id: 'CLASS', heading: () => 'Class to use', format: FORMATS.count, adds: false, width: 10 },
+  { id: 'GOVERNING', heading: () => 'Governing ceiling', format: FORMATS.count, adds: false, width: 11 },
+  { id: 'GOVERNOR', heading: () => 'Set by', format: '@', adds: false, width: 30 },
+  { id: 'WATER', heading: ({ volume }) => `Water, ${volume}`, format: FORMATS.quantity, adds: true, width: 13 },
+  { id: 'MASKING', heading: ({ area }) => `Masking, ${area}`, format: FORMATS.quantity, adds: true, width: 13 },
+  { id: 'TAPE', heading: ({ length }) => `Tape, ${length}`, format: FORMATS.quantity, adds: true, width: 11 },
+  { id: 'CREWHOURS', heading: () => 'Crew-hours', format: FORMATS.quantity, adds: true, width: 12 },
+  { id: 'CLEANER', heading: ({ volume }) => `Concentrate, ${volume}`, format: FORMATS.quantity, adds: true, width: 13 },
+];
+
+/**
+ * The zones of a job in the order of its walls.
+ * @param job the job
+ * @returns their names
+ */
+export function zonesOf(job: Job): string[] {
+  return [...new Set(job.walls.map(([, zone]) => zone))];
+}
+
+/**
+ * Where the bid finds a quantity of the whole job.
+ * @param job the job
+ * @param id the worksheet function that gives it
+ * @returns a reference to the cell on the estimate sheet
+ * @throws {Error} where the sheet has no such column
+ */
+export function jobCell(job: Job, id: string): string {
+  const index = COLUMNS.findIndex((column) => column.id === id);
+  if (index < 0) throw new Error(`The estimate sheet has no column ${id}.`);
+  return `Estimate!$${columnLetters(index + 1)}$${String(FIRST_ZONE + zonesOf(job).length)}`;
+}
+
+/**
+ * Adds the estimate: a line a zone, one for the job, and one that adds the zones up beside it.
+ * @param workbook the workbook
+ * @param job the job
+ */
+export function addEstimate(workbook: Workbook, job: Job): void {
+  const sheet = workbook.addWorksheet('Estimate');
+  const zones = zonesOf(job);
+  const jobRow = FIRST_ZONE + zones.length;
+  title(sheet, 'A1', `${job.title}: wash-down a zone`);
+  sheet.getRow(FIRST_ZONE - 1).values = ['Zone', ...COLUMNS.map(({ heading }) => heading(job.units))];
+  asHeader(sheet.getRow(FIRST_ZONE - 1));
+  for (const [index, zone] of zones.entries()) sheet.getCell(FIRST_ZONE + index, 1).value = zone;
+  sheet.getCell(jobRow, 1).value = 'Whole job';
+  sheet.getCell(jobRow + 1, 1).value = 'Sum of the zones';
+  for (const [index, { id, format, adds, width }] of COLUMNS.entries()) {
+    const letters = columnLetters(index + 1);
+    const place = (row: number, formula: string): void => {
+      const cell = sheet.getCell(row, index + 2);
+      cell.value = { formula };
+      cell.numFmt = format;
+    };
+    for (const row of zones.keys()) {
+      place(FIRST_ZONE + row, `_xldudf_WASH_${id}(Walls[#All],$A${String(FIRST_ZONE + row)},Factors[#All])`);
+    }
+    if (adds) {
+      place(jobRow, `_xldudf_WASH_${id}(Walls[#All],,Factors[#All])`);
+      place(jobRow + 1, `SUM(${letters}${String(FIRST_ZONE)}:${letters}${String(jobRow - 1)})`);
+    }
+    sheet.getColumn(index + 2).width = width;
+  }
+  sheet.getRow(jobRow).font = { bold: true };
+  sheet.getRow(jobRow + 1).font = { italic: true, color: { argb: 'FF555555' } };
+  setWidths(sheet, [18]);
+  freeze(sheet, FIRST_ZONE - 1, 1);
+}

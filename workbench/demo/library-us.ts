@@ -1,0 +1,83 @@
+import type { Job, WallLine } from './wall-line';
+
+const south: readonly WallLine[] = [
+  // wall, zone, level, material, area, height, openings, perimeter, fixtures, mortar, residue, brushed, age, masked, suction
+  ['LS-01 parapet', 'Library south', 1, 'Red clay brick', 640, 4, null, null, null, 'N', 'light', 'yes', 35, 'no', null],
+  ['LS-02 third floor, bays 1-4', 'Library south', 2, 'Red clay brick', 1180, 13.5, 260, 176, 2, 'N', 'moderate', 'yes', 42, 'no', null],
+  ['LS-03 third floor, bays 5-8', 'Library south', 2, 'Red clay brick', 1180, 13.5, 260, 176, 2, 'N', 'moderate', 'no', 42, 'no', null],
+  ['LS-04 third floor sills', 'Library south', 3, 'Cast stone', 96, 0.75, null, null, null, 'N', 'light', 'yes', 42, 'no', null],
+  ['LS-05 second floor, bays 1-4', 'Library south', 4, 'Red clay brick', 1240, 14, 300, 196, 3, 'N', null, 'yes', 55, 'no', null],
+  ['LS-06 second floor, bays 5-8', 'Library south', 4, 'Red clay brick', 1240, 14, 300, 196, 3, 'N', null, 'no', 55, 'no', 24],
+  ['LS-07 stair hall glazing', 'Library south', 4, 'Coated glass', 420, 28, null, null, null, null, null, null, null, 'yes', null],
+  ['LS-08 belt course', 'Library south', 5, 'Cast stone', 150, 1.2, null, null, null, 'N', 'moderate', 'yes', 60, 'no', null],
+  ['LS-09 first floor, bays 1-4', 'Library south', 6, 'Red clay brick', 980, 12, 340, 168, 4, 'N', 'moderate', 'yes', 68, 'no', null],
+  ['LS-10 first floor, bays 5-8', 'Library south', 6, 'Red clay brick', 980, 12, 340, 168, 4, 'N', 'heavy', 'no', 68, 'no', null],
+  ['LS-11 plinth, bays 1-4', 'Library south', 7, 'Limestone', 310, 3.5, null, null, 1, 'N', 'light', 'yes', 75, 'no', null],
+  ['LS-12 plinth, bays 5-8', 'Library south', 7, 'Limestone', 310, 3.5, null, null, 1, 'N', 'light', 'yes', 75, 'no', null],
+];
+
+const north: readonly WallLine[] = [
+  ['LN-01 parapet', 'Library north', 1, 'Dark clay brick', 520, 4, null, null, null, 'N', 'light', 'yes', 30, 'no', null],
+  ['LN-02 third floor, west', 'Library north', 2, 'Dark clay brick', 1320, 13.5, 210, 148, 1, 'N', 'moderate', 'yes', 36, 'no', null],
+  ['LN-03 third floor, east', 'Library north', 2, 'Dark clay brick', 1320, 13.5, 210, 148, 1, 'N', 'moderate', 'yes', 36, 'no', null],
+  ['LN-04 second floor, west', 'Library north', 3, 'Red clay brick', 1380, 14, 240, 164, 2, 'N', null, 'yes', 48, 'no', null],
+  ['LN-05 second floor, east', 'Library north', 3, 'Red clay brick', 1380, 14, 240, 164, 2, 'N', null, 'no', 48, 'no', null],
+  ['LN-06 lintels', 'Library north', 4, 'Architectural precast', 110, 1, null, null, null, 'N', 'moderate', 'no', 50, 'no', null],
+  ['LN-07 first floor, west', 'Library north', 5, 'Red clay brick', 860, 12, 180, 120, 3, 'N', 'moderate', 'no', 58, 'no', null],
+  ['LN-08 first floor, east', 'Library north', 5, 'Red clay brick', 720, 12, 150, 104, 3, 'N', 'moderate', 'no', 58, 'no', null],
+  ['LN-09 entry portal, piers', 'Library north', 5, 'Glazed brick', 260, 12, null, null, 4, 'N', 'light', 'yes', 25, 'yes', null],
+  ['LN-10 entry portal, head', 'Library north', 4, 'Glazed brick', 95, 3, null, null, 2, 'N', 'light', 'yes', 25, 'yes', null],
+  ['LN-11 entry doors', 'Library north', 6, 'Coated glass', 120, 10, null, null, null, null, null, null, null, 'yes', null],
+  ['LN-12 base course', 'Library north', 6, 'Granite', 180, 2, null, null, null, 'N', 'light', 'yes', 64, 'no', null],
+];
+
+const towers: readonly WallLine[] = [
+  ['ST-01 west tower, cap', 'Stair towers', 1, 'Architectural precast', 72, 1.5, null, null, null, 'N', 'light', 'yes', 28, 'no', null],
+  ['ST-02 west tower, upper', 'Stair towers', 2, 'Sand-faced brick', 780, 20, 36, 42, 1, 'N', 'light', 'yes', 33, 'no', null],
+  ['ST-03 west tower, middle', 'Stair towers', 3, 'Sand-faced brick', 780, 20, 36, 42, 1, 'N', 'moderate', 'yes', 40, 'no', null],
+  ['ST-04 west tower, lower', 'Stair towers', 4, 'Sand-faced brick', 640, 16, 63, 48, 2, 'N', 'moderate', 'no', 47, 'no', null],
+  ['ST-05 east tower, cap', 'Stair towers', 1, 'Architectural precast', 72, 1.5, null, null, null, 'N', 'light', 'yes', 28, 'no', null],
+  ['ST-06 east tower, upper', 'Stair towers', 2, 'Sand-faced brick', 780, 20, 36, 42, 1, 'N', 'light', 'yes', 33, 'no', null],
+  ['ST-07 east tower, middle', 'Stair towers', 3, 'Sand-faced brick', 780, 20, 36, 42, 1, 'N', null, 'yes', 40, 'no', null],
+  ['ST-08 east tower, lower', 'Stair towers', 4, 'Sand-faced brick', 640, 16, 63, 48, 2, 'N', null, 'no', 47, 'no', null],
+  ['ST-09 slot windows', 'Stair towers', 3, 'Plain glass', 90, 40, null, null, null, null, null, null, null, 'yes', null],
+];
+
+const yard: readonly WallLine[] = [
+  ['PY-01 plant house, upper north', 'Plant yard', 1, 'Split-face block', 720, 10, 48, 44, 2, 'S', 'moderate', 'no', 30, 'no', null],
+  ['PY-02 plant house, upper south', 'Plant yard', 1, 'Split-face block', 720, 10, 48, 44, 2, 'S', 'moderate', 'no', 30, 'no', null],
+  ['PY-03 plant house, upper ends', 'Plant yard', 1, 'Split-face block', 480, 10, null, null, 1, 'S', 'heavy', 'no', 30, 'no', null],
+  ['PY-04 accent band, north', 'Plant yard', 2, 'Ground-face block', 110, 1.33, null, null, null, 'S', 'light', 'yes', 34, 'no', null],
+  ['PY-05 accent band, south', 'Plant yard', 2, 'Ground-face block', 110, 1.33, null, null, null, 'S', 'light', 'yes', 34, 'no', null],
+  ['PY-06 plant house, lower north', 'Plant yard', 3, 'Split-face block', 640, 9, 84, 50, 3, 'S', 'heavy', 'no', 38, 'no', null],
+  ['PY-07 plant house, lower south', 'Plant yard', 3, 'Split-face block', 640, 9, 84, 50, 3, 'S', null, 'no', 38, 'no', null],
+  ['PY-08 air louvres, north', 'Plant yard', 2, 'Painted or anodised aluminium', 160, 6, null, 104, null, null, null, null, null, 'yes', null],
+  ['PY-09 air louvres, south', 'Plant yard', 2, 'Painted or anodised aluminium', 120, 6, null, 80, null, null, null, null, null, 'yes', null],
+  ['PY-10 yard wall, outside', 'Plant yard', 4, 'Plain concrete block', 890, 8, null, null, null, 'S', 'moderate', 'no', 45, 'no', null],
+  ['PY-11 yard wall, inside', 'Plant yard', 4, 'Plain concrete block', 890, 8, null, null, 2, 'S', 'moderate', 'no', 45, 'no', null],
+  ['PY-12 yard gates', 'Plant yard', 5, 'Galvanised steel', 140, 8, null, 76, null, null, null, null, null, 'yes', null],
+];
+
+/** A library with its plant building, in US units. */
+export const libraryUs: Job = {
+  file: 'demo-bid-us.xlsx',
+  title: 'Library and plant building: facade bid',
+  units: { area: 'ft2', length: 'ft', volume: 'gal' },
+  walls: [...south, ...north, ...towers, ...yard],
+  factors: [
+    ['units', 'US', 'ft, ft2, US gal'],
+    ['crew', 3, 'two washing, one on masking and ground'],
+    ['cleaner.coverage', 90, 'ft2/gal on the sample panel, rough faces'],
+    ['setup.perDay', 1, 'h; water is brought from the street'],
+    ['rate.maskOn', 140, 'ft2/h a person; many small openings'],
+  ],
+  rates: { crewHour: 168, water: 0.03, masking: 0.22, tape: 0.11, cleaner: 24 },
+  before: [
+    { item: '10', description: 'Tube scaffold, library, three lifts', quantity: 14200, unit: 'ft2', rate: 2.35 },
+    { item: '20', description: 'Hang and dismantle debris netting', quantity: 14200, unit: 'ft2', rate: 0.28 },
+  ],
+  after: [
+    { item: '40', description: 'Sealant joints at openings', quantity: 2480, unit: 'ft', rate: 6.4 },
+    { item: '50', description: 'Final glass cleaning, both faces', quantity: 3900, unit: 'ft2', rate: 0.62 },
+  ],
+};

@@ -1,0 +1,72 @@
+import type { Fill, Row, Worksheet } from 'exceljs';
+
+const HEADER_COLOUR = 'FF2F5D73';
+const HEADER_FILL: Fill = { type: 'pattern', pattern: 'solid', fgColor: { argb: HEADER_COLOUR } };
+
+/** Number formats by what is counted. */
+export const FORMATS = { count: '0', quantity: '#,##0.0', money: '#,##0.00' } as const;
+
+/**
+ * Makes a row a header.
+ * @param row the row
+ */
+export function asHeader(row: Row): void {
+  row.eachCell((cell) => {
+    cell.fill = HEADER_FILL;
+    cell.font = { bold: true, color: { argb: 'FFFFFFFF' } };
+    cell.alignment = { vertical: 'middle', wrapText: true };
+  });
+}
+
+/**
+ * Sets the widths of the columns from the left.
+ * @param sheet the sheet
+ * @param widths in characters
+ */
+export function setWidths(sheet: Worksheet, widths: readonly number[]): void {
+  for (const [index, width] of widths.entries()) sheet.getColumn(index + 1).width = width;
+}
+
+/**
+ * Keeps the rows above in view while the rest scrolls.
+ * @param sheet the sheet
+ * @param rows how many rows
+ * @param columns how many columns
+ */
+export function freeze(sheet: Worksheet, rows: number, columns = 0): void {
+  sheet.views = [{ state: 'frozen', ySplit: rows, xSplit: columns }];
+}
+
+/**
+ * Formats a cell as a title.
+ * @param sheet the sheet
+ * @param address the cell
+ * @param text the title
+ */
+export function title(sheet: Worksheet, address: string, text: string): void {
+  const cell = sheet.getCell(address);
+  cell.value = text;
+  cell.font = { bold: true, size: 14 };
+}
+
+/**
+ * Makes the first row a header as far as a spilled formula fills it.
+ * @param sheet the sheet
+ */
+export function spilledHeader(sheet: Worksheet): void {
+  sheet.getRow(1).alignment = { vertical: 'middle', wrapText: true };
+  sheet.addConditionalFormatting({
+    ref: 'A1:BZ1',
+    rules: [
+      {
+        type: 'expression',
+        priority: 1,
+        formulae: ['LEN(A1)>0'],
+        style: {
+          fill: { type: 'pattern', pattern: 'solid', bgColor: { argb: HEADER_COLOUR } },
+          font: { bold: true, color: { argb: 'FFFFFFFF' } },
+        },
+      },
+    ],
+  });
+}

@@ -1,0 +1,34 @@
+import ExcelJS from 'exceljs';
+import type { Bundle } from '../engine/bundle';
+import { estimateBook } from '../estimate/estimate-book';
+import { openArchive, packArchive } from '../xlsx/archive';
+import { addBid } from './bid-sheet';
+import { addEstimate } from './estimate-sheet';
+import { addFactors } from './factors-sheet';
+import { addSpills } from './spill-sheets';
+import { addWalls } from './walls-sheet';
+import type { Job } from './wall-line';
+
+// A fixed date, so that the same data always gives the same workbook.
+const MADE = new Date(Date.UTC(2026, 0, 5));
+
+/**
+ * Makes the bid workbook of a job, its formulas calculated.
+ * @param job the job
+ * @param bundle the built functions
+ * @returns the file
+ * @throws {Error} where the workbook cannot be calculated
+ */
+export async function makeWorkbook(job: Job, bundle: Bundle): Promise<Uint8Array> {
+  const workbook = new ExcelJS.Workbook();
+  workbook.created = MADE;
+  workbook.modified = MADE;
+  addBid(workbook, job);
+  addWalls(workbook, job);
+  addFactors(workbook, job);
+  addEstimate(workbook, job);
+  addSpills(workbook, job.walls.length);
+  const bytes = new Uint8Array(await workbook.xlsx.writeBuffer());
+  const { archive } = await estimateBook(openArchive(bytes), bundle, true);
+  return packArchive(archive);
+}

@@ -1,0 +1,73 @@
+/** The headings of the wall rows, in the order of a line. */
+export const WALL_HEADINGS = [
+  'Wall',
+  'Zone',
+  'Level',
+  'Material',
+  'Area',
+  'Height',
+  'Openings',
+  'Opening perimeter',
+  'Fixtures',
+  'Mortar',
+  'Residue',
+  'Brushed',
+  'Age',
+  'Masked',
+  'Suction',
+] as const;
+
+/** A cell of a wall row; null is left blank. */
+type Blank = null;
+
+/** A wall row in the order of the headings. */
+export type WallLine = readonly [
+  wall: string,
+  zone: string,
+  level: number,
+  material: string,
+  area: number,
+  height: number,
+  openings: number | Blank,
+  openingPerimeter: number | Blank,
+  fixtures: number | Blank,
+  mortar: 'M' | 'S' | 'N' | 'O' | Blank,
+  residue: 'light' | 'moderate' | 'heavy' | Blank,
+  brushed: 'yes' | 'no' | Blank,
+  age: number | Blank,
+  masked: 'yes' | 'no' | 'never' | Blank,
+  suction: number | Blank,
+];
+
+/** A factor that the bid sets itself. */
+export type FactorLine = readonly [id: string, value: number | string, note: string];
+
+/** A line of the bid that is priced by hand. */
+export interface PricedLine {
+  readonly item: string;
+  readonly description: string;
+  readonly quantity: number;
+  readonly unit: string;
+  readonly rate: number;
+}
+
+/** Rates of the wash-down, in the job's currency. */
+export interface WashRates {
+  readonly crewHour: number;
+  readonly water: number;
+  readonly masking: number;
+  readonly tape: number;
+  readonly cleaner: number;
+}
+
+/** A job to make a bid workbook of. */
+export interface Job {
+  readonly file: string;
+  readonly title: string;
+  readonly units: { readonly area: string; readonly length: string; readonly volume: string };
+  readonly walls: readonly WallLine[];
+  readonly factors: readonly FactorLine[];
+  readonly rates: WashRates;
+  readonly before: readonly PricedLine[];
+  readonly after: readonly PricedLine[];
+}

@@ -1,0 +1,42 @@
+import type { Workbook, Worksheet } from 'exceljs';
+import { freeze, setWidths } from './look';
+import { WALL_HEADINGS, type Job } from './wall-line';
+
+const LISTS: readonly { heading: (typeof WALL_HEADINGS)[number]; from: string; blank: boolean }[] = [
+  // The names spill on the sheet of the materials, with room for more.
+  { heading: 'Material', from: 'Materials!$B$2:$B$60', blank: false },
+  { heading: 'Mortar', from: '"M,S,N,O"', blank: true },
+  { heading: 'Residue', from: '"light,moderate,heavy"', blank: true },
+  { heading: 'Brushed', from: '"yes,no"', blank: true },
+  { heading: 'Masked', from: '"yes,no,never"', blank: true },
+];
+
+function offerChoices(sheet: Worksheet, rows: number): void {
+  for (const { heading, from, blank } of LISTS) {
+    const column = WALL_HEADINGS.indexOf(heading) + 1;
+    for (let row = 2; row <= rows + 1; row += 1) {
+      sheet.getCell(row, column).dataValidation = { type: 'list', allowBlank: blank, formulae: [from] };
+    }
+  }
+}
+
+/**
+ * Adds the table of the walls.
+ * @param workbook the workbook
+ * @param job the job
+ */
+export function addWalls(workbook: Workbook, job: Job): void {
+  const sheet = workbook.addWorksheet('Walls');
+  sheet.addTable({
+    name: 'Walls',
+    ref: 'A1',
+    headerRow: true,
+    style: { theme: 'TableStyleMedium2', showRowStripes: true },
+    columns: WALL_HEADINGS.map((name) => ({ name, filterButton: true })),
+    rows: job.walls.map((line) => [...line]),
+  });
+  offerChoices(sheet, job.walls.length);
+  setWidths(sheet, [32, 16, 8, 30, 10, 9, 11, 12, 10, 9, 11, 10, 7, 9, 10]);
+  sheet.getRow(1).alignment = { wrapText: true, vertical: 'middle' };
+  freeze(sheet, 1, 1);
+}

@@ -1,0 +1,31 @@
+import type { Job } from './wall-line';
+
+/** A school workshop, in metric units. */
+export const workshopSi: Job = {
+  file: 'demo-bid-metric.xlsx',
+  title: 'School workshop: facade bid',
+  units: { area: 'm2', length: 'm', volume: 'L' },
+  walls: [
+    // wall, zone, level, material, area, height, openings, perimeter, fixtures, mortar, residue, brushed, age, masked, suction
+    ['WH-01 hall, upper', 'Workshop hall', 1, 'Light clay brick', 84, 3.2, null, null, null, 'N', 'light', 'yes', 40, 'no', null],
+    ['WH-02 hall, middle west', 'Workshop hall', 2, 'Light clay brick', 62, 3.6, 14, 34, 1, 'N', 'moderate', 'yes', 45, 'no', null],
+    ['WH-03 hall, middle east', 'Workshop hall', 2, 'Light clay brick', 62, 3.6, 14, 34, 1, 'N', null, 'no', 45, 'no', null],
+    ['WH-04 hall, lower', 'Workshop hall', 3, 'Manganese-coloured brick', 96, 2.8, 22, 41, 4, 'N', 'moderate', 'no', 52, 'no', null],
+    ['WH-05 roller doors', 'Workshop hall', 3, 'Painted or anodised aluminium', 18, 3, null, 17, null, null, null, null, null, 'yes', null],
+    ['WH-06 window sills', 'Workshop hall', 3, 'Cast stone', 7.5, 0.2, null, null, null, 'N', 'light', 'yes', 52, 'no', null],
+    ['WH-07 plinth', 'Workshop hall', 4, 'Granite', 16, 0.5, null, null, null, 'N', 'light', 'yes', 60, 'no', null],
+    ['OW-01 office wing, upper', 'Office wing', 1, 'Clay brick in coloured mortar', 58, 3, 12, 30, null, 'O', 'light', 'yes', 35, 'no', null],
+    ['OW-02 office wing, lower', 'Office wing', 2, 'Clay brick in coloured mortar', 66, 3.3, 15, 36, 2, 'O', 'moderate', 'yes', 41, 'no', 1.2],
+    ['OW-03 porch', 'Office wing', 2, 'Glazed terra cotta', 11, 2.6, null, null, 2, 'N', 'light', 'yes', 20, 'no', null],
+    ['OW-04 porch soffit', 'Office wing', 2, 'Timber', 9, 0.3, null, null, null, null, null, null, null, 'yes', null],
+    ['OW-05 entrance glazing', 'Office wing', 2, 'Coated glass', 13, 2.6, null, 15, null, null, null, null, null, 'yes', null],
+  ],
+  factors: [
+    ['units', 'SI', 'm, m2, L'],
+    ['crew', 2, 'persons'],
+    ['rate.rinse', 0.65, 'm2/min; slow, over the yard drains'],
+  ],
+  rates: { crewHour: 96, water: 0.008, masking: 2.1, tape: 0.32, cleaner: 6.5 },
+  before: [{ item: '10', description: 'Mobile tower, hire and moves', quantity: 9, unit: 'day', rate: 85 }],
+  after: [{ item: '30', description: 'Window cleaning, outside', quantity: 92, unit: 'm2', rate: 4.2 }],
+};
