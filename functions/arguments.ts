@@ -104,13 +104,19 @@ export function readName(raw: unknown, what: string): string {
  * @returns the choice, or undefined where none is given
  * @throws {WashdownError} where it is none of them
  */
-export function readChoice<C extends string>(raw: unknown, what: string, choices: readonly C[]): C | undefined {
+export function readChoice<C extends string>(
+  raw: unknown,
+  what: string,
+  choices: readonly C[],
+): C | undefined {
   const name = readName(raw, what);
   if (name === '') return undefined;
   const found = choices.find((choice) => unhyphened(choice) === unhyphened(name));
   if (found === undefined) {
     const offer = choices.length > 10 ? nearest(name, choices) : choices;
-    throw badInput(`The ${what} "${name}" is not known. Accepted: ${offer.join(', ')}, or empty for the whole.`);
+    throw badInput(
+      `The ${what} "${name}" is not known. Accepted: ${offer.join(', ')}, or empty for the whole.`,
+    );
   }
   return found;
 }

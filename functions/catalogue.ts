@@ -31,13 +31,15 @@ export function metadata(): object {
       id: name,
       name,
       description,
-      parameters: parameters.map(({ name: parameter, description: says, type, dimensionality, optional }) => ({
-        name: parameter,
-        description: says,
-        type,
-        dimensionality,
-        ...(optional ? { optional } : {}),
-      })),
+      parameters: parameters.map(
+        ({ name: parameter, description: says, type, dimensionality, optional }) => ({
+          name: parameter,
+          description: says,
+          type,
+          dimensionality,
+          ...(optional ? { optional } : {}),
+        }),
+      ),
       result: { type: 'any', dimensionality: result },
     })),
   };

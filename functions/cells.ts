@@ -9,7 +9,12 @@ import type { CellError, CellValue } from './worksheet-function';
  * @param finding why it is NaN
  * @returns the shown number, or an error with the reason
  */
-export function quantityCell(value: number, kind: Kind, system: System, finding: string | undefined): CellValue {
+export function quantityCell(
+  value: number,
+  kind: Kind,
+  system: System,
+  finding: string | undefined,
+): CellValue {
   return Number.isNaN(value) ? valueError(finding ?? 'There is no such number.') : show(value, kind, system);
 }
 

@@ -18,7 +18,14 @@ export const checksFunction: WorksheetFunction = {
     const findings = findingsOf({ zones, factors: question.factors });
     return [
       ['Check', 'What', 'Where', 'Why', 'What to do', 'Source'],
-      ...findings.map(({ check, what, where, why, todo, source }) => [check, what, where, why, todo, sources[source].document]),
+      ...findings.map(({ check, what, where, why, todo, source }) => [
+        check,
+        what,
+        where,
+        why,
+        todo,
+        sources[source].document,
+      ]),
     ];
   },
 };

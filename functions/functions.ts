@@ -20,6 +20,8 @@ for (const { name, parameters, run } of worksheetFunctions) {
     } catch (error) {
       if (!(error instanceof WashdownError)) throw error;
       const nothing = error.problems.every(({ type }) => type === 'nothing');
+      // The host's error class is its own, not one of the language's.
+      // eslint-disable-next-line @typescript-eslint/only-throw-error
       throw hostError({ error: nothing ? '#N/A' : '#VALUE!', message: error.message });
     }
   });

@@ -32,7 +32,8 @@ export const NOTHING_WASHED = 'Nothing is washed here: every row is masked.';
 /** The class to use. */
 export const classFunction: WorksheetFunction = {
   name: 'CLASS',
-  description: 'Cleaner class to use in a zone: the gentlest that does the work, never above the governing ceiling.',
+  description:
+    'Cleaner class to use in a zone: the gentlest that does the work, never above the governing ceiling.',
   parameters,
   result: 'scalar',
   unit: 'class',
@@ -43,8 +44,12 @@ export const classFunction: WorksheetFunction = {
     const classes = new Set(decisions.map(({ governing }) => governing.classToUse));
     const [only] = classes;
     if (classes.size > 1 || only === undefined) {
-      const each = decisions.map(({ name, governing: { classToUse } }) => `${name} ${String(classToUse)} (${className(classToUse)})`);
-      throw badInput(`The zones are washed with different classes: ${each.join(', ')}. Accepted: the name of one zone.`);
+      const each = decisions.map(
+        ({ name, governing: { classToUse } }) => `${name} ${String(classToUse)} (${className(classToUse)})`,
+      );
+      throw badInput(
+        `The zones are washed with different classes: ${each.join(', ')}. Accepted: the name of one zone.`,
+      );
     }
     return only;
   },
@@ -78,6 +83,8 @@ export const governorFunction: WorksheetFunction = {
     const decisions = governed(readQuestion(walls, zone, factors, headings));
     const least = Math.min(...decisions.map(({ governing }) => governing.ceiling));
     const weakest = decisions.filter(({ governing }) => governing.ceiling === least);
-    return [...new Set(weakest.flatMap(({ governing }) => governing.governors.map(({ name }) => name)))].join(', ');
+    return [...new Set(weakest.flatMap(({ governing }) => governing.governors.map(({ name }) => name)))].join(
+      ', ',
+    );
   },
 };

@@ -4,7 +4,11 @@ import { quantityCell } from './cells';
 import type { Parameter, WorksheetFunction } from './worksheet-function';
 
 /** The parts of water, by the name that a user gives. */
-export const waterParts = { prewet: 'preWetWater', mix: 'mixWater', rinse: 'rinseWater' } as const satisfies Record<string, QuantityId>;
+export const waterParts = {
+  prewet: 'preWetWater',
+  mix: 'mixWater',
+  rinse: 'rinseWater',
+} as const satisfies Record<string, QuantityId>;
 
 /** The parts of the crew-hours, by the name that a user gives. */
 export const hourParts = {

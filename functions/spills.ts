@@ -78,7 +78,11 @@ function quantityHeadings(system: System): string[] {
   return quantityIds.map((id) => heading(addedQuantities[id].heading, addedQuantities[id].kind, system));
 }
 
-function quantityCells(quantities: Readonly<Quantities>, system: System, finding: string | undefined): CellValue[] {
+function quantityCells(
+  quantities: Readonly<Quantities>,
+  system: System,
+  finding: string | undefined,
+): CellValue[] {
   return quantityIds.map((id) => quantityCell(quantities[id], addedQuantities[id].kind, system, finding));
 }
 

@@ -9,7 +9,8 @@ import type { CellValue, WorksheetFunction } from './worksheet-function';
 /** The factors in force. */
 export const factorsFunction: WorksheetFunction = {
   name: 'FACTORS',
-  description: 'Spills every factor in force with unit, source and kind of source; your own values are marked override.',
+  description:
+    'Spills every factor in force with unit, source and kind of source; your own values are marked override.',
   parameters: [FACTORS],
   result: 'matrix',
   unit: 'text',
@@ -34,7 +35,15 @@ export const factorsFunction: WorksheetFunction = {
     const chosen = inForce.chosenClass;
     return [
       ['Factor', 'Value', 'Unit', 'Kind of source', 'Starting value', 'Meaning', 'Source'],
-      ['units', system, '', 'input', 'US', 'units of the wall rows, the factors and the results: US or SI', ''],
+      [
+        'units',
+        system,
+        '',
+        'input',
+        'US',
+        'units of the wall rows, the factors and the results: US or SI',
+        '',
+      ],
       [
         'cleaner.class',
         chosen ?? 'by need',
@@ -96,6 +105,13 @@ export const sourcesFunction: WorksheetFunction = {
   example: '=WASH.SOURCES()',
   run: () => [
     ['Source', 'Document', 'Edition', 'Section', 'Used for', 'Kind of source'],
-    ...Object.entries(sources).map(([id, { document, edition, section, used, kind }]) => [id, document, edition, section, used, kind]),
+    ...Object.entries(sources).map(([id, { document, edition, section, used, kind }]) => [
+      id,
+      document,
+      edition,
+      section,
+      used,
+      kind,
+    ]),
   ],
 };

@@ -3,13 +3,24 @@ import { nearest } from '../src/quantity/nearest';
 import { badInput, nothingHere } from '../src/quantity/problem';
 import { explainedByFactors, explainedByZone } from '../src/trace/explained';
 import { Recorder, type TraceLine } from '../src/trace/recorder';
-import { answer, FACTORS, HEADINGS, readChoice, readName, readQuestion, WALLS, ZONE, type Question } from './arguments';
+import {
+  answer,
+  FACTORS,
+  HEADINGS,
+  readChoice,
+  readName,
+  readQuestion,
+  WALLS,
+  ZONE,
+  type Question,
+} from './arguments';
 import { NOTHING_WASHED } from './governing';
 import type { Parameter, WorksheetFunction } from './worksheet-function';
 
 const QUANTITY: Parameter = {
   name: 'quantity',
-  description: 'What to explain: water, pre-wet water, masking, tape, cleaner, crew-hours, scrape hours, class, governing and so on',
+  description:
+    'What to explain: water, pre-wet water, masking, tape, cleaner, crew-hours, scrape hours, class, governing and so on',
   type: 'any',
   dimensionality: 'scalar',
   optional: false,
@@ -48,7 +59,9 @@ export function linesOf(quantity: string, question: Question, wall: string): Tra
   if (last === undefined || Number.isNaN(last.value)) {
     if (finding !== undefined) throw badInput(finding);
     throw nothingHere(
-      quantity in byFactors || quantity in byZone ? `There is no ${quantity} here. ${NOTHING_WASHED} Or clear water is used.` : NOTHING_WASHED,
+      quantity in byFactors || quantity in byZone
+        ? `There is no ${quantity} here. ${NOTHING_WASHED} Or clear water is used.`
+        : NOTHING_WASHED,
     );
   }
   return lines;
@@ -63,7 +76,9 @@ function symbolFor(quantity: string, { zones }: Question, wall: string): string 
     const row = zones.flatMap(({ rows }) => rows).find((candidate) => candidate.wall === wall);
     if (row !== undefined) return `${sum}_r${String(row.row)}`;
     const labels = zones.flatMap(({ rows }) => rows.map((candidate) => candidate.wall));
-    throw nothingHere(`No wall row has the label "${wall}". The nearest are ${nearest(wall, labels).join(', ')}.`);
+    throw nothingHere(
+      `No wall row has the label "${wall}". The nearest are ${nearest(wall, labels).join(', ')}.`,
+    );
   }
   if (wall !== '') throw badInput(`The ${quantity} belongs to a zone, not to a wall row. Accepted: no wall.`);
   const one = zones.length === 1;
@@ -72,13 +87,16 @@ function symbolFor(quantity: string, { zones }: Question, wall: string): string 
   if (ofZone === undefined) return byFactors[quantity] ?? '';
   if (one) return `${ofZone}_z1`;
   if (ofZone === 'ceiling') return ofZone;
-  throw badInput(`Each zone has its own ${quantity}. Accepted: the name of one zone: ${zones.map(({ name }) => name).join(', ')}.`);
+  throw badInput(
+    `Each zone has its own ${quantity}. Accepted: the name of one zone: ${zones.map(({ name }) => name).join(', ')}.`,
+  );
 }
 
 /** How a number was worked out. */
 export const traceFunction: WorksheetFunction = {
   name: 'TRACE',
-  description: 'Spills how a number was worked out: symbol, expression, value, unit, rule, source, kind of source, where.',
+  description:
+    'Spills how a number was worked out: symbol, expression, value, unit, rule, source, kind of source, where.',
   parameters: [QUANTITY, WALLS, ZONE, FACTORS, HEADINGS, WALL],
   result: 'matrix',
   unit: 'text',

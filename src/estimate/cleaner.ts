@@ -19,7 +19,11 @@ export interface CleanerUse {
  * @param rec takes down the lines
  * @returns coverage, coats and dilution, or undefined for clear water
  */
-export function cleanerUse(classToUse: CleanerClass, factors: FactorsInForce, rec?: Recorder): CleanerUse | undefined {
+export function cleanerUse(
+  classToUse: CleanerClass,
+  factors: FactorsInForce,
+  rec?: Recorder,
+): CleanerUse | undefined {
   if (classToUse === 0) return undefined;
   const dilution = `cleaner.dilution.${classToUse}` as const;
   if (rec) {

@@ -22,7 +22,12 @@ export interface Weather {
  * @returns kg/(m2 h)
  */
 export function evaporation(weather: Weather): number {
-  const { evaporationCoefficient: c, evaporationOffset: offset, evaporationPower: power, windOffset } = constants;
+  const {
+    evaporationCoefficient: c,
+    evaporationOffset: offset,
+    evaporationPower: power,
+    windOffset,
+  } = constants;
   // Below the offset the equation has no meaning, and nothing dries to speak of.
   const surface = Math.max(0, weather.surface + offset.value) ** power.value;
   const air = Math.max(0, weather.air + offset.value) ** power.value;
@@ -74,7 +79,14 @@ export function dryingTime(factors: FactorsInForce, rec?: Recorder): Minutes {
       'evaporation',
       'evaporation',
     );
-    if (rate > 0) rec.line('timeToDry', 'wetFilm * waterDensity / evaporation * minPerHour', time, 'minutes', 'timeToDry');
+    if (rate > 0)
+      rec.line(
+        'timeToDry',
+        'wetFilm * waterDensity / evaporation * minPerHour',
+        time,
+        'minutes',
+        'timeToDry',
+      );
   }
   return time;
 }

@@ -41,7 +41,8 @@ export function maskRates(factors: FactorsInForce, rec?: Recorder): MaskRates {
  * @returns crew-hours
  */
 export function maskOnHours(mask: Masking, rates: MaskRates, rec?: Recorder): CrewHours {
-  const byFixture = (mask.fixtures * rates.fixtureCover * constants.onePerson.value) / constants.minPerHour.value;
+  const byFixture =
+    (mask.fixtures * rates.fixtureCover * constants.onePerson.value) / constants.minPerHour.value;
   const hours = mask.lapped / rates.on + byFixture;
   const expression = '(masked# + lapArea#) / maskOnRate + fixtures# * fixtureCover * onePerson / minPerHour';
   rec?.line('maskHours#', expression, hours, 'crewHours', 'maskOn');

@@ -69,7 +69,12 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
   if (rec) {
     rec.line('masked#', row.masked ? 'Area#' : 'Openings#', surface, 'area', 'masked');
     if (!row.masked) rec.input('perimeter#', perimeter, 'length', 'Opening perimeter of the row');
-    rec.input('fixtures#', fixtures, 'count', row.masked ? 'Fixtures lie beneath the masked row' : 'Fixtures of the row');
+    rec.input(
+      'fixtures#',
+      fixtures,
+      'count',
+      row.masked ? 'Fixtures lie beneath the masked row' : 'Fixtures of the row',
+    );
     rec.line('lapArea#', 'perimeter# * lap', lapArea, 'area', 'lapArea');
     rec.line('fixtureArea#', 'fixtures# * fixtureFilm', fixtureArea, 'area', 'fixtureArea');
     rec.line('maskingArea#', 'masked# + lapArea# + fixtureArea#', area, 'area', 'masking');

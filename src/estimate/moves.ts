@@ -27,7 +27,8 @@ export function moveHours(rows: readonly WallRow[], factors: FactorsInForce, rec
     }
   }
   const positions = Math.ceil(longest / factors.value('access.dropWidth') - constants.guard.value);
-  const hours = (positions * factors.value('access.move') * factors.value('crew')) / constants.minPerHour.value;
+  const hours =
+    (positions * factors.value('access.move') * factors.value('crew')) / constants.minPerHour.value;
   if (rec) {
     const onLevel = rows.filter((row) => row.height > 0 && row.level === level);
     for (const row of onLevel) {
@@ -50,7 +51,13 @@ export function moveHours(rows: readonly WallRow[], factors: FactorsInForce, rec
     rec.constant('guard');
     const count = onLevel.length === 0 ? '0' : 'ceil(length@ / dropWidth - guard)';
     rec.line('positions@', count, Math.max(0, positions), 'count', 'moves');
-    rec.line('moveHours@', 'positions@ * moveTime * crew / minPerHour', Math.max(0, hours), 'crewHours', 'moveHours');
+    rec.line(
+      'moveHours@',
+      'positions@ * moveTime * crew / minPerHour',
+      Math.max(0, hours),
+      'crewHours',
+      'moveHours',
+    );
   }
   return crewHours(Math.max(0, hours));
 }

@@ -10,7 +10,9 @@ import type { Recorder } from '../trace/recorder';
  * @returns flow in L/min
  */
 export function nozzleFlow(number: number, pressure: number): LitresPerMinute {
-  return litresPerMinute(number * constants.ratedFlow.value * Math.sqrt(pressure / constants.ratedPressure.value));
+  return litresPerMinute(
+    number * constants.ratedFlow.value * Math.sqrt(pressure / constants.ratedPressure.value),
+  );
 }
 
 /**
@@ -47,7 +49,13 @@ export function rinseFlow(factors: FactorsInForce, rec?: Recorder): LitresPerMin
     rec.factor('nozzlePressure', 'nozzle.pressure');
     rec.constant('ratedFlow');
     rec.constant('ratedPressure');
-    rec.line('flow', 'nozzleNumber * ratedFlow * sqrt(nozzlePressure / ratedPressure)', flow, 'flow', 'nozzleFlow');
+    rec.line(
+      'flow',
+      'nozzleNumber * ratedFlow * sqrt(nozzlePressure / ratedPressure)',
+      flow,
+      'flow',
+      'nozzleFlow',
+    );
   }
   return flow;
 }

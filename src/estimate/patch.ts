@@ -73,7 +73,13 @@ export function patchInForce(factors: FactorsInForce, rec?: Recorder): Patch | {
       '(longestContact - dwellLeast) / (1 / min(applyRate, rinseRate) - 1 / max(applyRate, rinseRate))';
     const byMost = 'longestContact * min(applyRate, rinseRate)';
     rec.line('patch', apply === rinse ? byMost : `min(${byMost}, ${byWindow})`, patch.area, 'area', 'patch');
-    rec.line('wait', 'max(0 * dwellLeast, dwellLeast - patch / max(applyRate, rinseRate))', patch.wait, 'minutes', 'wait');
+    rec.line(
+      'wait',
+      'max(0 * dwellLeast, dwellLeast - patch / max(applyRate, rinseRate))',
+      patch.wait,
+      'minutes',
+      'wait',
+    );
   }
   return patch;
 }

@@ -81,7 +81,13 @@ export function preWet(rows: readonly WallRow[], factors: FactorsInForce, rec?: 
       'minutes',
       'prewetTime',
     );
-    rec.line('passes@', 'max(leastPasses, ceil(prewetTime@ / passContact - guard))', passes, 'count', 'passes');
+    rec.line(
+      'passes@',
+      'max(leastPasses, ceil(prewetTime@ / passContact - guard))',
+      passes,
+      'count',
+      'passes',
+    );
     rec.line('prewetContact@', 'passes@ * passContact', contact, 'minutes', 'prewetContact');
   }
   return {
@@ -105,7 +111,8 @@ export function preWetWater(row: WallRow, area: SquareMetres, wet: PreWet, rec?:
   const absorbed = wet.passes === 0 ? 0 : sorptivity(row, wet.density) * Math.sqrt(wet.contact);
   const volume = area * (absorbed + wet.runoff);
   if (rec) {
-    if (wet.passes === 0 || row.masked) rec.line('preWetWater#', '0', volume, 'volume', row.masked ? 'washedArea' : 'noPrewet');
+    if (wet.passes === 0 || row.masked)
+      rec.line('preWetWater#', '0', volume, 'volume', row.masked ? 'washedArea' : 'noPrewet');
     else {
       const expression = 'washedArea# * (S# * sqrt(prewetContact@) + passes@ * runoffPerPass)';
       rec.line('preWetWater#', expression, volume, 'volume', 'prewetWater');

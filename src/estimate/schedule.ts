@@ -71,7 +71,13 @@ export function estimateZone(
   totals.moveHours = moveHours(rows, factors, rec);
   let other = 0;
   for (const part of beforeSetUp) other += totals[part];
-  rec?.line('otherHours@', beforeSetUp.map((part) => `${part}@`).join(' + '), other, 'crewHours', 'otherHours');
+  rec?.line(
+    'otherHours@',
+    beforeSetUp.map((part) => `${part}@`).join(' + '),
+    other,
+    'crewHours',
+    'otherHours',
+  );
   const setting = setUp(crewHours(other), factors, rec);
   totals.days = setting.days;
   totals.setupHours = setting.hours;
@@ -122,14 +128,26 @@ export function estimateJob(
     const suffixes = zones.map((_, index) => `_z${String(index + 1)}`);
     for (const id of quantityIds) {
       const terms = suffixes.map((suffix) => id + suffix);
-      rec.sum(id, terms, estimates.map((zone) => zone.totals[id]), addedQuantities[id].kind, 'sum');
+      rec.sum(
+        id,
+        terms,
+        estimates.map((zone) => zone.totals[id]),
+        addedQuantities[id].kind,
+        'sum',
+      );
     }
     const governed = estimates.flatMap(({ governing }, index) =>
       governing ? [{ symbol: `ceiling_z${String(index + 1)}`, value: governing.ceiling }] : [],
     );
     if (governed.length > 0) {
       const least = Math.min(...governed.map(({ value }) => value));
-      rec.line('ceiling', `min(${governed.map(({ symbol }) => symbol).join(', ')})`, least, 'class', 'jobCeiling');
+      rec.line(
+        'ceiling',
+        `min(${governed.map(({ symbol }) => symbol).join(', ')})`,
+        least,
+        'class',
+        'jobCeiling',
+      );
     }
   }
   return { zones: estimates, totals, finding: estimates.find((zone) => zone.finding)?.finding };
@@ -194,7 +212,13 @@ function shareOut(
     }
     ofRow.crewHours = 0;
     for (const part of hourParts) ofRow.crewHours += ofRow[part];
-    rec?.line('crewHours#', hourParts.map((part) => `${part}#`).join(' + '), ofRow.crewHours, 'crewHours', 'crewHours');
+    rec?.line(
+      'crewHours#',
+      hourParts.map((part) => `${part}#`).join(' + '),
+      ofRow.crewHours,
+      'crewHours',
+      'crewHours',
+    );
     takeRow?.(row, ofRow, estimate);
   }
 }

@@ -10,7 +10,11 @@ import type { Recorder } from '../trace/recorder';
  * @param rec takes down the lines; `otherHours@` has been taken down
  * @returns days, and crew-hours of set-up and clear-up
  */
-export function setUp(other: CrewHours, factors: FactorsInForce, rec?: Recorder): { days: Days; hours: CrewHours } {
+export function setUp(
+  other: CrewHours,
+  factors: FactorsInForce,
+  rec?: Recorder,
+): { days: Days; hours: CrewHours } {
   const crew = factors.value('crew');
   const perDay = factors.value('setup.perDay');
   const shift = factors.value('shift');

@@ -17,7 +17,8 @@ export function sorptivity(row: WallRow, density: number, rec?: Recorder): numbe
   const value = suction / density / Math.sqrt(constants.iraTime.value);
   if (rec) {
     const symbol = measured ? 'ira#' : `ira_${symbolOf(row.material)}`;
-    if (measured) rec.input(symbol, suction, 'suction', 'Suction measured at the row, in place of the material\'s');
+    if (measured)
+      rec.input(symbol, suction, 'suction', "Suction measured at the row, in place of the material's");
     else rec.material(symbol, row.material, 'suction', 'suction');
     rec.factor('waterDensity', 'water.density');
     rec.constant('iraTime');

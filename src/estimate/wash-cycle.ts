@@ -68,7 +68,13 @@ export function washByPatch(
       'crewHours',
       'applyHours',
     );
-    rec.line('rinseHours@', 'patches@ * patch / rinseRate * rinses * crew / minPerHour', hours.rinse, 'crewHours', 'rinseHours');
+    rec.line(
+      'rinseHours@',
+      'patches@ * patch / rinseRate * rinses * crew / minPerHour',
+      hours.rinse,
+      'crewHours',
+      'rinseHours',
+    );
   }
   return hours;
 }
@@ -91,7 +97,13 @@ export function washWithClearWater(area: SquareMetres, factors: FactorsInForce, 
     rec.constant('minPerHour');
     rec.line('prewetHours@', '0', 0, 'crewHours', 'noPrewet');
     rec.line('applyHours@', '0', 0, 'crewHours', 'noCleaner');
-    rec.line('rinseHours@', 'washedArea@ / rinseRate * rinses * crew / minPerHour', rinse, 'crewHours', 'clearRinseHours');
+    rec.line(
+      'rinseHours@',
+      'washedArea@ / rinseRate * rinses * crew / minPerHour',
+      rinse,
+      'crewHours',
+      'clearRinseHours',
+    );
   }
   return { patches: 0, preWet: crewHours(0), apply: crewHours(0), rinse };
 }

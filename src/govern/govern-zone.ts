@@ -23,7 +23,11 @@ export interface Governing {
  * @param rec takes down the lines
  * @returns the decision, or undefined where every row is masked and nothing is washed
  */
-export function governZone(rows: readonly WallRow[], factors: FactorsInForce, rec?: Recorder): Governing | undefined {
+export function governZone(
+  rows: readonly WallRow[],
+  factors: FactorsInForce,
+  rec?: Recorder,
+): Governing | undefined {
   let ceiling: number = STRONGEST_CLASS;
   let mostNeed = 0;
   let washed = false;

@@ -49,7 +49,13 @@ export function needClass(row: WallRow, needs: Needs, rec?: Recorder): number {
     rec.factor(`need_${residue}`, `need.${residue}`);
     if (strong) rec.factor('need_strongMortar', 'need.strongMortar');
     const sum = strong ? `need_${residue} + need_strongMortar` : `need_${residue}`;
-    rec.line('need#', `min(strongestClass, ${sum})`, need, 'class', row.residue ? 'needClass' : 'needClassForetold');
+    rec.line(
+      'need#',
+      `min(strongestClass, ${sum})`,
+      need,
+      'class',
+      row.residue ? 'needClass' : 'needClassForetold',
+    );
   }
   return need;
 }

@@ -10,8 +10,10 @@ export type Cell =
   | { readonly type: 'unknown'; readonly value: string };
 
 const BLANK: Cell = { type: 'blank' };
-const ERROR_TEXT = /^#(N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|CALC!|BUSY!|FIELD!|BLOCKED!|CONNECT!|UNKNOWN!|GETTING_DATA|EXTERNAL!|PYTHON!)$/i;
-const NUMBER_TEXT = /^[-+(]?\s*\p{Sc}?\s*(\d{1,3}([.,'\u00a0\u202f ]\d{3})+|\d+)?([.,]\d*)?(e[-+]?\d+)?\s*[%)]?$/iu;
+const ERROR_TEXT =
+  /^#(N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|CALC!|BUSY!|FIELD!|BLOCKED!|CONNECT!|UNKNOWN!|GETTING_DATA|EXTERNAL!|PYTHON!)$/i;
+const NUMBER_TEXT =
+  /^[-+(]?\s*\p{Sc}?\s*(\d{1,3}([.,'\u00a0\u202f ]\d{3})+|\d+)?([.,]\d*)?(e[-+]?\d+)?\s*[%)]?$/iu;
 const DATE_TEXT = /^(\d{4}-\d{1,2}-\d{1,2}([T ].*)?|\d{1,2}[./-]\d{1,2}[./-]\d{2,4})$/;
 const DATE_FORMAT = /[yd]/i;
 
@@ -23,9 +25,7 @@ const DATE_FORMAT = /[yd]/i;
 export function readCell(raw: unknown): Cell {
   switch (typeof raw) {
     case 'number':
-      return Number.isFinite(raw)
-        ? { type: 'number', value: raw }
-        : { type: 'unknown', value: String(raw) };
+      return Number.isFinite(raw) ? { type: 'number', value: raw } : { type: 'unknown', value: String(raw) };
     case 'boolean':
       return { type: 'boolean', value: raw };
     case 'string':
@@ -49,14 +49,19 @@ function readText(raw: string): Cell {
 }
 
 function readEntity(raw: object): Cell {
-  if (raw instanceof Date) {
-    return { type: 'date', value: Number.isNaN(raw.getTime()) ? 'invalid' : raw.toISOString().slice(0, 10) };
-  }
-  const entity = raw as { type?: unknown; basicType?: unknown; basicValue?: unknown; numberFormat?: unknown; code?: unknown };
+  if ('toISOString' in raw) return { type: 'date', value: JSON.stringify(raw) };
+  const entity = raw as {
+    type?: unknown;
+    basicType?: unknown;
+    basicValue?: unknown;
+    numberFormat?: unknown;
+    code?: unknown;
+  };
   if (entity.type === 'Error' || entity.basicType === 'Error') {
     return { type: 'error', value: typeof entity.basicValue === 'string' ? entity.basicValue : '#VALUE!' };
   }
-  if (raw instanceof Error) return { type: 'error', value: typeof entity.code === 'string' ? entity.code : '#VALUE!' };
+  if (raw instanceof Error)
+    return { type: 'error', value: typeof entity.code === 'string' ? entity.code : '#VALUE!' };
   if (entity.basicValue === undefined || typeof entity.basicValue === 'object') {
     return { type: 'unknown', value: 'a value that is not a number or a text' };
   }

@@ -43,8 +43,7 @@ export const litres = (value: number): Litres => value as Litres;
  * @param value volume on an area in L/m2
  * @returns the same number
  */
-export const litresPerSquareMetre = (value: number): LitresPerSquareMetre =>
-  value as LitresPerSquareMetre;
+export const litresPerSquareMetre = (value: number): LitresPerSquareMetre => value as LitresPerSquareMetre;
 /**
  * Marks a plain number as minutes.
  * @param value time in min

@@ -22,7 +22,11 @@ export function shownFactor(factorsInForce: FactorsInForce, id: FactorId): strin
  * @param factorsInForce the factors in force, for their display system
  * @returns for example `37.2 m2`
  */
-export function shownValue(value: number, kind: Parameters<typeof show>[1], factorsInForce: FactorsInForce): string {
+export function shownValue(
+  value: number,
+  kind: Parameters<typeof show>[1],
+  factorsInForce: FactorsInForce,
+): string {
   const unit = unitOf(kind, factorsInForce.system);
   const number = String(Number(show(value, kind, factorsInForce.system).toPrecision(DIGITS)));
   return unit === '1' ? number : `${number} ${unit}`;

@@ -36,7 +36,10 @@ export function className(of: number): string {
  * @returns true for unbuffered, raw or muriatic acid
  */
 export function asksForUnbufferedAcid(text: string): boolean {
-  return /unbuffered|muriatic|raw\s*acid|hydrochloric/i.test(text) && !/(^|[^n])buffered\s+(mild\s+)?acid/i.test(text);
+  return (
+    /unbuffered|muriatic|raw\s*acid|hydrochloric/i.test(text) &&
+    !/(^|[^n])buffered\s+(mild\s+)?acid/i.test(text)
+  );
 }
 
 /** What is answered when unbuffered acid is asked for. */

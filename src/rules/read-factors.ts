@@ -37,7 +37,10 @@ export interface MaterialInForce extends Omit<Material, 'suction' | 'pressure'> 
 /** What a factor id `material.<code>.<property>` can set. */
 export type MaterialProperty = 'ceiling' | 'suction' | 'pressure';
 
-const materialProperties: Record<MaterialProperty, { kind: Kind; least: number; most: number; whole: boolean }> = {
+const materialProperties: Record<
+  MaterialProperty,
+  { kind: Kind; least: number; most: number; whole: boolean }
+> = {
   ceiling: { kind: 'class', least: 0, most: STRONGEST_CLASS, whole: true },
   suction: { kind: 'suction', least: 0, most: toBase(200, 'g/30in2'), whole: false },
   pressure: { kind: 'pressure', least: 0, most: toBase(5000, 'psi'), whole: false },
@@ -84,7 +87,9 @@ function factorRows(range: unknown): FactorRow[] {
     const cell = readCell(cells[1]);
     if (name.type === 'blank' || (name.type === 'number' && name.value === 0 && cell.type !== 'text')) {
       if (!(cell.type === 'blank' || (cell.type === 'number' && cell.value === 0))) {
-        problems.push(cellProblem({ row: index + 1, column: '1' }, 'a blank factor id beside a value', 'a factor id'));
+        problems.push(
+          cellProblem({ row: index + 1, column: '1' }, 'a blank factor id beside a value', 'a factor id'),
+        );
       }
       return;
     }
@@ -121,7 +126,10 @@ class OverrideReader {
   private readonly given = new Map<string, number>();
   private readonly ids = new Set<string>();
   private readonly problems: Problem[] = [];
-  private readonly own = new Map<string, { code: string; row: number } & Partial<Record<MaterialProperty, number>>>();
+  private readonly own = new Map<
+    string,
+    { code: string; row: number } & Partial<Record<MaterialProperty, number>>
+  >();
   private chosenClass: CleanerClass | undefined;
 
   constructor(private readonly system: System) {}
@@ -149,7 +157,11 @@ class OverrideReader {
       return;
     }
     const known = [...factors.map(({ id }) => id as string), UNITS, CHOSEN_CLASS, ...materialFactorIds()];
-    this.refuse(row, `the factor "${row.id}"`, `a factor id; the nearest are ${nearest(row.id, known).join(', ')}`);
+    this.refuse(
+      row,
+      `the factor "${row.id}"`,
+      `a factor id; the nearest are ${nearest(row.id, known).join(', ')}`,
+    );
   }
 
   finish(): FactorsInForce {
@@ -200,14 +212,23 @@ class OverrideReader {
   private takeClass(row: FactorRow): void {
     const { cell } = row;
     if (cell.type === 'text' && comparable(cell.value) === comparable(BY_NEED)) return;
-    if (cell.type === 'number' && Number.isInteger(cell.value) && cell.value >= 0 && cell.value <= STRONGEST_CLASS) {
+    if (
+      cell.type === 'number' &&
+      Number.isInteger(cell.value) &&
+      cell.value >= 0 &&
+      cell.value <= STRONGEST_CLASS
+    ) {
       this.chosenClass = cell.value as CleanerClass;
       return;
     }
     const unbuffered =
       (cell.type === 'text' && asksForUnbufferedAcid(cell.value)) ||
       (cell.type === 'number' && cell.value > STRONGEST_CLASS);
-    this.refuse(row, describe(cell), unbuffered ? `0 to 3 or ${BY_NEED}. ${UNBUFFERED_ACID_ANSWER}` : `0 to 3 or ${BY_NEED}`);
+    this.refuse(
+      row,
+      describe(cell),
+      unbuffered ? `0 to 3 or ${BY_NEED}. ${UNBUFFERED_ACID_ANSWER}` : `0 to 3 or ${BY_NEED}`,
+    );
   }
 
   private takeMaterial(row: FactorRow, code: string, property: MaterialProperty): void {
@@ -236,7 +257,10 @@ class OverrideReader {
           cellProblem(
             { row: own.row, column: '1' },
             `the material "${own.code}", which the table does not have,`,
-            `ceiling, suction and pressure all three for a material of your own, or a known one; the nearest are ${nearest(own.code, materials.map((row) => row.code)).join(', ')}`,
+            `ceiling, suction and pressure all three for a material of your own, or a known one; the nearest are ${nearest(
+              own.code,
+              materials.map((row) => row.code),
+            ).join(', ')}`,
           ),
         );
         continue;
@@ -248,7 +272,7 @@ class OverrideReader {
         suction,
         pressure,
         kind: 'override',
-        why: 'a material of the user\'s own',
+        why: "a material of the user's own",
         group: 'other',
         overridden: ['ceiling', 'suction', 'pressure'],
       });
@@ -258,7 +282,9 @@ class OverrideReader {
 
   private withOwnValues(row: Material): MaterialInForce {
     const own = this.own.get(comparable(row.code));
-    const overridden = (['ceiling', 'suction', 'pressure'] as const).filter((property) => own?.[property] !== undefined);
+    const overridden = (['ceiling', 'suction', 'pressure'] as const).filter(
+      (property) => own?.[property] !== undefined,
+    );
     return {
       ...row,
       ceiling: (own?.ceiling ?? row.ceiling) as CleanerClass,
@@ -288,9 +314,14 @@ function numberOf(cell: Cell): number | undefined {
   return cell.type === 'number' ? cell.value : undefined;
 }
 
-function range(least: number, most: number, row: { positive?: boolean; whole?: boolean }, unit: string): string {
+function range(
+  least: number,
+  most: number,
+  row: { positive?: boolean; whole?: boolean },
+  unit: string,
+): string {
   const what = row.whole ? 'a whole number' : 'a number';
-  const from = row.positive && least === 0 ? 'more than 0' : `${tidy(least)}`;
+  const from = row.positive && least === 0 ? 'more than 0' : tidy(least);
   const units = unit === '1' ? '' : ` ${unit}`;
   return `${what} from ${from} to ${tidy(most)}${units}`;
 }
@@ -305,13 +336,18 @@ function tidy(bound: number): string {
  * @param name a name or code, case and spacing ignored
  * @returns the material, or undefined
  */
-export function findMaterial<M extends { code: string; name: string }>(among: readonly M[], name: string): M | undefined {
+export function findMaterial<M extends { code: string; name: string }>(
+  among: readonly M[],
+  name: string,
+): M | undefined {
   const wanted = comparable(name);
   return among.find((row) => comparable(row.code) === wanted || comparable(row.name) === wanted);
 }
 
 function materialFactorIds(): string[] {
-  return materials.flatMap(({ code }) => Object.keys(materialProperties).map((property) => `material.${code}.${property}`));
+  return materials.flatMap(({ code }) =>
+    Object.keys(materialProperties).map((property) => `material.${code}.${property}`),
+  );
 }
 
 /**

@@ -12,7 +12,7 @@ export interface Source {
 
 /** Every source that a rule, factor, material or caution refers to, by id. */
 export const sources = {
-  'tn20': {
+  tn20: {
     document: 'BIA Technical Note 20, Cleaning Brickwork',
     edition: 'current',
     section: 'summary',
@@ -54,14 +54,14 @@ export const sources = {
     used: '400 to 800 psi for new brick',
     kind: 'published',
   },
-  'c270': {
+  c270: {
     document: 'ASTM C270, Mortar for Unit Masonry',
     edition: 'as quoted in a secondary source',
     section: 'property specification, 28-day strength',
     used: 'M 2500, S 1800, N 750, O 350 psi',
     kind: 'published',
   },
-  'c67': {
+  c67: {
     document: 'ASTM C67, Sampling and Testing Brick and Structural Clay Tile',
     edition: 'definition as quoted in a secondary source',
     section: 'initial rate of absorption',
@@ -69,7 +69,8 @@ export const sources = {
     kind: 'published',
   },
   'sqrt-time': {
-    document: 'Hall and Hoff, Water Transport in Brick, Stone and Concrete; square-root-of-time law also in ASTM C1585',
+    document:
+      'Hall and Hoff, Water Transport in Brick, Stone and Concrete; square-root-of-time law also in ASTM C1585',
     edition: 'not stated',
     section: 'sorptivity',
     used: 'uptake of a porous face i = S sqrt(t)',
@@ -82,14 +83,15 @@ export const sources = {
     used: 'flow = number * sqrt(pressure / 4000 psi) gal/min',
     kind: 'published',
   },
-  'aci305': {
-    document: 'ACI 305R, Hot Weather Concreting; Uno, Plastic Shrinkage Cracking and Evaporation Formulas, ACI Materials Journal',
+  aci305: {
+    document:
+      'ACI 305R, Hot Weather Concreting; Uno, Plastic Shrinkage Cracking and Evaporation Formulas, ACI Materials Journal',
     edition: '1998',
     section: 'evaporation equation',
     used: 'evaporation of a wet film; for level concrete, about 40 % either way: on a wall it is an extrapolation',
     kind: 'published',
   },
-  'sp811': {
+  sp811: {
     document: 'NIST Special Publication 811, Guide for the Use of the International System of Units',
     edition: '2008',
     section: 'appendix B.8',
@@ -124,42 +126,42 @@ export const sources = {
     used: 'light brick 1:20, dark brick 1:10 at most; dwell 3 to 6 min',
     kind: 'published',
   },
-  'practice': {
+  practice: {
     document: 'Common practice of the trade',
     edition: '',
     section: '',
     used: 'dwell 3 to 5 min; two passes of plain water or more; rinse from the top down; what cannot be kept apart is cleaned as its most sensitive material allows',
     kind: 'common practice',
   },
-  'memory': {
+  memory: {
     document: 'From memory',
     edition: '',
     section: '',
     used: 'values known but not read in a source at hand',
     kind: 'from memory',
   },
-  'estimate': {
+  estimate: {
     document: 'Our own estimate',
     edition: '',
     section: '',
-    used: 'starting rates and allowances, to be replaced by the user\'s own',
+    used: "starting rates and allowances, to be replaced by the user's own",
     kind: 'assumption',
   },
-  'geometry': {
+  geometry: {
     document: 'Geometry and arithmetic',
     edition: '',
     section: '',
     used: 'areas, perimeters, sums and shares',
     kind: 'computed',
   },
-  'rows': {
+  rows: {
     document: 'The rows of wall data',
     edition: '',
     section: '',
     used: 'what the user measured or stated',
     kind: 'input',
   },
-  'factors': {
+  factors: {
     document: 'The factor range of the workbook',
     edition: '',
     section: '',

@@ -164,7 +164,13 @@ export class Recorder {
    * @param kind what they measure
    * @param method the rule that the sum follows
    */
-  sum(symbol: string, terms: readonly string[], values: readonly number[], kind: Kind, method: MethodId): void {
+  sum(
+    symbol: string,
+    terms: readonly string[],
+    values: readonly number[],
+    kind: Kind,
+    method: MethodId,
+  ): void {
     let soFar = '';
     let total = 0;
     for (let start = 0; start < terms.length; start += TERMS_A_LINE) {
@@ -172,7 +178,13 @@ export class Recorder {
       const piece = terms.slice(start, end).join(' + ');
       for (let index = start; index < end; index++) total += values[index] ?? 0;
       const name = end === terms.length ? symbol : `${symbol}_to${String(end)}`;
-      this.line(name, soFar === '' ? piece : `${soFar} + ${piece}`, total, kind, end === terms.length ? method : 'sum');
+      this.line(
+        name,
+        soFar === '' ? piece : `${soFar} + ${piece}`,
+        total,
+        kind,
+        end === terms.length ? method : 'sum',
+      );
       soFar = name;
     }
     if (terms.length === 0) this.line(symbol, '0', 0, kind, method);

@@ -30,14 +30,21 @@ export function matchHeadings(header: readonly unknown[], headings?: unknown): C
     const found = seen.get(comparable(wanted)) ?? [];
     const [place] = found;
     if (found.length > 1) {
-      problems.push(cellProblem({ row: 1, column: wanted }, `the heading "${wanted}" twice`, 'each heading once'));
+      problems.push(
+        cellProblem({ row: 1, column: wanted }, `the heading "${wanted}" twice`, 'each heading once'),
+      );
     } else if (place !== undefined) {
       places.set(id, place);
     } else if (needed || mapping.has(id)) {
       const there = header.map(readCell).flatMap((cell) => (cell.type === 'text' ? [cell.value] : []));
-      const offer = there.length > 0 ? `; the nearest headings here are ${nearest(wanted, there).join(', ')}` : '';
+      const offer =
+        there.length > 0 ? `; the nearest headings here are ${nearest(wanted, there).join(', ')}` : '';
       problems.push(
-        cellProblem({ row: 1, column: wanted }, 'a missing heading', `a column headed "${wanted}", or a headings range that names yours${offer}`),
+        cellProblem(
+          { row: 1, column: wanted },
+          'a missing heading',
+          `a column headed "${wanted}", or a headings range that names yours${offer}`,
+        ),
       );
     }
   }
@@ -56,15 +63,27 @@ function readMapping(range: unknown): Map<ColumnId, string> {
     const ours = readCell(cells[0]);
     const theirs = readCell(cells[1]);
     if (ours.type === 'blank' || theirs.type === 'blank') return;
-    const id = columnIds.find((column) => ours.type === 'text' && comparable(columns[column].name) === comparable(ours.value));
+    const id = columnIds.find(
+      (column) => ours.type === 'text' && comparable(columns[column].name) === comparable(ours.value),
+    );
     const names = columnIds.map((column) => columns[column].name);
     if (id === undefined) {
       if (index === 0) return;
-      problems.push(cellProblem({ row: index + 1, column: 'our column' }, describe(ours), `one of ${names.join(', ')}`));
+      problems.push(
+        cellProblem({ row: index + 1, column: 'our column' }, describe(ours), `one of ${names.join(', ')}`),
+      );
     } else if (mapping.has(id)) {
-      problems.push(cellProblem({ row: index + 1, column: 'our column' }, `${describe(ours)} a second time`, 'each column once'));
+      problems.push(
+        cellProblem(
+          { row: index + 1, column: 'our column' },
+          `${describe(ours)} a second time`,
+          'each column once',
+        ),
+      );
     } else if (theirs.type === 'error' || theirs.type === 'unknown') {
-      problems.push(cellProblem({ row: index + 1, column: 'your heading' }, describe(theirs), 'the text of a heading'));
+      problems.push(
+        cellProblem({ row: index + 1, column: 'your heading' }, describe(theirs), 'the text of a heading'),
+      );
     } else {
       mapping.set(id, String(theirs.value));
     }

@@ -46,7 +46,10 @@ class RowReader {
     places: ColumnPlaces,
     private readonly factors: FactorsInForce,
   ) {
-    this.placeOf = Object.fromEntries(columnIds.map((id) => [id, places.get(id)])) as Record<ColumnId, number | undefined>;
+    this.placeOf = Object.fromEntries(columnIds.map((id) => [id, places.get(id)])) as Record<
+      ColumnId,
+      number | undefined
+    >;
   }
 
   read(cells: readonly unknown[], row: number): WallRow | undefined {
@@ -60,7 +63,11 @@ class RowReader {
     this.label = this.textOf('wall', label);
     const first = this.labels.get(this.label);
     if (first !== undefined) {
-      this.refuse('wall', `"${this.label}", which row ${String(first)} has already,`, 'a label that no other row has');
+      this.refuse(
+        'wall',
+        `"${this.label}", which row ${String(first)} has already,`,
+        'a label that no other row has',
+      );
     }
     this.labels.set(this.label, row);
     const material = this.material(cells);
@@ -107,7 +114,11 @@ class RowReader {
     for (const id of columnIds) {
       const cell = readCell(this.raw(cells, id));
       if (!isBlankOrZero(cell)) {
-        this.refuse('wall', `a blank label beside ${describe(cell)} in column ${columns[id].name}`, 'a label for each row that is not blank');
+        this.refuse(
+          'wall',
+          `a blank label beside ${describe(cell)} in column ${columns[id].name}`,
+          'a label for each row that is not blank',
+        );
         return;
       }
     }
@@ -147,8 +158,15 @@ class RowReader {
     }
     const found = findMaterial(materials, cell.value);
     if (found === undefined) {
-      const names = nearest(cell.value, materials.map(({ name }) => name));
-      this.refuse('material', describe(cell), `a name or code of the material table; the nearest are ${names.join(', ')}`);
+      const names = nearest(
+        cell.value,
+        materials.map(({ name }) => name),
+      );
+      this.refuse(
+        'material',
+        describe(cell),
+        `a name or code of the material table; the nearest are ${names.join(', ')}`,
+      );
       return undefined;
     }
     this.materialByText.set(String(raw), found);
@@ -167,7 +185,11 @@ class RowReader {
     const value = seen === undefined ? NaN : take(seen, kind, system);
     const whole = 'whole' in reading;
     if (!(value >= least && value <= most) || (whole && !Number.isInteger(value))) {
-      this.refuse(column, describe(cell ?? { type: 'number', value: raw as number }), accepted(column, system));
+      this.refuse(
+        column,
+        describe(cell ?? { type: 'number', value: raw as number }),
+        accepted(column, system),
+      );
       return 0;
     }
     return value;
@@ -181,7 +203,13 @@ class RowReader {
     const cell = readCell(raw);
     if (isBlankOrZero(cell)) return undefined;
     const text =
-      cell.type === 'boolean' ? (cell.value ? 'yes' : 'no') : cell.type === 'text' ? comparable(cell.value) : '';
+      cell.type === 'boolean'
+        ? cell.value
+          ? 'yes'
+          : 'no'
+        : cell.type === 'text'
+          ? comparable(cell.value)
+          : '';
     const plain = column === 'mortar' ? text.replace(/^type/, '') : text;
     const found = choices.find((choice) => comparable(choice) === plain);
     if (found === undefined) this.refuse(column, describe(cell), `${choices.join(', ')}, or blank`);
@@ -189,12 +217,18 @@ class RowReader {
   }
 
   private refuse(column: ColumnId, seen: string, accepts: string): void {
-    this.problems.push(cellProblem({ row: this.row, label: this.label, column: columns[column].name }, seen, accepts));
+    this.problems.push(
+      cellProblem({ row: this.row, label: this.label, column: columns[column].name }, seen, accepts),
+    );
   }
 }
 
-type NumberColumn = { [Id in ColumnId]: (typeof columns)[Id]['reading'] extends { as: 'number' } ? Id : never }[ColumnId];
-type ChoiceColumn = { [Id in ColumnId]: (typeof columns)[Id]['reading'] extends { as: 'choice' } ? Id : never }[ColumnId];
+type NumberColumn = {
+  [Id in ColumnId]: (typeof columns)[Id]['reading'] extends { as: 'number' } ? Id : never;
+}[ColumnId];
+type ChoiceColumn = {
+  [Id in ColumnId]: (typeof columns)[Id]['reading'] extends { as: 'choice' } ? Id : never;
+}[ColumnId];
 
 function accepted(column: NumberColumn, system: System): string {
   const { kind, least, most, ...reading } = columns[column].reading;

@@ -36,6 +36,9 @@ export function selectZones(zones: readonly Zone[], name: string): readonly Zone
   if (name === '') return zones;
   const found = zones.filter((zone) => comparable(zone.name) === comparable(name));
   if (found.length > 0) return found;
-  const offer = nearest(name, zones.map((zone) => zone.name)).join(', ');
+  const offer = nearest(
+    name,
+    zones.map((zone) => zone.name),
+  ).join(', ');
   throw nothingHere(`No wall is in the zone "${name}". The nearest zones are ${offer}.`);
 }

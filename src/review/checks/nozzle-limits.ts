@@ -44,7 +44,8 @@ export const nozzleLimits: Check = ({ zones, factors }) => {
 
 function mostSensitive(materials: readonly MaterialInForce[]): MaterialInForce | undefined {
   return materials.reduce<MaterialInForce | undefined>(
-    (weakest, material) => (weakest === undefined || material.pressure < weakest.pressure ? material : weakest),
+    (weakest, material) =>
+      weakest === undefined || material.pressure < weakest.pressure ? material : weakest,
     undefined,
   );
 }

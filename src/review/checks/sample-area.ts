@@ -8,7 +8,10 @@ export const sampleAreaMissing: Check = ({ factors }) => {
   return [
     {
       check: 'sample area',
-      what: seen === 0 ? 'No sample area has been looked at' : `The sample area is only ${shownFactor(factors, 'sample.area')}`,
+      what:
+        seen === 0
+          ? 'No sample area has been looked at'
+          : `The sample area is only ${shownFactor(factors, 'sample.area')}`,
       where: 'factor sample.area',
       why: 'Only a sample on this wall, looked at when dry, shows what cleaner and method do to it',
       todo: `Wash ${shownFactor(factors, 'sample.least')} of each material with the method priced here, look at it when dry, and state the area in the factor sample.area`,

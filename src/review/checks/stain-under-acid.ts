@@ -4,7 +4,10 @@ import { rowCheck } from '../finding';
 /** Light or manganese-coloured brick that meets an acid cleaner. */
 export const stainUnderAcid = rowCheck(
   (row, { governing }) =>
-    !row.masked && row.material.group === 'light brick' && governing !== undefined && governing.classToUse >= GENTLEST_ACID,
+    !row.masked &&
+    row.material.group === 'light brick' &&
+    governing !== undefined &&
+    governing.classToUse >= GENTLEST_ACID,
   ({ governing }, rows) => ({
     check: 'stain under acid',
     what: `${[...new Set(rows.map(({ material }) => material.name))].join(', ')} under class ${String(governing?.classToUse)} (${className(governing?.classToUse ?? 0)})`,

@@ -7,7 +7,10 @@ const HEAVY = 'heavy';
 /** Heavy residue under a class that does not take it off by itself. */
 export const heavyUnderWeakClass = rowCheck(
   (row, { governing }) =>
-    !row.masked && residueOf(row) === HEAVY && governing !== undefined && governing.classToUse < governing.mostNeed,
+    !row.masked &&
+    residueOf(row) === HEAVY &&
+    governing !== undefined &&
+    governing.classToUse < governing.mostNeed,
   ({ governing }) => ({
     check: 'heavy residue',
     what: `Heavy residue under class ${String(governing?.classToUse)} (${className(governing?.classToUse ?? 0)})`,

@@ -1,0 +1,53 @@
+const order = ['quantity', 'rules', 'trace', 'walls', 'govern', 'estimate'];
+/** A folder of the core may use itself and the folders before it. */
+const inward = order.map((folder, place) => ({
+  name: `${folder}-looks-inward`,
+  severity: 'error',
+  from: { path: `^src/${folder}/` },
+  to: { path: '^src/', pathNot: `^src/(${order.slice(0, place + 1).join('|')})/` },
+}));
+const outer = ['review', 'site'].map((folder) => ({
+  name: `${folder}-looks-inward`,
+  severity: 'error',
+  from: { path: `^src/${folder}/` },
+  to: { path: '^src/', pathNot: `^src/(${[...order, folder].join('|')})/` },
+}));
+
+module.exports = {
+  forbidden: [
+    ...inward,
+    ...outer,
+    {
+      name: 'core-knows-no-host',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { pathNot: '^(src/|node_modules/fastest-levenshtein/)' },
+    },
+    {
+      name: 'functions-know-the-core-alone',
+      severity: 'error',
+      from: { path: '^functions/' },
+      to: { path: '^(taskpane|workbench|tests|node_modules)/' },
+    },
+    {
+      name: 'pane-knows-no-workbench',
+      severity: 'error',
+      from: { path: '^taskpane/' },
+      to: { path: '^(workbench|tests)/' },
+    },
+    {
+      name: 'shipped-code-takes-no-development-package',
+      severity: 'error',
+      from: { path: '^(src|functions|taskpane)/' },
+      to: { dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'] },
+    },
+    { name: 'no-circles', severity: 'error', from: {}, to: { circular: true } },
+    { name: 'no-loose-ends', severity: 'error', from: {}, to: { couldNotResolve: true } },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: false,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: { extensions: ['.ts', '.tsx', '.js', '.mjs', '.cjs', '.css'] },
+  },
+};

@@ -1,0 +1,3 @@
+import { metadata } from '../functions/catalogue';
+
+process.stdout.write(`${JSON.stringify(metadata(), null, 2)}\n`);

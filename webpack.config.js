@@ -1,0 +1,84 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import webpack from 'webpack';
+
+const root = dirname(fileURLToPath(import.meta.url));
+const DEFAULT_ADDRESS = 'https://localhost:3000';
+const IN_MANIFEST = /https:\/\/localhost:3000/g;
+
+/** Puts files beside the bundles; with `make`, what it returns. */
+class Emit {
+  constructor(files) {
+    this.files = files;
+  }
+
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap('Emit', (compilation) => {
+      compilation.hooks.processAssets.tap(
+        { name: 'Emit', stage: webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL },
+        () => {
+          for (const { from, to, make } of this.files) {
+            if (from !== undefined && !existsSync(join(root, from))) {
+              compilation.errors.push(
+                new webpack.WebpackError(`The build needs ${from}, which is not there.`),
+              );
+              continue;
+            }
+            const content = make
+              ? make(from && readFileSync(join(root, from), 'utf8'))
+              : readFileSync(join(root, from));
+            compilation.emitAsset(to, new webpack.sources.RawSource(content));
+          }
+        },
+      );
+    });
+  }
+}
+
+/** functions.json comes from the same list as the functions themselves. */
+function metadata() {
+  return execFileSync(process.execPath, ['--import', 'tsx', join(root, 'scripts/print-metadata.ts')], {
+    cwd: root,
+  });
+}
+
+export default (env = {}) => {
+  const address = (env.url ?? DEFAULT_ADDRESS).replace(/\/+$/, '');
+  return {
+    mode: 'production',
+    target: ['web', 'es2022'],
+    devtool: false,
+    entry: {
+      functions: './functions/functions.ts',
+      taskpane: './taskpane/main.tsx',
+    },
+    output: { path: join(root, 'dist'), filename: '[name].js', clean: true },
+    resolve: { extensions: ['.ts', '.tsx', '.js'] },
+    module: {
+      rules: [
+        // Types are checked by `npm run typecheck`, over tests and scripts too.
+        {
+          test: /\.tsx?$/,
+          loader: 'ts-loader',
+          options: { transpileOnly: true, compilerOptions: { noEmit: false } },
+        },
+      ],
+    },
+    plugins: [
+      new Emit([
+        { from: 'taskpane/taskpane.html', to: 'taskpane.html' },
+        { from: 'taskpane/style.css', to: 'style.css' },
+        { from: 'manifest.xml', to: 'manifest.xml', make: (text) => text.replace(IN_MANIFEST, address) },
+        { to: 'functions.json', make: metadata },
+        ...[16, 32, 64, 80].map((size) => ({
+          from: `assets/icon-${size}.png`,
+          to: `assets/icon-${size}.png`,
+        })),
+      ]),
+    ],
+    performance: { hints: false },
+    stats: 'errors-warnings',
+  };
+};
