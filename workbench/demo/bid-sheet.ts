@@ -1,6 +1,6 @@
 import type { Workbook } from 'exceljs';
 import { jobCell } from './estimate-sheet';
-import { asHeader, FORMATS, freeze, setWidths, title } from './look';
+import { asHeader, FONT, FORMATS, freeze, setWidths, title } from './look';
 import type { Job } from './wall-line';
 
 interface Line {
@@ -19,11 +19,41 @@ function washLines(job: Job): Line[] {
   const whole = (id: string): { formula: string } => ({ formula: `ROUNDUP(${jobCell(job, id)},0)` });
   const item = (index: number): string => `WD-${String(index)}`;
   return [
-    { item: item(1), description: 'Wash-down, crew', quantity: { formula: `ROUND(${jobCell(job, 'CREWHOURS')},1)` }, unit: 'crew-h', rate: rates.crewHour },
-    { item: item(2), description: 'Water, brought and metered', quantity: whole('WATER'), unit: units.volume, rate: rates.water },
-    { item: item(3), description: 'Masking film, with laps', quantity: whole('MASKING'), unit: units.area, rate: rates.masking },
-    { item: item(4), description: 'Masking tape', quantity: whole('TAPE'), unit: units.length, rate: rates.tape },
-    { item: item(5), description: 'Cleaner concentrate', quantity: whole('CLEANER'), unit: units.volume, rate: rates.cleaner },
+    {
+      item: item(1),
+      description: 'Wash-down, crew',
+      quantity: { formula: `ROUND(${jobCell(job, 'CREWHOURS')},1)` },
+      unit: 'crew-h',
+      rate: rates.crewHour,
+    },
+    {
+      item: item(2),
+      description: 'Water, brought and metered',
+      quantity: whole('WATER'),
+      unit: units.volume,
+      rate: rates.water,
+    },
+    {
+      item: item(3),
+      description: 'Masking film, with laps',
+      quantity: whole('MASKING'),
+      unit: units.area,
+      rate: rates.masking,
+    },
+    {
+      item: item(4),
+      description: 'Masking tape',
+      quantity: whole('TAPE'),
+      unit: units.length,
+      rate: rates.tape,
+    },
+    {
+      item: item(5),
+      description: 'Cleaner concentrate',
+      quantity: whole('CLEANER'),
+      unit: units.volume,
+      rate: rates.cleaner,
+    },
   ];
 }
 
@@ -43,6 +73,7 @@ export function addBid(workbook: Workbook, job: Job): void {
     const { item, description, quantity, unit, rate } = line;
     sheet.getRow(row).values = [item, description, quantity, unit, rate];
     sheet.getCell(row, 3).numFmt = FORMATS.quantity;
+    sheet.getCell(row, 4).alignment = { indent: 1 };
     sheet.getCell(row, 5).numFmt = FORMATS.money;
     sheet.getCell(row, 6).value = { formula: `ROUND(C${String(row)}*E${String(row)},2)` };
     sheet.getCell(row, 6).numFmt = FORMATS.money;
@@ -51,7 +82,7 @@ export function addBid(workbook: Workbook, job: Job): void {
   const last = HEADER + lines.length;
   const total = sheet.getRow(last + 1);
   total.values = [null, 'Total', null, null, null, { formula: `SUM(F${String(first)}:F${String(last)})` }];
-  total.font = { bold: true };
+  total.font = { ...FONT, bold: true };
   total.getCell(6).numFmt = FORMATS.money;
   total.getCell(6).border = { top: { style: 'thin' } };
   setWidths(sheet, [9, 42, 13, 10, 11, 14]);

@@ -1,6 +1,6 @@
 import type { Workbook } from 'exceljs';
 import { columnLetters } from '../xlsx/address';
-import { asHeader, FORMATS, freeze, setWidths, title } from './look';
+import { asHeader, FONT, FORMATS, freeze, setWidths, title } from './look';
 import type { Job } from './wall-line';
 
 /** Row of the sheet on which the first zone stands. */
@@ -19,11 +19,29 @@ const COLUMNS: readonly Column[] = [
   { id: 'CLASS', heading: () => 'Class to use', format: FORMATS.count, adds: false, width: 10 },
   { id: 'GOVERNING', heading: () => 'Governing ceiling', format: FORMATS.count, adds: false, width: 11 },
   { id: 'GOVERNOR', heading: () => 'Set by', format: '@', adds: false, width: 30 },
-  { id: 'WATER', heading: ({ volume }) => `Water, ${volume}`, format: FORMATS.quantity, adds: true, width: 13 },
-  { id: 'MASKING', heading: ({ area }) => `Masking, ${area}`, format: FORMATS.quantity, adds: true, width: 13 },
+  {
+    id: 'WATER',
+    heading: ({ volume }) => `Water, ${volume}`,
+    format: FORMATS.quantity,
+    adds: true,
+    width: 13,
+  },
+  {
+    id: 'MASKING',
+    heading: ({ area }) => `Masking, ${area}`,
+    format: FORMATS.quantity,
+    adds: true,
+    width: 13,
+  },
   { id: 'TAPE', heading: ({ length }) => `Tape, ${length}`, format: FORMATS.quantity, adds: true, width: 11 },
   { id: 'CREWHOURS', heading: () => 'Crew-hours', format: FORMATS.quantity, adds: true, width: 12 },
-  { id: 'CLEANER', heading: ({ volume }) => `Concentrate, ${volume}`, format: FORMATS.quantity, adds: true, width: 13 },
+  {
+    id: 'CLEANER',
+    heading: ({ volume }) => `Concentrate, ${volume}`,
+    format: FORMATS.quantity,
+    adds: true,
+    width: 13,
+  },
 ];
 
 /**
@@ -79,8 +97,8 @@ export function addEstimate(workbook: Workbook, job: Job): void {
     }
     sheet.getColumn(index + 2).width = width;
   }
-  sheet.getRow(jobRow).font = { bold: true };
-  sheet.getRow(jobRow + 1).font = { italic: true, color: { argb: 'FF555555' } };
+  sheet.getRow(jobRow).font = { ...FONT, bold: true };
+  sheet.getRow(jobRow + 1).font = { ...FONT, italic: true, color: { argb: 'FF555555' } };
   setWidths(sheet, [18]);
   freeze(sheet, FIRST_ZONE - 1, 1);
 }

@@ -1,5 +1,5 @@
 import type { Workbook } from 'exceljs';
-import { freeze, setWidths } from './look';
+import { asHeader, freeze, setWidths } from './look';
 import type { Job } from './wall-line';
 
 /**
@@ -17,6 +17,7 @@ export function addFactors(workbook: Workbook, job: Job): void {
     columns: ['Factor', 'Value', 'Note'].map((name) => ({ name, filterButton: false })),
     rows: job.factors.map((line) => [...line]),
   });
+  asHeader(sheet.getRow(1));
   setWidths(sheet, [24, 12, 48]);
   freeze(sheet, 1);
 }

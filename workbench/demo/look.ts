@@ -3,6 +3,9 @@ import type { Fill, Row, Worksheet } from 'exceljs';
 const HEADER_COLOUR = 'FF2F5D73';
 const HEADER_FILL: Fill = { type: 'pattern', pattern: 'solid', fgColor: { argb: HEADER_COLOUR } };
 
+/** The font of the workbook; a format that names none falls back to another. */
+export const FONT = { name: 'Calibri', size: 11 } as const;
+
 /** Number formats by what is counted. */
 export const FORMATS = { count: '0', quantity: '#,##0.0', money: '#,##0.00' } as const;
 
@@ -13,8 +16,8 @@ export const FORMATS = { count: '0', quantity: '#,##0.0', money: '#,##0.00' } as
 export function asHeader(row: Row): void {
   row.eachCell((cell) => {
     cell.fill = HEADER_FILL;
-    cell.font = { bold: true, color: { argb: 'FFFFFFFF' } };
-    cell.alignment = { vertical: 'middle', wrapText: true };
+    cell.font = { ...FONT, bold: true, color: { argb: 'FFFFFFFF' } };
+    cell.alignment = { vertical: 'middle', horizontal: 'center', wrapText: true };
   });
 }
 
@@ -28,13 +31,14 @@ export function setWidths(sheet: Worksheet, widths: readonly number[]): void {
 }
 
 /**
- * Keeps the rows above in view while the rest scrolls.
+ * Keeps the headings in view while the rest scrolls, and the columns on one page where the sheet is printed.
  * @param sheet the sheet
  * @param rows how many rows
  * @param columns how many columns
  */
 export function freeze(sheet: Worksheet, rows: number, columns = 0): void {
   sheet.views = [{ state: 'frozen', ySplit: rows, xSplit: columns }];
+  sheet.pageSetup = { orientation: 'landscape', fitToPage: true, fitToWidth: 1, fitToHeight: 0 };
 }
 
 /**
@@ -46,7 +50,7 @@ export function freeze(sheet: Worksheet, rows: number, columns = 0): void {
 export function title(sheet: Worksheet, address: string, text: string): void {
   const cell = sheet.getCell(address);
   cell.value = text;
-  cell.font = { bold: true, size: 14 };
+  cell.font = { ...FONT, bold: true, size: 14 };
 }
 
 /**
@@ -54,7 +58,7 @@ export function title(sheet: Worksheet, address: string, text: string): void {
  * @param sheet the sheet
  */
 export function spilledHeader(sheet: Worksheet): void {
-  sheet.getRow(1).alignment = { vertical: 'middle', wrapText: true };
+  sheet.getRow(1).alignment = { vertical: 'middle', horizontal: 'center', wrapText: true };
   sheet.addConditionalFormatting({
     ref: 'A1:BZ1',
     rules: [

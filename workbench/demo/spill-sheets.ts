@@ -13,10 +13,28 @@ interface SpillSheet {
 const MOST_COLUMNS = 45;
 
 const SHEETS: readonly SpillSheet[] = [
-  { name: 'Schedule', formula: '_xldudf_WASH_SCHEDULE(Walls[#All],,Factors[#All])', widths: [18, 9, 30, 8], quantitiesFrom: 5 },
-  { name: 'Rows', formula: '_xldudf_WASH_WALLROWS(Walls[#All],,Factors[#All])', widths: [32, 16, 30], quantitiesFrom: 4 },
-  { name: 'Factors in force', formula: '_xldudf_WASH_FACTORS(Factors[#All])', widths: [26, 12, 14, 18, 14, 60, 60] },
-  { name: 'Materials', formula: '_xldudf_WASH_MATERIALS(Factors[#All])', widths: [24, 32, 9, 16, 14, 18, 14, 60] },
+  {
+    name: 'Schedule',
+    formula: '_xldudf_WASH_SCHEDULE(Walls[#All],,Factors[#All])',
+    widths: [18, 9, 30, 8],
+    quantitiesFrom: 5,
+  },
+  {
+    name: 'Rows',
+    formula: '_xldudf_WASH_WALLROWS(Walls[#All],,Factors[#All])',
+    widths: [32, 16, 30],
+    quantitiesFrom: 4,
+  },
+  {
+    name: 'Factors in force',
+    formula: '_xldudf_WASH_FACTORS(Factors[#All])',
+    widths: [26, 12, 14, 18, 14, 60, 60],
+  },
+  {
+    name: 'Materials',
+    formula: '_xldudf_WASH_MATERIALS(Factors[#All])',
+    widths: [24, 32, 9, 16, 14, 18, 14, 60],
+  },
   { name: 'Sources', formula: '_xldudf_WASH_SOURCES()', widths: [20, 60, 40, 60] },
 ];
 

@@ -1,5 +1,5 @@
 import type { Workbook, Worksheet } from 'exceljs';
-import { freeze, setWidths } from './look';
+import { asHeader, freeze, setWidths } from './look';
 import { WALL_HEADINGS, type Job } from './wall-line';
 
 const LISTS: readonly { heading: (typeof WALL_HEADINGS)[number]; from: string; blank: boolean }[] = [
@@ -37,6 +37,6 @@ export function addWalls(workbook: Workbook, job: Job): void {
   });
   offerChoices(sheet, job.walls.length);
   setWidths(sheet, [32, 16, 8, 30, 10, 9, 11, 12, 10, 9, 11, 10, 7, 9, 10]);
-  sheet.getRow(1).alignment = { wrapText: true, vertical: 'middle' };
+  asHeader(sheet.getRow(1));
   freeze(sheet, 1, 1);
 }

@@ -40,7 +40,10 @@ export type Bundle = ReadonlyMap<string, BundledFunction>;
 export function readBundle(script: string, metadata: string): Bundle {
   const associated = new Map<string, (...args: unknown[]) => unknown>();
   const CustomFunctions = {
-    associate(first: string | Record<string, (...args: unknown[]) => unknown>, run?: (...args: unknown[]) => unknown) {
+    associate(
+      first: string | Record<string, (...args: unknown[]) => unknown>,
+      run?: (...args: unknown[]) => unknown,
+    ) {
       if (typeof first !== 'string') {
         for (const [id, each] of Object.entries(first)) associated.set(id.toUpperCase(), each);
       } else if (run) {

@@ -23,9 +23,7 @@ function handOver(value: CellValue): unknown {
 
 function shape(argument: Argument, parameter: ParameterMetadata): { value: unknown } | CellError {
   if (argument === undefined) {
-    return parameter.optional
-      ? { value: null }
-      : valueError(`The argument ${parameter.name} is missing.`);
+    return parameter.optional ? { value: null } : valueError(`The argument ${parameter.name} is missing.`);
   }
   if (parameter.dimensionality === 'matrix') {
     const rows = Array.isArray(argument) ? argument : [[argument]];
@@ -33,7 +31,9 @@ function shape(argument: Argument, parameter: ParameterMetadata): { value: unkno
   }
   const [[only] = []] = Array.isArray(argument) ? argument : [[argument]];
   if (Array.isArray(argument) && (argument.length !== 1 || argument[0]?.length !== 1)) {
-    return valueError(`The argument ${parameter.name} is a range of several cells. Accepted: one value or one cell.`);
+    return valueError(
+      `The argument ${parameter.name} is a range of several cells. Accepted: one value or one cell.`,
+    );
   }
   // As in the host, an error handed over as a single value is the result.
   if (only !== undefined && isCellError(only)) return only;
@@ -43,7 +43,9 @@ function shape(argument: Argument, parameter: ParameterMetadata): { value: unkno
 function shapeAll(metadata: FunctionMetadata, given: readonly Argument[]): unknown[] | CellError {
   const { parameters } = metadata;
   if (given.length > parameters.length) {
-    return valueError(`${metadata.name} takes ${String(parameters.length)} arguments at most, here are ${String(given.length)}.`);
+    return valueError(
+      `${metadata.name} takes ${String(parameters.length)} arguments at most, here are ${String(given.length)}.`,
+    );
   }
   const args: unknown[] = [];
   for (const [index, parameter] of parameters.entries()) {
@@ -56,20 +58,26 @@ function shapeAll(metadata: FunctionMetadata, given: readonly Argument[]): unkno
 
 function errorOf(thrown: unknown): CellError {
   if (thrown instanceof HostError) return { error: thrown.code, message: thrown.message };
-  const message = thrown !== null && typeof thrown === 'object' && 'message' in thrown ? String(thrown.message) : String(thrown);
+  const message =
+    thrown !== null && typeof thrown === 'object' && 'message' in thrown
+      ? String(thrown.message)
+      : String(thrown);
   return valueError(message);
 }
 
 function cellOf(value: unknown): CellValue {
   if (value === null || value === undefined) return '';
   if (typeof value === 'number') {
-    return Number.isFinite(value) ? value : { error: '#NUM!', message: `The result is ${String(value)}, not a number a cell can hold.` };
+    return Number.isFinite(value)
+      ? value
+      : { error: '#NUM!', message: `The result is ${String(value)}, not a number a cell can hold.` };
   }
   if (typeof value === 'string' || typeof value === 'boolean') return value;
   if (value instanceof HostError) return errorOf(value);
   // A formatted value carries the plain one along for hosts that show no formats.
   if (typeof value === 'object' && 'basicValue' in value) return cellOf(value.basicValue);
-  if (typeof value === 'object' && 'then' in value) return valueError('A function that answers later is not run here.');
+  if (typeof value === 'object' && 'then' in value)
+    return valueError('A function that answers later is not run here.');
   return valueError('The result is of a kind that a cell cannot hold.');
 }
 

@@ -2,17 +2,22 @@ import type { BaseValueObject } from '@univerjs/preset-sheets-node-core';
 import type { ICellData, Nullable } from '@univerjs/presets';
 import { isCellError, isErrorCode, type CellError, type CellValue } from '../xlsx/cell-value';
 import type { Argument } from './call';
-import { ArrayValueObject, BooleanValueObject, ErrorValueObject, NumberValueObject, StringValueObject } from './univer';
-
-// The engine's own numbers for the kinds of a cell's value.
-const TEXT = 1;
-const NUMBER = 2;
-const BOOLEAN = 3;
+import {
+  ArrayValueObject,
+  BooleanValueObject,
+  CellValueType,
+  ErrorType,
+  ErrorValueObject,
+  NumberValueObject,
+  StringValueObject,
+} from './univer';
 
 const ENGINE_ERRORS: Readonly<Record<string, CellError>> = {
   '#CYCLE!': { error: '#REF!', message: 'The formula depends on its own result.' },
   '#ERROR!': { error: '#VALUE!', message: 'The formula cannot be read.' },
 };
+
+const ENGINE_KINDS = Object.values(ErrorType);
 
 function errorFrom(code: string): CellError {
   return ENGINE_ERRORS[code] ?? { error: code };
@@ -25,9 +30,9 @@ function errorFrom(code: string): CellError {
  */
 export function toCellData(value: CellValue): ICellData {
   if (value === null) return {};
-  if (isCellError(value)) return { v: value.error, t: TEXT };
-  if (typeof value === 'boolean') return { v: value ? 1 : 0, t: BOOLEAN };
-  return { v: value, t: typeof value === 'number' ? NUMBER : TEXT };
+  if (isCellError(value)) return { v: value.error, t: CellValueType.STRING };
+  if (typeof value === 'boolean') return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  return { v: value, t: typeof value === 'number' ? CellValueType.NUMBER : CellValueType.STRING };
 }
 
 /**
@@ -39,7 +44,7 @@ export function fromCellData(cell: Nullable<ICellData>): CellValue {
   if (!cell) return null;
   const value = cell.v;
   if (value === undefined || value === null) return null;
-  if (cell.t === BOOLEAN) return value === 1 || value === true;
+  if (cell.t === CellValueType.BOOLEAN) return value === 1 || value === true;
   if (typeof value === 'string' && (isErrorCode(value) || value in ENGINE_ERRORS)) return errorFrom(value);
   return value;
 }
@@ -55,10 +60,9 @@ function fromScalar(value: Nullable<BaseValueObject>): CellValue {
  * @returns the value or range, undefined where the argument was left out
  */
 export function toArgument(value: BaseValueObject): Argument {
-  if (value.isArray()) {
-    const array = value as InstanceType<typeof ArrayValueObject>;
-    const width = array.getColumnCount();
-    return array
+  if (value instanceof ArrayValueObject) {
+    const width = value.getColumnCount();
+    return value
       .getArrayValue()
       .map((row) => Array.from({ length: width }, (_, column) => fromScalar(row[column])));
   }
@@ -67,7 +71,10 @@ export function toArgument(value: BaseValueObject): Argument {
 
 function toScalar(value: CellValue): BaseValueObject {
   if (value === null) return StringValueObject.create('');
-  if (isCellError(value)) return ErrorValueObject.create(value.error as Parameters<typeof ErrorValueObject.create>[0]);
+  if (isCellError(value)) {
+    const { error } = value;
+    return ErrorValueObject.create(ENGINE_KINDS.find((kind) => kind.valueOf() === error) ?? ErrorType.VALUE);
+  }
   if (typeof value === 'number') return NumberValueObject.create(value);
   if (typeof value === 'boolean') return BooleanValueObject.create(value);
   // A text of digits must stay a text, so the general factory is no use.

@@ -1,4 +1,8 @@
-import type { BaseValueObject, IAllRuntimeData, IUniverEngineFormulaConfig } from '@univerjs/preset-sheets-node-core';
+import type {
+  BaseValueObject,
+  IAllRuntimeData,
+  IUniverEngineFormulaConfig,
+} from '@univerjs/preset-sheets-node-core';
 import type { ICellData, IObjectMatrixPrimitiveType, Nullable } from '@univerjs/presets';
 import { cellAddress } from '../xlsx/address';
 import type { BookName } from '../xlsx/book';
@@ -100,7 +104,12 @@ export class Engine {
    * @param functions ids of the worksheet functions, as `WASH.` precedes them
    * @param call runs one of them
    */
-  constructor(sheets: readonly EngineSheet[], names: readonly BookName[], functions: readonly string[], call: Caller) {
+  constructor(
+    sheets: readonly EngineSheet[],
+    names: readonly BookName[],
+    functions: readonly string[],
+    call: Caller,
+  ) {
     this.#sheets = sheets;
     this.#univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} } });
     const sheetName = (id: Nullable<string>): string => (id ? (sheets[Number(id.slice(5))]?.name ?? '') : '');
@@ -173,7 +182,9 @@ export class Engine {
     this.#univer.dispose();
   }
 
-  async #pass(filled?: Pick<IAllRuntimeData, 'arrayFormulaRange' | 'arrayFormulaCellData'>): Promise<IAllRuntimeData> {
+  async #pass(
+    filled?: Pick<IAllRuntimeData, 'arrayFormulaRange' | 'arrayFormulaCellData'>,
+  ): Promise<IAllRuntimeData> {
     const injector = this.#univer.__getInjector();
     const service = injector.get(ICalculateFormulaService);
     const done = new Promise<IAllRuntimeData>((resolve) => {

@@ -1,6 +1,6 @@
 import { cellAddress, contains, type Area } from '../xlsx/address';
 import type { BookSheet } from '../xlsx/book';
-import { isCellError, type CellError, type CellValue } from '../xlsx/cell-value';
+import { isCellError, type CellValue } from '../xlsx/cell-value';
 
 /** A call whose result may carry the reason for an error. */
 export interface Reasoned {
@@ -16,10 +16,8 @@ const REASONS: Readonly<Record<string, string>> = {
 function reasonIn(calls: readonly Reasoned[], error: string): string | undefined {
   // The engine may try a formula before what it reads is known: the latest call counts.
   for (const { result } of [...calls].reverse()) {
-    if (!Array.isArray(result) && isCellError(result as CellValue)) {
-      const found = result as CellError;
-      if (found.error === error && found.message) return found.message;
-    }
+    if (Array.isArray(result) || !isCellError(result)) continue;
+    if (result.error === error && result.message) return result.message;
   }
   return undefined;
 }

@@ -4,7 +4,14 @@ import { isCellError, type CellError, type CellValue } from '../xlsx/cell-value'
 import { rewriteCode } from '../xlsx/formula-text';
 import type { Bundle } from './bundle';
 import { callFunction, type Argument } from './call';
-import { Engine, placeKey, type CallPlace, type EngineCell, type EngineResults, type EngineSheet } from './engine';
+import {
+  Engine,
+  placeKey,
+  type CallPlace,
+  type EngineCell,
+  type EngineResults,
+  type EngineSheet,
+} from './engine';
 import { cellsInTheWay, withReasons } from './explain-error';
 import { withoutSpillReferences } from './spill-references';
 import { BadReference, withoutStructuredReferences } from './structured-references';
@@ -51,7 +58,13 @@ interface Refusal {
   readonly wrong: boolean;
 }
 
-function engineFormula(formula: string, book: Book, sheet: string, cell: Pick<BookCell, 'row' | 'column'>, areaOf: AreaOf): string {
+function engineFormula(
+  formula: string,
+  book: Book,
+  sheet: string,
+  cell: Pick<BookCell, 'row' | 'column'>,
+  areaOf: AreaOf,
+): string {
   const spilled = withoutSpillReferences(readableFormula(formula), sheet, areaOf);
   const place = { sheet, row: cell.row, column: cell.column };
   const plain = withoutStructuredReferences(spilled, book.tables, place);
@@ -81,7 +94,8 @@ function spillCells(sheet: BookSheet, frozen: (cell: BookCell) => boolean): Set<
       for (let c = array.left; c <= array.right; c += 1) {
         const address = cellAddress(r, c);
         // Only values stand in a spill; a formula there is somebody's own.
-        if ((r !== row || c !== column) && sheet.cells.get(address)?.formula === undefined) filled.add(address);
+        if ((r !== row || c !== column) && sheet.cells.get(address)?.formula === undefined)
+          filled.add(address);
       }
     }
   }
@@ -134,7 +148,10 @@ function refusalOf(formula: string, knows: (name: string) => boolean): Refusal |
   const unknown = functionNames(formula).find((name) => !knows(name));
   if (unknown?.startsWith('WASH.')) return { error: noFunction(unknown), wrong: true };
   if (unknown !== undefined) {
-    return { error: { error: '#NAME?', message: `The function ${unknown} cannot be calculated here.` }, wrong: false };
+    return {
+      error: { error: '#NAME?', message: `The function ${unknown} cannot be calculated here.` },
+      wrong: false,
+    };
   }
   return undefined;
 }
@@ -144,7 +161,18 @@ function usableNames(book: Book): BookName[] {
     // Print areas and the like are no names to calculate with.
     if (each.name.startsWith('_xlnm.')) return [];
     try {
-      return [{ ...each, formula: engineFormula(each.formula, book, each.sheet ?? '', { row: -1, column: -1 }, () => undefined) }];
+      return [
+        {
+          ...each,
+          formula: engineFormula(
+            each.formula,
+            book,
+            each.sheet ?? '',
+            { row: -1, column: -1 },
+            () => undefined,
+          ),
+        },
+      ];
     } catch (cause) {
       if (cause instanceof BadReference) return [];
       throw cause;

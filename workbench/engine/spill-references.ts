@@ -2,7 +2,8 @@ import { areaAddress, parseArea, type Area } from '../xlsx/address';
 
 const STORED =
   /(?:_xlfn\.)?ANCHORARRAY\(\s*((?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!)?(\$?[A-Z]{1,3}\$?\d{1,7})\s*\)/giu;
-const TYPED = /((?:'(?:[^']|'')+'|(?<![\p{L}\p{N}_.])[\p{L}_][\p{L}\p{N}_.]*)!)?(?<![\p{L}\p{N}_.$])(\$?[A-Z]{1,3}\$?\d{1,7})#/giu;
+const TYPED =
+  /((?:'(?:[^']|'')+'|(?<![\p{L}\p{N}_.])[\p{L}_][\p{L}\p{N}_.]*)!)?(?<![\p{L}\p{N}_.$])(\$?[A-Z]{1,3}\$?\d{1,7})#/giu;
 
 /**
  * Replaces references to a whole spill (`A1#`) by the range that it fills: the engine does not know them.

@@ -31,7 +31,10 @@ function quoted(values: readonly string[]): string {
 }
 
 function columnOf(table: BookTable, heading: string): number {
-  const name = heading.replace(/'([\s\S])/g, '$1').replace(/\r\n?/g, '\n').trim();
+  const name = heading
+    .replace(/'([\s\S])/g, '$1')
+    .replace(/\r\n?/g, '\n')
+    .trim();
   const index = table.columns.findIndex((column) => same(column.trim(), name));
   if (index < 0) {
     throw new BadReference(`Table ${table.name} has no column "${name}". It has: ${quoted(table.columns)}.`);
@@ -60,7 +63,11 @@ function parseSelection(body: string): Selection {
   return { sections, columns };
 }
 
-function rowsOf(table: BookTable, sections: readonly string[], place: FormulaPlace): { top: number; bottom: number } {
+function rowsOf(
+  table: BookTable,
+  sections: readonly string[],
+  place: FormulaPlace,
+): { top: number; bottom: number } {
   const { top, bottom } = table.area;
   const first = top + table.headerRows;
   const last = bottom - table.totalsRows;
@@ -78,7 +85,9 @@ function rowsOf(table: BookTable, sections: readonly string[], place: FormulaPla
         return [last + 1, bottom] as const;
       case '#this row':
         if (place.sheet !== table.sheet || place.row < first || place.row > last) {
-          throw new BadReference(`The formula asks for its own row of table ${table.name} but stands outside of its rows.`);
+          throw new BadReference(
+            `The formula asks for its own row of table ${table.name} but stands outside of its rows.`,
+          );
         }
         return [place.row, place.row] as const;
       default:
@@ -118,7 +127,10 @@ function enclosing(tables: readonly BookTable[], place: FormulaPlace): BookTable
       place.column >= area.left &&
       place.column <= area.right,
   );
-  if (!found) throw new BadReference('The formula refers to a table column without naming a table, outside of any table.');
+  if (!found)
+    throw new BadReference(
+      'The formula refers to a table column without naming a table, outside of any table.',
+    );
   return found;
 }
 
@@ -143,7 +155,8 @@ export function withoutStructuredReferences(
       const name = NAME_BEFORE.exec(result)?.[0] ?? '';
       const table = name ? byName(name) : enclosing(tables, place);
       if (!table) {
-        const known = tables.length === 0 ? 'it has none' : `it has ${quoted(tables.map((each) => each.name))}`;
+        const known =
+          tables.length === 0 ? 'it has none' : `it has ${quoted(tables.map((each) => each.name))}`;
         throw new BadReference(`The workbook has no table named "${name}"; ${known}.`);
       }
       result = result.slice(0, result.length - name.length) + resolve(table, piece.text.slice(1, -1), place);

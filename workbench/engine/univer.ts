@@ -8,11 +8,12 @@ const require = createRequire(import.meta.url);
 const presets = require('@univerjs/presets') as typeof Presets;
 const sheets = require('@univerjs/preset-sheets-node-core') as typeof Sheets;
 
-export const { Univer, LocaleType, UniverInstanceType, ObjectMatrix } = presets;
+export const { CellValueType, Univer, LocaleType, UniverInstanceType, ObjectMatrix } = presets;
 export const {
   ArrayValueObject,
   BaseFunction,
   BooleanValueObject,
+  ErrorType,
   ErrorValueObject,
   FormulaDataModel,
   ICalculateFormulaService,

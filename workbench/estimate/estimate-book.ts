@@ -41,7 +41,9 @@ function newValue(result: FormulaResult, bundle: Bundle): NewValue {
 export async function estimateBook(archive: Archive, bundle: Bundle, fill = false): Promise<Estimate> {
   const book = readBook(archive);
   const any = book.sheets.some((sheet) =>
-    [...sheet.cells.values()].some(({ formula }) => formula !== undefined && washdownCalls(formula).length > 0),
+    [...sheet.cells.values()].some(
+      ({ formula }) => formula !== undefined && washdownCalls(formula).length > 0,
+    ),
   );
   if (!any) {
     throw new BadFile('The workbook has no Washdown formula: no cell calls a function such as WASH.WATER.');
@@ -53,5 +55,12 @@ export async function estimateBook(archive: Archive, bundle: Bundle, fill = fals
   );
   // A cell that cannot be calculated here keeps the value that another program gave it.
   const values = [...washdown.filter(({ supported }) => supported), ...ordinary];
-  return { washdown, archive: writeValues(archive, book, values.map((each) => newValue(each, bundle))) };
+  return {
+    washdown,
+    archive: writeValues(
+      archive,
+      book,
+      values.map((each) => newValue(each, bundle)),
+    ),
+  };
 }

@@ -50,7 +50,8 @@ export function readOptions(args: readonly string[]): Options | 'help' {
   }
   const [file, another] = files;
   if (file === undefined || file === '') throw new UsageError('Which workbook? Accepted: one .xlsx file.');
-  if (another !== undefined) throw new UsageError(`One workbook at a time: "${file}" and "${another}" were given.`);
+  if (another !== undefined)
+    throw new UsageError(`One workbook at a time: "${file}" and "${another}" were given.`);
   if (out === '') throw new UsageError('--out needs the name of a file.');
   return { file, out: out ?? file, json };
 }

@@ -49,7 +49,11 @@ export async function runEstimate(args: readonly string[], surroundings: Surroun
     const { washdown, archive: done } = await estimateBook(archive, functions);
     saveFile(options.out, packArchive(done));
     const cells = washdown.map((each) => reportCell(each, unitOf));
-    print(options.json ? `${JSON.stringify({ cells })}\n` : `${reportText(zoneTables(washdown, functions), cells)}\n`);
+    print(
+      options.json
+        ? `${JSON.stringify({ cells })}\n`
+        : `${reportText(zoneTables(washdown, functions), cells)}\n`,
+    );
     warn(`Values written to ${options.out}\n`);
     return 0;
   } catch (cause) {

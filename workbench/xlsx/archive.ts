@@ -38,7 +38,9 @@ export function openArchive(bytes: Uint8Array): Archive {
     parts = unzipSync(bytes);
   } catch (cause) {
     const reason = cause instanceof Error ? cause.message : String(cause);
-    throw new BadFile(`The file is damaged: its zip cannot be read (${reason}). Accepted: an .xlsx workbook.`);
+    throw new BadFile(
+      `The file is damaged: its zip cannot be read (${reason}). Accepted: an .xlsx workbook.`,
+    );
   }
   return new Map(Object.entries(parts));
 }
@@ -51,7 +53,8 @@ export function openArchive(bytes: Uint8Array): Archive {
 export function packArchive(archive: Archive): Uint8Array {
   const parts: Zippable = {};
   // Folders have nothing to compress, and some readers want them stored.
-  for (const [path, bytes] of archive) parts[path] = [bytes, { mtime: STAMP, level: bytes.length > 0 ? 6 : 0 }];
+  for (const [path, bytes] of archive)
+    parts[path] = [bytes, { mtime: STAMP, level: bytes.length > 0 ? 6 : 0 }];
   return zipSync(parts);
 }
 

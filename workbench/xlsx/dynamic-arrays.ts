@@ -15,7 +15,15 @@ const PROPERTY = `<bk><extLst><ext uri="{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}">
 const EMPTY = `${DECLARATION}<metadata xmlns="${MAIN}"/>`;
 
 // Children of the metadata element stand in this order.
-const ORDER = ['metadataTypes', 'metadataStrings', 'mdxMetadata', 'futureMetadata', 'cellMetadata', 'valueMetadata', 'extLst'];
+const ORDER = [
+  'metadataTypes',
+  'metadataStrings',
+  'mdxMetadata',
+  'futureMetadata',
+  'cellMetadata',
+  'valueMetadata',
+  'extLst',
+];
 
 function fragment(document: Document, xml: string): Element {
   const root = parseXml(`<root xmlns="${MAIN}">${xml}</root>`, 'xl/metadata.xml').documentElement;
@@ -33,7 +41,10 @@ function list(document: Document, name: string, match: (element: Element) => boo
   if (!root) throw new Error('The cell metadata has no root element.');
   const found = childElements(root, name).find(match);
   if (found) return found;
-  const made = document.createElementNS(root.namespaceURI ?? MAIN, root.prefix ? `${root.prefix}:${name}` : name);
+  const made = document.createElementNS(
+    root.namespaceURI ?? MAIN,
+    root.prefix ? `${root.prefix}:${name}` : name,
+  );
   const after = ORDER.slice(ORDER.indexOf(name) + 1);
   const next = Array.from(root.childNodes).find((node) => after.includes((node as Element).localName ?? ''));
   root.insertBefore(made, next ?? null);
@@ -48,12 +59,15 @@ function append(document: Document, parent: Element, xml: string, item: string):
 }
 
 function isDynamic(block: Element): boolean {
-  return elements(block, 'dynamicArrayProperties').some((each) => ['1', 'true'].includes(each.getAttribute('fDynamic') ?? ''));
+  return elements(block, 'dynamicArrayProperties').some((each) =>
+    ['1', 'true'].includes(each.getAttribute('fDynamic') ?? ''),
+  );
 }
 
 function markNumber(document: Document): { number: number; added: boolean } {
   const types = list(document, 'metadataTypes');
-  const named = childElements(types, 'metadataType').findIndex((each) => each.getAttribute('name') === 'XLDAPR') + 1;
+  const named =
+    childElements(types, 'metadataType').findIndex((each) => each.getAttribute('name') === 'XLDAPR') + 1;
   const type = named || append(document, types, TYPE, 'metadataType');
   const future = list(document, 'futureMetadata', (each) => each.getAttribute('name') === 'XLDAPR');
   future.setAttribute('name', 'XLDAPR');
@@ -78,7 +92,7 @@ function freeId(archive: Archive, part: string): string {
 }
 
 function insertBefore(text: string, closing: RegExp, addition: (prefix: string) => string): string {
-  return text.replace(closing, (end, prefix: string | undefined) => addition(prefix ?? '') + String(end));
+  return text.replace(closing, (end: string, prefix: string | undefined) => addition(prefix ?? '') + end);
 }
 
 function addPart(parts: Map<string, Uint8Array>, workbook: string, path: string): void {

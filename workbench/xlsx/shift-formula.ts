@@ -14,8 +14,7 @@ const REFERENCE =
 export function shiftFormula(formula: string, rows: number, columns: number): string {
   const moveColumn = (fixed: string, letters: string): string =>
     fixed ? fixed + letters : columnLetters(columnNumber(letters) + columns);
-  const moveRow = (fixed: string, row: string): string =>
-    fixed ? fixed + row : String(Number(row) + rows);
+  const moveRow = (fixed: string, row: string): string => (fixed ? fixed + row : String(Number(row) + rows));
   return rewriteCode(formula, (code) =>
     code.replace(REFERENCE, (...found: (string | undefined)[]) => {
       const [, c1, col, r1, row, c2, from, c3, to, r2, top, r3, bottom] = found;

@@ -23,11 +23,21 @@ const FORMULA_ELEMENT = /<(?:[\w.-]+:)?f(?:\s[^>]*?)?(?:\/>|>[\s\S]*?<\/(?:[\w.-
 const EXTENSION_ELEMENT = /<(?:[\w.-]+:)?extLst[\s>][\s\S]*?<\/(?:[\w.-]+:)?extLst>/;
 
 // The format knows these; newer errors are stored as #VALUE! and found again when the spreadsheet recalculates.
-const STORED_ERRORS = new Set(['#DIV/0!', '#N/A', '#NAME?', '#NULL!', '#NUM!', '#REF!', '#VALUE!', '#GETTING_DATA']);
+const STORED_ERRORS = new Set([
+  '#DIV/0!',
+  '#N/A',
+  '#NAME?',
+  '#NULL!',
+  '#NUM!',
+  '#REF!',
+  '#VALUE!',
+  '#GETTING_DATA',
+]);
 
 function valueParts(value: CellValue): { type?: string; text?: string } {
   if (value === null) return {};
-  if (isCellError(value)) return { type: 'e', text: STORED_ERRORS.has(value.error) ? value.error : '#VALUE!' };
+  if (isCellError(value))
+    return { type: 'e', text: STORED_ERRORS.has(value.error) ? value.error : '#VALUE!' };
   if (typeof value === 'number') return { text: String(value) };
   if (typeof value === 'boolean') return { type: 'b', text: value ? '1' : '0' };
   return { type: 'str', text: encodeXml(encodeEscapes(value)) };
@@ -56,7 +66,8 @@ function cellElement(change: CellChange, prefix: string, old: ScannedCell | unde
   let attributes = old?.attributes ?? ` r="${cellAddress(change.row, change.column)}"`;
   // Value metadata describes the value that is being replaced.
   attributes = without(attributes, ['t', 'vm']);
-  if (change.dynamic !== undefined) attributes = `${without(attributes, ['cm'])} cm="${String(change.dynamic)}"`;
+  if (change.dynamic !== undefined)
+    attributes = `${without(attributes, ['cm'])} cm="${String(change.dynamic)}"`;
   if (type !== undefined) attributes += ` t="${type}"`;
   const inner =
     formulaElement(change, prefix, old?.inner ?? '') +

@@ -31,7 +31,9 @@ function target(book: Book, next: NewValue): Target {
   const sheet = book.sheets.find((each) => each.name === next.sheet);
   const cell = sheet?.cells.get(cellAddress(next.row, next.column));
   if (!sheet || cell?.formula === undefined) {
-    throw new Error(`There is no formula in ${next.sheet}!${cellAddress(next.row, next.column)} to put a value beside.`);
+    throw new Error(
+      `There is no formula in ${next.sheet}!${cellAddress(next.row, next.column)} to put a value beside.`,
+    );
   }
   const grid = Array.isArray(next.value) ? next.value : [[next.value]];
   const area = {
@@ -40,7 +42,13 @@ function target(book: Book, next: NewValue): Target {
     bottom: next.row + grid.length - 1,
     right: next.column + (grid[0]?.length ?? 1) - 1,
   };
-  return { sheet, cell, next, area, asArray: next.spills || cell.array !== undefined || Array.isArray(next.value) };
+  return {
+    sheet,
+    cell,
+    next,
+    area,
+    asArray: next.spills || cell.array !== undefined || Array.isArray(next.value),
+  };
 }
 
 function formerSpill(sheet: BookSheet, cell: BookCell): BookCell[] {

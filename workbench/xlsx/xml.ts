@@ -11,9 +11,11 @@ import { BadFile } from './bad-file';
 export function parseXml(text: string, path: string): Document {
   try {
     // Warnings are about style; only what makes the part unreadable counts.
-    const parser = new DOMParser({ onError: (level, message) => {
-      if (level !== 'warning') throw new Error(message);
-    } });
+    const parser = new DOMParser({
+      onError: (level, message) => {
+        if (level !== 'warning') throw new Error(message);
+      },
+    });
     return parser.parseFromString(text.replace(/^\uFEFF/, ''), 'text/xml');
   } catch (cause) {
     const reason = cause instanceof Error ? cause.message.split('\n')[0] : String(cause);
@@ -31,6 +33,8 @@ export function elements(root: Document | Element, name: string): Element[] {
   return Array.from(root.getElementsByTagNameNS('*', name));
 }
 
+const ENTITY = /<!\[CDATA\[([\s\S]*?)\]\]>|&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi;
+
 const NAMED: Readonly<Record<string, string>> = {
   amp: '&',
   lt: '<',
@@ -45,14 +49,13 @@ const NAMED: Readonly<Record<string, string>> = {
  * @returns as it reads
  */
 export function decodeXml(text: string): string {
-  return text
-    .replace(/\r\n?/g, '\n')
-    .replace(/<!\[CDATA\[([\s\S]*?)\]\]>|&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi, (whole, raw, hex, decimal, name) => {
-      if (typeof raw === 'string') return raw;
-      if (typeof hex === 'string') return String.fromCodePoint(Number.parseInt(hex, 16));
-      if (typeof decimal === 'string') return String.fromCodePoint(Number(decimal));
-      return NAMED[String(name)] ?? String(whole);
-    });
+  return text.replace(/\r\n?/g, '\n').replace(ENTITY, (whole: string, ...found: (string | undefined)[]) => {
+    const [raw, hex, decimal, name] = found;
+    if (raw !== undefined) return raw;
+    if (hex !== undefined) return String.fromCodePoint(Number.parseInt(hex, 16));
+    if (decimal !== undefined) return String.fromCodePoint(Number(decimal));
+    return NAMED[name ?? ''] ?? whole;
+  });
 }
 
 /**
@@ -83,8 +86,8 @@ export function decodeEscapes(text: string): string {
 export function encodeEscapes(text: string): string {
   return text
     .replace(/_(?=x[0-9a-f]{4}_)/gi, '_x005F_')
-    // eslint-disable-next-line no-control-regex -- these are the characters that XML leaves out
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, (character) =>
-      `_x${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}_`,
+    .replace(
+      /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g,
+      (character) => `_x${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}_`,
     );
 }
