@@ -1,0 +1,49 @@
+import { execFile } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { promisify } from 'node:util';
+import { afterEach, expect, it } from 'vitest';
+
+const run = promisify(execFile);
+const program = resolve('node_modules/dependency-cruiser/bin/dependency-cruise.mjs');
+let made: string | undefined;
+
+/** Cruises a small tree of its own under the project's rules, and tells which rules it breaks. */
+async function brokenBy(files: Record<string, string>): Promise<string> {
+  made = mkdtempSync(join(tmpdir(), 'layers-'));
+  for (const [name, text] of Object.entries({ 'tsconfig.json': '{}', 'package.json': '{}', ...files })) {
+    mkdirSync(join(made, name, '..'), { recursive: true });
+    writeFileSync(join(made, name), text);
+  }
+  const args = [program, '--config', resolve('.dependency-cruiser.cjs'), '--output-type', 'err', 'src'];
+  return run(process.execPath, args, { cwd: made }).then(
+    ({ stdout }) => stdout,
+    (error: unknown) => (error as { stdout: string }).stdout,
+  );
+}
+
+afterEach(() => {
+  if (made) rmSync(made, { recursive: true });
+});
+
+it('the project keeps its layers', async () => {
+  const args = [program, '--config', '.dependency-cruiser.cjs', 'src', 'functions', 'taskpane', 'workbench'];
+  const { stdout } = await run(process.execPath, args);
+  expect(stdout).toContain('no dependency violations');
+});
+
+it('an arrow that points outwards is refused', async () => {
+  const said = await brokenBy({
+    'src/quantity/a.ts': "import { b } from '../estimate/b'; export const a = b;",
+    'src/estimate/b.ts': 'export const b = 1;',
+  });
+  expect(said).toContain('quantity-looks-inward');
+});
+
+it('the core is refused what the host has', async () => {
+  const said = await brokenBy({
+    'src/rules/a.ts': "import { readFileSync } from 'node:fs'; export const a = readFileSync;",
+  });
+  expect(said).toContain('core-knows-no-host');
+});
