@@ -1,0 +1,52 @@
+import { worksheetFunctions } from '../../functions/catalogue';
+import { estimateJob } from '../../src/estimate/schedule';
+import { readFactors } from '../../src/rules/read-factors';
+import { Recorder } from '../../src/trace/recorder';
+import { readWalls } from '../../src/walls/read-walls';
+import { zonesOf } from '../../src/walls/zones';
+import { madeWalls } from './made-walls';
+
+const RUNS = 9;
+const SIZES = [1_000, 10_000, 100_000, 1_000_000];
+
+function median(values: number[]): number {
+  return values.sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
+}
+
+function milliseconds(work: () => unknown, runs = RUNS): number {
+  work();
+  return median(
+    Array.from({ length: runs }, () => {
+      const start = performance.now();
+      work();
+      return performance.now() - start;
+    }),
+  );
+}
+
+function schedule(): (...args: unknown[]) => unknown {
+  const found = worksheetFunctions.find(({ name }) => name === 'SCHEDULE');
+  if (found === undefined) throw new Error('SCHEDULE is not on the list of functions');
+  return (...args) => found.run(args);
+}
+
+const figures: Record<string, number> = {};
+const run = schedule();
+for (const size of SIZES) {
+  const walls = madeWalls(size);
+  const time = milliseconds(() => run(walls), size >= 1_000_000 ? 3 : RUNS);
+  figures[`schedule ${size} rows, ms`] = time;
+  figures[`schedule ${size} rows, us a row`] = (time / size) * 1000;
+}
+const [least, most] = [10_000, 1_000_000].map((size) => figures[`schedule ${size} rows, us a row`]);
+figures['time a row at 1,000,000 rows by that at 10,000'] = (most ?? NaN) / (least ?? NaN);
+
+const factors = readFactors(null);
+const zones = zonesOf(readWalls(madeWalls(1_000), factors));
+const plain = milliseconds(() => estimateJob(zones, factors));
+const recorded = milliseconds(() => estimateJob(zones, factors, { rec: new Recorder(factors) }));
+figures['recorded by plain estimate, 1,000 rows'] = recorded / plain;
+
+for (const [name, figure] of Object.entries(figures)) figures[name] = Number(figure.toPrecision(4));
+if (process.argv.includes('--json')) console.log(JSON.stringify(figures));
+else for (const [name, figure] of Object.entries(figures)) console.log(`${name}: ${String(figure)}`);
