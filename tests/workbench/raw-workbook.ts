@@ -25,27 +25,64 @@ function tableXml(id: number, table: NonNullable<RawSheet['tables']>[number]): s
  * @param strings the shared strings
  * @returns the parts
  */
-export function rawArchive(sheets: readonly RawSheet[], extra = '', strings: readonly string[] = []): Archive {
+export function rawArchive(
+  sheets: readonly RawSheet[],
+  extra = '',
+  strings: readonly string[] = [],
+): Archive {
   const parts = new Map<string, string>();
-  parts.set('[Content_Types].xml', `<Types xmlns="${PACKAGE}/content-types"><Default Extension="xml" ContentType="application/xml"/></Types>`);
-  parts.set('_rels/.rels', `<Relationships xmlns="${PACKAGE}/relationships"><Relationship Id="rId1" Type="${OFFICE}/officeDocument" Target="xl/workbook.xml"/></Relationships>`);
-  const list = sheets.map(({ name }, index) => `<sheet name="${name}" sheetId="${String(index + 1)}" r:id="rId${String(index + 1)}"/>`).join('');
-  parts.set('xl/workbook.xml', `<workbook xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheets>${list}</sheets>${extra}</workbook>`);
-  const links = sheets.map((_, index) => `<Relationship Id="rId${String(index + 1)}" Type="${OFFICE}/worksheet" Target="worksheets/sheet${String(index + 1)}.xml"/>`).join('');
-  parts.set('xl/_rels/workbook.xml.rels', `<Relationships xmlns="${PACKAGE}/relationships">${links}<Relationship Id="rId90" Type="${OFFICE}/sharedStrings" Target="sharedStrings.xml"/></Relationships>`);
-  parts.set('xl/sharedStrings.xml', `<sst xmlns="${MAIN}">${strings.map((text) => `<si><t>${text}</t></si>`).join('')}</sst>`);
+  parts.set(
+    '[Content_Types].xml',
+    `<Types xmlns="${PACKAGE}/content-types"><Default Extension="xml" ContentType="application/xml"/></Types>`,
+  );
+  parts.set(
+    '_rels/.rels',
+    `<Relationships xmlns="${PACKAGE}/relationships"><Relationship Id="rId1" Type="${OFFICE}/officeDocument" Target="xl/workbook.xml"/></Relationships>`,
+  );
+  const list = sheets
+    .map(
+      ({ name }, index) =>
+        `<sheet name="${name}" sheetId="${String(index + 1)}" r:id="rId${String(index + 1)}"/>`,
+    )
+    .join('');
+  parts.set(
+    'xl/workbook.xml',
+    `<workbook xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheets>${list}</sheets>${extra}</workbook>`,
+  );
+  const links = sheets
+    .map(
+      (_, index) =>
+        `<Relationship Id="rId${String(index + 1)}" Type="${OFFICE}/worksheet" Target="worksheets/sheet${String(index + 1)}.xml"/>`,
+    )
+    .join('');
+  parts.set(
+    'xl/_rels/workbook.xml.rels',
+    `<Relationships xmlns="${PACKAGE}/relationships">${links}<Relationship Id="rId90" Type="${OFFICE}/sharedStrings" Target="sharedStrings.xml"/></Relationships>`,
+  );
+  parts.set(
+    'xl/sharedStrings.xml',
+    `<sst xmlns="${MAIN}">${strings.map((text) => `<si><t>${text}</t></si>`).join('')}</sst>`,
+  );
   let tables = 0;
   for (const [index, sheet] of sheets.entries()) {
     const path = `xl/worksheets/sheet${String(index + 1)}.xml`;
-    parts.set(path, `<worksheet xmlns="${MAIN}"><dimension ref="A1:C9"/><sheetData>${sheet.rows}</sheetData><pageMargins left="0.7"/></worksheet>`);
+    parts.set(
+      path,
+      `<worksheet xmlns="${MAIN}"><dimension ref="A1:C9"/><sheetData>${sheet.rows}</sheetData><pageMargins left="0.7"/></worksheet>`,
+    );
     const relations: string[] = [];
     for (const table of sheet.tables ?? []) {
       tables += 1;
       parts.set(`xl/tables/table${String(tables)}.xml`, tableXml(tables, table));
-      relations.push(`<Relationship Id="rId${String(tables)}" Type="${OFFICE}/table" Target="../tables/table${String(tables)}.xml"/>`);
+      relations.push(
+        `<Relationship Id="rId${String(tables)}" Type="${OFFICE}/table" Target="../tables/table${String(tables)}.xml"/>`,
+      );
     }
     if (relations.length > 0) {
-      parts.set(`xl/worksheets/_rels/sheet${String(index + 1)}.xml.rels`, `<Relationships xmlns="${PACKAGE}/relationships">${relations.join('')}</Relationships>`);
+      parts.set(
+        `xl/worksheets/_rels/sheet${String(index + 1)}.xml.rels`,
+        `<Relationships xmlns="${PACKAGE}/relationships">${relations.join('')}</Relationships>`,
+      );
     }
   }
   // A part that nothing refers to and nobody may touch.

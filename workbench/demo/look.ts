@@ -1,6 +1,8 @@
 import type { Fill, Row, Worksheet } from 'exceljs';
 
 const HEADER_COLOUR = 'FF2F5D73';
+// Two lines of text, in points.
+const HEADER_HEIGHT = 32;
 const HEADER_FILL: Fill = { type: 'pattern', pattern: 'solid', fgColor: { argb: HEADER_COLOUR } };
 
 /** The font of the workbook; a format that names none falls back to another. */
@@ -14,6 +16,7 @@ export const FORMATS = { count: '0', quantity: '#,##0.0', money: '#,##0.00' } as
  * @param row the row
  */
 export function asHeader(row: Row): void {
+  row.height = HEADER_HEIGHT;
   row.eachCell((cell) => {
     cell.fill = HEADER_FILL;
     cell.font = { ...FONT, bold: true, color: { argb: 'FFFFFFFF' } };
@@ -58,6 +61,7 @@ export function title(sheet: Worksheet, address: string, text: string): void {
  * @param sheet the sheet
  */
 export function spilledHeader(sheet: Worksheet): void {
+  sheet.getRow(1).height = HEADER_HEIGHT;
   sheet.getRow(1).alignment = { vertical: 'middle', horizontal: 'center', wrapText: true };
   sheet.addConditionalFormatting({
     ref: 'A1:BZ1',

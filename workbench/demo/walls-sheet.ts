@@ -20,6 +20,13 @@ function offerChoices(sheet: Worksheet, rows: number): void {
   }
 }
 
+/** Texts stand off from the right-aligned numbers of the column before them. */
+function indentTexts(sheet: Worksheet): void {
+  for (const { heading } of LISTS) {
+    sheet.getColumn(WALL_HEADINGS.indexOf(heading) + 1).alignment = { indent: 1 };
+  }
+}
+
 /**
  * Adds the table of the walls.
  * @param workbook the workbook
@@ -35,6 +42,7 @@ export function addWalls(workbook: Workbook, job: Job): void {
     columns: WALL_HEADINGS.map((name) => ({ name, filterButton: true })),
     rows: job.walls.map((line) => [...line]),
   });
+  indentTexts(sheet);
   offerChoices(sheet, job.walls.length);
   setWidths(sheet, [32, 16, 8, 30, 10, 9, 11, 12, 10, 9, 11, 10, 7, 9, 10]);
   asHeader(sheet.getRow(1));

@@ -1,0 +1,149 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { runEstimate } from '../../workbench/estimate/run';
+import { packArchive } from '../../workbench/xlsx/archive';
+import { fakeBundle, fakeUnit } from './fake-bundle';
+import { rawArchive, rawFile, WALLS, type RawSheet } from './raw-workbook';
+
+const BID: RawSheet = {
+  name: 'Bid',
+  rows:
+    '<row r="1"><c r="A1"><f>_xldudf_WASH_WATER(Walls[#All])</f></c><c r="B1"><f>ROUND(WASH.WATER(Walls[#All]),0)</f></c><c r="C1"><f>WASH.WATER(Walls[#All],"West")</f></c><c r="D1"><f>1+1</f></c></row>' +
+    '<row r="3"><c r="A3"><f>WASH.MIXED()</f></c></row>',
+};
+
+let folder = '';
+let out = '';
+let err = '';
+
+async function run(...args: string[]): Promise<number> {
+  out = '';
+  err = '';
+  return runEstimate(args, {
+    bundle: fakeBundle,
+    unitOf: fakeUnit,
+    print: (text) => (out += text),
+    warn: (text) => (err += text),
+  });
+}
+
+function file(name: string, bytes: Uint8Array | string): string {
+  const path = join(folder, name);
+  writeFileSync(path, bytes);
+  return path;
+}
+
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'washdown-'));
+});
+afterEach(() => {
+  rmSync(folder, { recursive: true });
+});
+
+describe('npm run estimate', () => {
+  it('prints one JSON object and nothing else on standard output', async () => {
+    const path = file('bid.xlsx', rawFile([WALLS, BID]));
+    expect(await run(path, '--json')).toBe(0);
+    expect(JSON.parse(out)).toEqual({
+      cells: [
+        { sheet: 'Bid', cell: 'A1', formula: '=WASH.WATER(Walls[#All])', value: 360, unit: 'gal' },
+        { sheet: 'Bid', cell: 'B1', formula: '=ROUND(WASH.WATER(Walls[#All]),0)', value: 360, unit: '' },
+        {
+          sheet: 'Bid',
+          cell: 'C1',
+          formula: '=WASH.WATER(Walls[#All],"West")',
+          error: '#N/A',
+          message: 'No wall in zone West.',
+          unit: 'gal',
+        },
+        {
+          sheet: 'Bid',
+          cell: 'A3',
+          formula: '=WASH.MIXED()',
+          value: [
+            [1, '#N/A'],
+            ['007', ''],
+          ],
+          unit: '',
+        },
+      ],
+    });
+    expect(out.trimEnd()).not.toContain('\n');
+  });
+
+  it('prints the estimate a zone, asking for it where the workbook has no schedule', async () => {
+    expect(await run(file('bid.xlsx', rawFile([WALLS, BID])))).toBe(0);
+    expect(out).toContain('Zone: South\n  Water, gal  300\n\nZone: North\n  Water, gal  60\n');
+    expect(out).toContain('4 Washdown cells, 1 with an error:');
+    expect(out).toContain('Bid!C1  =WASH.WATER(Walls[#All],"West")\n      #N/A No wall in zone West.');
+  });
+
+  it('writes to the file itself, or to another and leaves the first alone', async () => {
+    const bytes = rawFile([WALLS, BID]);
+    const path = file('bid.xlsx', bytes);
+    const other = join(folder, 'other.xlsx');
+    expect(await run(path, '--out', other)).toBe(0);
+    expect(readFileSync(path)).toEqual(Buffer.from(bytes));
+    expect(await run(path)).toBe(0);
+    expect(readFileSync(path)).toEqual(readFileSync(other));
+    expect(readFileSync(path)).not.toEqual(Buffer.from(bytes));
+    expect(readdirSync(folder).sort()).toEqual(['bid.xlsx', 'other.xlsx']);
+  });
+
+  it.each([
+    ['nothing.xlsx', '', 'The file is empty'],
+    ['text.xlsx', 'Wall,Area', 'it is not a zip file'],
+    ['old.xls', Buffer.from('d0cf11e0a1b11ae1', 'hex'), 'protected by a password'],
+    ['cut.xlsx', rawFile([WALLS, BID]).slice(0, 500), 'its zip cannot be read'],
+    ['parcel.zip', packArchive(new Map([['a.txt', Buffer.from('a')]])), 'a zip file but not a workbook'],
+    ['plain.xlsx', rawFile([WALLS]), 'no Washdown formula'],
+    [
+      'broken.xlsx',
+      packArchive(
+        new Map([...rawArchive([WALLS, BID]), ['xl/workbook.xml', Buffer.from('<workbook><sheets>')]]),
+      ),
+      'xl/workbook.xml cannot be read',
+    ],
+    [
+      'gone.xlsx',
+      packArchive(
+        new Map([...rawArchive([WALLS, BID])].filter(([path]) => path !== 'xl/worksheets/sheet2.xml')),
+      ),
+      'xl/worksheets/sheet2.xml is missing',
+    ],
+  ])('says what is wrong with %s and leaves it alone', async (name, bytes, reason) => {
+    const path = file(name, bytes);
+    expect(await run(path, '--json')).toBe(1);
+    expect(out).toBe('');
+    expect(err).toContain(path);
+    expect(err).toContain(reason);
+    expect(readFileSync(path)).toEqual(Buffer.from(bytes));
+    expect(readdirSync(folder)).toEqual([name]);
+  });
+
+  it('says that a file is missing or a folder', async () => {
+    expect(await run(join(folder, 'none.xlsx'))).toBe(1);
+    expect(err).toContain('There is no such file');
+    expect(await run(folder)).toBe(1);
+    expect(err).toContain('This is a folder');
+  });
+
+  it.each([
+    [[], 'Which workbook?'],
+    [['a.xlsx', 'b.xlsx'], 'One workbook at a time'],
+    [['a.xlsx', '--jsn'], 'Unknown option --jsn'],
+    [['a.xlsx', '--out'], '--out needs the name of a file'],
+    [['a.xlsx', '--out='], '--out needs the name of a file'],
+  ])('refuses the command line %j', async (args, reason) => {
+    expect(await run(...args)).toBe(2);
+    expect(err).toContain(reason);
+    expect(out).toBe('');
+  });
+
+  it('explains itself', async () => {
+    expect(await run('--help')).toBe(0);
+    expect(out).toContain('--out FILE2');
+  });
+});

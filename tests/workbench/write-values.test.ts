@@ -1,0 +1,172 @@
+import { describe, expect, it } from 'vitest';
+import { estimateBook } from '../../workbench/estimate/estimate-book';
+import { openArchive, packArchive, partText, type Archive } from '../../workbench/xlsx/archive';
+import { readBook } from '../../workbench/xlsx/read-book';
+import { withRecalculationOnOpen } from '../../workbench/xlsx/recalculate-on-open';
+import { fakeBundle } from './fake-bundle';
+import { rawArchive, WALLS } from './raw-workbook';
+
+const BID = 'xl/worksheets/sheet2.xml';
+
+async function estimated(
+  rows: string,
+  extra = '',
+): Promise<{ before: Archive; after: Archive; bid: string }> {
+  const before = rawArchive([WALLS, { name: 'Bid', rows }], extra);
+  const { archive } = await estimateBook(before, fakeBundle());
+  const after = openArchive(packArchive(archive));
+  return { before, after, bid: /<sheetData>(.*)<\/sheetData>/.exec(partText(after, BID))?.[1] ?? '' };
+}
+
+function changedParts(before: Archive, after: Archive): string[] {
+  return [...after.keys()].filter((path) => {
+    const [was, is] = [before.get(path), after.get(path)];
+    return !was || !is || Buffer.compare(was, is) !== 0;
+  });
+}
+
+describe('writing values beside formulas', () => {
+  it('changes the Washdown cells of the sheet and the request to recalculate, byte for byte nothing else', async () => {
+    const rows =
+      '<row r="1" spans="1:3" ht="20"><c r="A1" s="7"><f>_xldudf_WASH_WATER(Walls[#All])</f><v>1</v></c><c r="B1"><f>A1*2</f><v>2</v></c><c r="C1" t="s"><v>0</v></c></row>' +
+      '<row r="2"><c r="A2" s="1" t="str"><f ca="1">_xldudf_WASH_GOVERNOR(Walls[#All])</f><v>old</v></c></row>';
+    const { before, after } = await estimated(rows);
+    expect(changedParts(before, after)).toEqual(['xl/workbook.xml', BID]);
+    expect(partText(after, BID)).toBe(
+      partText(before, BID)
+        .replace(
+          '<f>_xldudf_WASH_WATER(Walls[#All])</f><v>1</v>',
+          '<f>_xldudf_WASH_WATER(Walls[#All])</f><v>360</v>',
+        )
+        .replace('<v>old</v>', '<v>W1</v>'),
+    );
+    expect(partText(after, 'xl/workbook.xml')).toBe(
+      partText(before, 'xl/workbook.xml').replace('</sheets>', '</sheets><calcPr fullCalcOnLoad="1"/>'),
+    );
+  });
+
+  it('stores what was typed in the form that a spreadsheet finds', async () => {
+    const { bid } = await estimated(
+      '<row r="1"><c r="A1"><f>1+WASH.WATER(Walls!A1:C4,"South")</f></c></row>',
+    );
+    expect(bid).toBe(
+      '<row r="1"><c r="A1"><f>1+_xldudf_WASH_WATER(Walls!A1:C4,"South")</f><v>301</v></c></row>',
+    );
+  });
+
+  it('writes errors as error cells', async () => {
+    const { bid } = await estimated(
+      '<row r="1"><c r="A1"><f>_xldudf_WASH_WATER(Walls[#All],"West")</f><v>3</v></c></row>',
+    );
+    expect(bid).toBe(
+      '<row r="1"><c r="A1" t="e"><f>_xldudf_WASH_WATER(Walls[#All],"West")</f><v>#N/A</v></c></row>',
+    );
+  });
+
+  it('marks a spilling formula as a dynamic array and adds what the mark needs', async () => {
+    const { before, after, bid } = await estimated(
+      '<row r="2"><c r="B2"><f>WASH.SCHEDULE(Walls[#All])</f></c></row><row r="4"><c r="C4" s="9"/><c r="D4"><v>8</v></c></row>',
+    );
+    expect(bid).toBe(
+      '<row r="2"><c r="B2" cm="1" t="str"><f t="array" ref="B2:C4">_xldudf_WASH_SCHEDULE(Walls[#All])</f><v>Zone</v></c><c r="C2" t="str"><v>Water, gal</v></c></row>' +
+        '<row r="3"><c r="B3" t="str"><v>South</v></c><c r="C3"><v>300</v></c></row>' +
+        '<row r="4"><c r="B4" t="str"><v>North</v></c><c r="C4" s="9"><v>60</v></c><c r="D4"><v>8</v></c></row>',
+    );
+    expect(changedParts(before, after)).toEqual([
+      '[Content_Types].xml',
+      'xl/workbook.xml',
+      'xl/_rels/workbook.xml.rels',
+      BID,
+      'xl/metadata.xml',
+    ]);
+    expect(partText(after, 'xl/metadata.xml')).toContain('fDynamic="1"');
+    const again = await estimateBook(after, fakeBundle());
+    expect(changedParts(after, again.archive)).toEqual([]);
+  });
+
+  it('finds its number among marks that the file has', async () => {
+    const before = new Map(
+      rawArchive([WALLS, { name: 'Bid', rows: '<row r="1"><c r="A1"><f>WASH.MIXED()</f></c></row>' }]),
+    );
+    const links = 'xl/_rels/workbook.xml.rels';
+    const link =
+      '<Relationship Id="rId7" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/sheetMetadata" Target="metadata.xml"/></Relationships>';
+    before.set(links, Buffer.from(partText(before, links).replace('</Relationships>', link)));
+    before.set(
+      'xl/metadata.xml',
+      Buffer.from(
+        '<metadata xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><metadataTypes count="1"><metadataType name="OTHER" cellMeta="1"/></metadataTypes><cellMetadata count="1"><bk><rc t="1" v="0"/></bk></cellMetadata></metadata>',
+      ),
+    );
+    const { archive } = await estimateBook(before, fakeBundle());
+    expect(partText(archive, BID)).toContain('<c r="A1" cm="2"><f t="array" ref="A1:B2">');
+    const metadata = partText(archive, 'xl/metadata.xml');
+    expect(metadata).toContain('<metadataType name="OTHER" cellMeta="1"/><metadataType name="XLDAPR"');
+    expect(metadata).toContain(
+      '<cellMetadata count="2"><bk><rc t="1" v="0"/></bk><bk><rc t="2" v="0"/></bk></cellMetadata>',
+    );
+    expect(archive.get('[Content_Types].xml')).toBe(before.get('[Content_Types].xml'));
+  });
+
+  it('clears what a smaller spill leaves behind and keeps the formats', async () => {
+    const { bid } = await estimated(
+      '<row r="1"><c r="A1" cm="1" t="str"><f t="array" ref="A1:C4">_xldudf_WASH_SCHEDULE(Walls[#All])</f><v>Zone</v></c><c r="B1" t="str"><v>x</v></c><c r="C1" t="str"><v>y</v></c></row>' +
+        '<row r="4"><c r="A4" s="2"><v>9</v></c><c r="B4"><v>9</v></c><c r="D4"><v>1</v></c></row>',
+    );
+    expect(bid).toContain('<f t="array" ref="A1:B3">');
+    expect(bid).not.toContain('r="C1"');
+    expect(bid).toContain('<row r="4"><c r="A4" s="2"/><c r="D4"><v>1</v></c></row>');
+  });
+
+  it('overwrites nothing where a spill has no room', async () => {
+    const { bid } = await estimated(
+      '<row r="1"><c r="A1"><f>_xldudf_WASH_SCHEDULE(Walls[#All])</f></c></row><row r="3"><c r="A3"><v>77</v></c></row>',
+    );
+    // The format has no name for this error; a spreadsheet finds it again when it recalculates.
+    expect(bid).toBe(
+      '<row r="1"><c r="A1" cm="1" t="e"><f t="array" ref="A1">_xldudf_WASH_SCHEDULE(Walls[#All])</f><v>#VALUE!</v></c></row><row r="3"><c r="A3"><v>77</v></c></row>',
+    );
+  });
+
+  it('takes apart a shared formula whose text changes', async () => {
+    const { bid } = await estimated(
+      '<row r="1"><c r="A1"><f t="shared" ref="A1:A2" si="3">WASH.ECHO(B1)</f></c><c r="B1"><v>1</v></c></row>' +
+        '<row r="2"><c r="A2"><f t="shared" si="3"/></c><c r="B2"><v>2</v></c></row>',
+    );
+    expect(bid).toContain('<c r="A1" t="str"><f>_xldudf_WASH_ECHO(B1)</f><v>[[1]]</v></c>');
+    expect(bid).toContain('<c r="A2" t="str"><f>_xldudf_WASH_ECHO(B2)</f><v>[[2]]</v></c>');
+  });
+
+  it('leaves a shared formula shared where only its values change', async () => {
+    const { bid } = await estimated(
+      '<row r="1"><c r="A1"><f t="shared" ref="A1:A2" si="3">_xldudf_WASH_ECHO(B1)</f></c></row><row r="2"><c r="A2"><f t="shared" si="3"/></c></row>',
+    );
+    expect(bid).toContain('<f t="shared" ref="A1:A2" si="3">_xldudf_WASH_ECHO(B1)</f><v>');
+    expect(bid).toContain('<c r="A2" t="str"><f t="shared" si="3"/><v>');
+  });
+
+  it('gives ordinary formulas a value only when asked, and then never a wrong one', async () => {
+    const rows =
+      '<row r="1"><c r="A1"><f>_xldudf_WASH_WATER(Walls[#All])</f></c><c r="B1"><f>A1/2</f></c><c r="C1"><f>_xldudf_OTHER_THING()</f><v>4</v></c></row>';
+    const before = rawArchive([WALLS, { name: 'Bid', rows }]);
+    const { archive } = await estimateBook(before, fakeBundle(), true);
+    const cells = readBook(archive).sheets[1]?.cells;
+    expect(cells?.get('B1')?.value).toBe(180);
+    expect(cells?.get('C1')?.value).toBe(4);
+    expect(
+      readBook((await estimateBook(before, fakeBundle())).archive).sheets[1]?.cells.get('B1')?.value,
+    ).toBeNull();
+  });
+});
+
+describe('asking for a recalculation on opening', () => {
+  it.each([
+    ['<calcPr calcId="1"/>', '<calcPr calcId="1" fullCalcOnLoad="1"/>'],
+    ['<calcPr fullCalcOnLoad="0" calcId="1"></calcPr>', '<calcPr calcId="1" fullCalcOnLoad="1"></calcPr>'],
+    ['<calcPr fullCalcOnLoad="true"/>', '<calcPr fullCalcOnLoad="true"/>'],
+    ['<definedNames/><oleSize ref="A1"/>', '<definedNames/><calcPr fullCalcOnLoad="1"/><oleSize ref="A1"/>'],
+  ])('%s', (before, after) => {
+    const archive = withRecalculationOnOpen(rawArchive([WALLS], before));
+    expect(partText(archive, 'xl/workbook.xml')).toContain(`</sheets>${after}</workbook>`);
+  });
+});
