@@ -6,40 +6,6 @@ import { readFactors, type FactorsInForce } from '../src/rules/read-factors';
 import type { Recorder } from '../src/trace/recorder';
 import { readWalls } from '../src/walls/read-walls';
 import { selectZones, zonesOf, type Zone } from '../src/walls/zones';
-import type { Parameter } from './worksheet-function';
-
-/** Describes an argument that holds the walls. */
-export const WALLS: Parameter = {
-  name: 'walls',
-  description: 'Wall rows with their headings, for example Walls[#All]',
-  type: 'any',
-  dimensionality: 'matrix',
-  optional: false,
-};
-/** Describes the zone. */
-export const ZONE: Parameter = {
-  name: 'zone',
-  description: 'Name of one zone; empty for the whole job',
-  type: 'any',
-  dimensionality: 'scalar',
-  optional: true,
-};
-/** Describes the factors. */
-export const FACTORS: Parameter = {
-  name: 'factors',
-  description: 'Two columns: factor id, value; also units (US or SI)',
-  type: 'any',
-  dimensionality: 'matrix',
-  optional: true,
-};
-/** Describes the headings. */
-export const HEADINGS: Parameter = {
-  name: 'headings',
-  description: 'Two columns: our column, your heading for it',
-  type: 'any',
-  dimensionality: 'matrix',
-  optional: true,
-};
 
 /** The question that the arguments ask. */
 export interface Question {

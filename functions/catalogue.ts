@@ -1,25 +1,244 @@
-import { checksFunction } from './checks';
-import { classFunction, governingFunction, governorFunction } from './governing';
-import { quantityFunctions } from './quantity-functions';
-import { scheduleFunction, wallRowsFunction } from './spills';
-import { factorsFunction, materialsFunction, sourcesFunction } from './tables';
-import { traceFunction } from './trace';
-import type { WorksheetFunction } from './worksheet-function';
+import { priceParts } from './bid-price';
+import { hourParts, neutralizerParts, waterParts } from './quantity-functions';
+import { runs, type FunctionName } from './runs';
+import type { FunctionEntry, Parameter, WorksheetFunction } from './worksheet-function';
+
+const range = (name: string, description: string, optional: boolean): Parameter => ({
+  name,
+  description,
+  type: 'any',
+  dimensionality: 'matrix',
+  optional,
+});
+const one = (name: string, description: string, optional = true): Parameter => ({
+  name,
+  description,
+  type: 'any',
+  dimensionality: 'scalar',
+  optional,
+});
+const WALLS = range('walls', 'Wall rows with their headings, for example Walls[#All]', false);
+const ZONE = one('zone', 'Name of one zone; empty for the whole job');
+const FACTORS = range('factors', 'Two columns: factor id, value; also units (US or SI)', true);
+const HEADINGS = range('headings', 'Two columns: our column, your heading for it', true);
+const UNITS = one('units', 'US or SI; US where it is left out');
+const part = (parts: object, more = '') =>
+  one('part', `One part: ${Object.keys(parts).join(', ')}${more}; empty for the whole`);
+
+const question = [WALLS, ZONE, FACTORS, HEADINGS];
+
+const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
+  CLASS: {
+    description:
+      'Cleaner class to use in a zone: the gentlest that does the work, never above the governing ceiling.',
+    parameters: question,
+    result: 'scalar',
+    unit: 'class',
+    rule: 'lesser of the governing ceiling and the greatest need',
+    example: '=WASH.CLASS(Walls[#All],"Library south")',
+  },
+  GOVERNING: {
+    description: 'Governing ceiling: the strongest class that the weakest unmasked material allows.',
+    parameters: question,
+    result: 'scalar',
+    unit: 'class',
+    rule: 'least of the ceilings of the unmasked rows',
+    example: '=WASH.GOVERNING(Walls[#All],"Library south")',
+  },
+  GOVERNOR: {
+    description: 'Material or materials that set the governing ceiling.',
+    parameters: question,
+    result: 'scalar',
+    unit: 'text',
+    rule: 'unmasked materials whose ceiling is the least',
+    example: '=WASH.GOVERNOR(Walls[#All],"Library south")',
+  },
+  WATER: {
+    description: 'Water volume: pre-wet, mix and rinse.',
+    parameters: [WALLS, ZONE, FACTORS, part(waterParts), HEADINGS],
+    result: 'scalar',
+    unit: 'volume',
+    rule: 'square-root-of-time uptake and run-off of each pass; dilution of the cleaner; nozzle flow by rinse rate',
+    example: '=WASH.WATER(Walls[#All],"Library south",Factors[#All],"rinse")',
+  },
+  MASKING: {
+    description: 'Masking area with laps and fixtures.',
+    parameters: question,
+    result: 'scalar',
+    unit: 'area',
+    rule: 'openings, masked rows, a band of laps along each perimeter, and each fixture',
+    example: '=WASH.MASKING(Walls[#All],"Library south")',
+  },
+  TAPE: {
+    description: 'Tape length.',
+    parameters: question,
+    result: 'scalar',
+    unit: 'length',
+    rule: 'perimeters and their waste',
+    example: '=WASH.TAPE(Walls[#All],"Library south")',
+  },
+  CREWHOURS: {
+    description: 'Crew-hours; one person for one hour is one.',
+    parameters: [WALLS, ZONE, FACTORS, part(hourParts), HEADINGS],
+    result: 'scalar',
+    unit: 'crewHours',
+    rule: 'scraping, masking, pre-wet, applying, scrubbing, rinsing, unmasking, moves and set-up',
+    example: '=WASH.CREWHOURS(Walls[#All],"Library south",Factors[#All],"scrub")',
+  },
+  CLEANER: {
+    description: 'Volume of cleaner concentrate.',
+    parameters: question,
+    result: 'scalar',
+    unit: 'volume',
+    rule: 'area by coverage times coats, in a mix of 1 part to n parts of water',
+    example: '=WASH.CLEANER(Walls[#All],"Library south")',
+  },
+  SCHEDULE: {
+    description:
+      'Spills the whole estimate: one line a zone with every quantity, and its price where price.labour is given.',
+    parameters: question,
+    result: 'matrix',
+    unit: 'text',
+    rule: 'every rule of the model',
+    example: '=WASH.SCHEDULE(Walls[#All],,Factors[#All])',
+  },
+  WALLROWS: {
+    description: 'Spills every quantity of every wall row; the columns add up to SCHEDULE.',
+    parameters: question,
+    result: 'matrix',
+    unit: 'text',
+    rule: 'every rule of the model; what belongs to a zone is shared out by washed area',
+    example: '=WASH.WALLROWS(Walls[#All],"Library south",Factors[#All])',
+  },
+  TRACE: {
+    description:
+      'Spills how a number was worked out: symbol, expression, value, unit, rule, source, kind of source, where.',
+    parameters: [
+      one(
+        'quantity',
+        'What to explain: water, pre-wet water, masking, tape, cleaner, crew-hours, class, governing and so on',
+        false,
+      ),
+      ...question,
+      one('wall', 'Label of one wall row, to explain its share alone'),
+    ],
+    result: 'matrix',
+    unit: 'text',
+    rule: 'the lines that the computation itself writes',
+    example: '=WASH.TRACE("water",Walls[#All],"Library south",Factors[#All])',
+  },
+  CHECKS: {
+    description: 'Spills what to look at: check, what, where, why, what to do, source.',
+    parameters: question,
+    result: 'matrix',
+    unit: 'text',
+    rule: 'age, sample area, mortar, materials under the class used, nozzle, contact window, weather, blanks and overrides',
+    example: '=WASH.CHECKS(Walls[#All],,Factors[#All])',
+  },
+  FACTORS: {
+    description:
+      'Spills every factor in force with unit, source and kind of source; your own values are marked override.',
+    parameters: [FACTORS],
+    result: 'matrix',
+    unit: 'text',
+    rule: 'the table of factors, the values of your own on top',
+    example: '=WASH.FACTORS(Factors[#All])',
+  },
+  MATERIALS: {
+    description: 'Spills every material in force; your own values are marked override.',
+    parameters: [FACTORS],
+    result: 'matrix',
+    unit: 'text',
+    rule: 'the table of materials, the values of your own on top',
+    example: '=WASH.MATERIALS(Factors[#All])',
+  },
+  SOURCES: {
+    description: 'Spills every source that a rule, factor or material rests on.',
+    parameters: [],
+    result: 'matrix',
+    unit: 'text',
+    rule: 'the table of sources',
+    example: '=WASH.SOURCES()',
+  },
+  RUNOFF: {
+    description: 'Runoff to collect.',
+    parameters: question,
+    result: 'scalar',
+    unit: 'volume',
+    rule: 'water and concentrate applied, less what the faces take up, times the share captured',
+    example: '=WASH.RUNOFF(Walls[#All],"Library south",Factors[#All])',
+  },
+  NEUTRALIZER: {
+    description: 'Mass of alkali that neutralises the acid of the cleaner.',
+    parameters: [WALLS, ZONE, FACTORS, part(neutralizerParts), HEADINGS],
+    result: 'scalar',
+    unit: 'mass',
+    rule: 'moles of acid in the concentrate, reckoned as HCl, to sodium bicarbonate or soda ash',
+    example: '=WASH.NEUTRALIZER(Walls[#All],"Library north",Factors[#All])',
+  },
+  BIDPRICE: {
+    description: 'Price, rounded to cents once; a part is not rounded. Needs the factor price.labour.',
+    parameters: [WALLS, ZONE, FACTORS, part(priceParts, ', rate (price an area)'), HEADINGS],
+    result: 'scalar',
+    unit: 'money',
+    rule: 'labour, cleaner, masking, water, equipment, access, neutralizer and disposal; then contingency, overhead, profit',
+    example: '=WASH.BIDPRICE(Walls[#All],"Library south",Factors[#All])',
+  },
+  PATCH: {
+    description:
+      'Spills the largest area to wash in one go, the wait, and the contact of its first and last point.',
+    parameters: [
+      one('applyRate', 'Area covered with cleaner in a minute: ft2/min or m2/min', false),
+      one('rinseRate', 'Area rinsed in a minute: ft2/min or m2/min', false),
+      one('leastDwell', 'Least dwell, min', false),
+      one('mostDwell', 'Most dwell, min', false),
+      one('timeToDry', 'Time until the cleaner dries, min; left out, it is not looked at'),
+      UNITS,
+    ],
+    result: 'matrix',
+    unit: 'text',
+    rule: 'all contact times within the dwell, and rinsed before the cleaner dries',
+    example: '=WASH.PATCH(10,8,3,5)',
+  },
+  NOZZLE: {
+    description: 'Spills flow, fan width and reaction force of a nozzle.',
+    parameters: [
+      one('number', 'Number of the nozzle', false),
+      one('pressure', 'Pressure at the nozzle: psi or kPa', false),
+      one('angle', 'Fan angle, degrees'),
+      one('distance', 'Distance from the face: in. or mm'),
+      UNITS,
+    ],
+    result: 'matrix',
+    unit: 'text',
+    rule: 'flow = number * sqrt(pressure / 4000 psi) gal/min; width = 2 * distance * tan(angle / 2); force = 0.0526 * flow * sqrt(pressure) lbf',
+    example: '=WASH.NOZZLE(10,400,40,12)',
+  },
+  DRYING: {
+    description: 'Spills evaporation and time to dry of a wet film.',
+    parameters: [
+      one('air', 'Air temperature: degrees F or C', false),
+      one('surface', 'Temperature of the face: degrees F or C', false),
+      one('humidity', 'Relative humidity as a fraction, 0 to 1', false),
+      one('wind', 'Wind: mph or km/h', false),
+      one('film', 'Film of water on the face, mm'),
+      UNITS,
+    ],
+    result: 'matrix',
+    unit: 'text',
+    rule: 'evaporation equation of ACI 305R (Uno 1998), for level concrete, about 40 % either way; on a wall an extrapolation',
+    example: '=WASH.DRYING(68,68,0.5,6)',
+  },
+};
 
 /** The one list of the worksheet functions: it feeds functions.json, the README and the pane's help. */
-export const worksheetFunctions: readonly WorksheetFunction[] = [
-  classFunction,
-  governingFunction,
-  governorFunction,
-  ...quantityFunctions,
-  scheduleFunction,
-  wallRowsFunction,
-  traceFunction,
-  checksFunction,
-  factorsFunction,
-  materialsFunction,
-  sourcesFunction,
-];
+export const worksheetFunctions: readonly WorksheetFunction[] = (Object.keys(runs) as FunctionName[]).map(
+  (name) => ({
+    name,
+    ...entries[name],
+    run: runs[name],
+  }),
+);
 
 /**
  * The list as the host's metadata file functions.json has it.

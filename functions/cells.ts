@@ -27,7 +27,7 @@ export function quantityCell(
  */
 export function heading(heading: string, kind: Kind, system: System): string {
   const unit = unitOf(kind, system);
-  return unit === '1' || unit === 'crew-h' ? heading : `${heading} (${unit})`;
+  return unit === '1' || unit === 'crew-h' || unit === 'money' ? heading : `${heading} (${unit})`;
 }
 
 /**

@@ -1,6 +1,6 @@
 import { WashdownError } from '../src/quantity/problem';
-import { worksheetFunctions } from './catalogue';
-import { isCellError, type CellError, type CellValue } from './worksheet-function';
+import { runs } from './runs';
+import { isCellError, type CellError, type CellValue, type Run } from './worksheet-function';
 
 function hostError({ error, message }: CellError): CustomFunctions.Error {
   const { notAvailable, invalidValue } = CustomFunctions.ErrorCode;
@@ -11,11 +11,11 @@ function hostCell(value: CellValue): unknown {
   return isCellError(value) ? hostError(value) : value;
 }
 
-for (const { name, parameters, run } of worksheetFunctions) {
+for (const [name, run] of Object.entries<Run>(runs)) {
   CustomFunctions.associate(name, (...args: unknown[]) => {
     try {
-      // The host adds an object about the call behind the arguments.
-      const result = run(args.slice(0, parameters.length));
+      // The host adds an object about the call behind the arguments; no function looks that far.
+      const result = run(args);
       return Array.isArray(result) ? result.map((row) => row.map(hostCell)) : hostCell(result);
     } catch (error) {
       if (!(error instanceof WashdownError)) throw error;

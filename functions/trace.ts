@@ -1,47 +1,26 @@
 import { addedQuantities, quantityIds } from '../src/estimate/quantities';
 import { nearest } from '../src/quantity/nearest';
 import { badInput, nothingHere } from '../src/quantity/problem';
-import { explainedByFactors, explainedByZone } from '../src/trace/explained';
+import { explainedByFactors, explainedByJob, explainedByZone } from '../src/trace/explained';
 import { Recorder, type TraceLine } from '../src/trace/recorder';
-import {
-  answer,
-  FACTORS,
-  HEADINGS,
-  readChoice,
-  readName,
-  readQuestion,
-  WALLS,
-  ZONE,
-  type Question,
-} from './arguments';
+import { answer, readChoice, readName, readQuestion, type Question } from './arguments';
 import { NOTHING_WASHED } from './governing';
-import type { Parameter, WorksheetFunction } from './worksheet-function';
-
-const QUANTITY: Parameter = {
-  name: 'quantity',
-  description:
-    'What to explain: water, pre-wet water, masking, tape, cleaner, crew-hours, scrape hours, class, governing and so on',
-  type: 'any',
-  dimensionality: 'scalar',
-  optional: false,
-};
-
-const WALL: Parameter = {
-  name: 'wall',
-  description: 'Label of one wall row, to explain its share alone',
-  type: 'any',
-  dimensionality: 'scalar',
-  optional: true,
-};
+import type { Run } from './worksheet-function';
 
 /** What adds up over rows, by heading and by the name of its worksheet function. */
 const added: Readonly<Record<string, string>> = {
   ...Object.fromEntries(quantityIds.map((id) => [addedQuantities[id].heading.toLowerCase(), id])),
   cleaner: 'concentrate',
 };
+const byJob: Readonly<Record<string, string>> = explainedByJob;
 const byZone: Readonly<Record<string, string>> = explainedByZone;
 const byFactors: Readonly<Record<string, string>> = explainedByFactors;
-const names = [...Object.keys(added), ...Object.keys(byZone), ...Object.keys(byFactors)];
+const names = [
+  ...Object.keys(added),
+  ...Object.keys(byJob),
+  ...Object.keys(byZone),
+  ...Object.keys(byFactors),
+];
 
 /**
  * The lines that a number rests on, its own last.
@@ -83,42 +62,33 @@ function symbolFor(quantity: string, { zones }: Question, wall: string): string 
   if (wall !== '') throw badInput(`The ${quantity} belongs to a zone, not to a wall row. Accepted: no wall.`);
   const one = zones.length === 1;
   if (sum !== undefined) return one ? `${sum}_z1` : sum;
+  const ofJob = byJob[quantity];
+  if (ofJob !== undefined) return one ? `${ofJob}_z1` : ofJob;
   const ofZone = byZone[quantity];
   if (ofZone === undefined) return byFactors[quantity] ?? '';
   if (one) return `${ofZone}_z1`;
-  if (ofZone === 'ceiling') return ofZone;
   throw badInput(
     `Each zone has its own ${quantity}. Accepted: the name of one zone: ${zones.map(({ name }) => name).join(', ')}.`,
   );
 }
 
-/** How a number was worked out. */
-export const traceFunction: WorksheetFunction = {
-  name: 'TRACE',
-  description:
-    'Spills how a number was worked out: symbol, expression, value, unit, rule, source, kind of source, where.',
-  parameters: [QUANTITY, WALLS, ZONE, FACTORS, HEADINGS, WALL],
-  result: 'matrix',
-  unit: 'text',
-  rule: 'the lines that the computation itself writes',
-  example: '=WASH.TRACE("water",Walls[#All],"Library south",Factors[#All])',
-  run: ([quantity, walls, zone, factors, headings, wall]) => {
-    const asked = readName(quantity, 'quantity');
-    const wanted = readChoice(asked, 'quantity', names);
-    if (wanted === undefined) throw badInput(`TRACE needs a quantity. Accepted: ${names.join(', ')}.`);
-    const question = readQuestion(walls, zone, factors, headings);
-    return [
-      ['Symbol', 'Expression', 'Value', 'Unit', 'Rule', 'Source', 'Kind of source', 'Where'],
-      ...linesOf(wanted, question, readName(wall, 'wall')).map((line) => [
-        line.symbol,
-        line.expression,
-        line.value,
-        line.unit,
-        line.rule,
-        line.source,
-        line.kind,
-        line.where,
-      ]),
-    ];
-  },
+/** Spills how a number was worked out. */
+export const runTrace: Run = ([quantity, walls, zone, factors, headings, wall]) => {
+  const asked = readName(quantity, 'quantity');
+  const wanted = readChoice(asked, 'quantity', names);
+  if (wanted === undefined) throw badInput(`TRACE needs a quantity. Accepted: ${names.join(', ')}.`);
+  const question = readQuestion(walls, zone, factors, headings);
+  return [
+    ['Symbol', 'Expression', 'Value', 'Unit', 'Rule', 'Source', 'Kind of source', 'Where'],
+    ...linesOf(wanted, question, readName(wall, 'wall')).map((line) => [
+      line.symbol,
+      line.expression,
+      line.value,
+      line.unit,
+      line.rule,
+      line.source,
+      line.kind,
+      line.where,
+    ]),
+  ];
 };

@@ -18,8 +18,8 @@ export interface Parameter {
   readonly optional: boolean;
 }
 
-/** One worksheet function: what the host, the README and the pane's help say of it, and what it does. */
-export interface WorksheetFunction {
+/** What the host, the README and the pane's help say of a worksheet function. */
+export interface FunctionEntry {
   /** Name within the namespace, also its id; never changed once shipped. */
   readonly name: string;
   readonly description: string;
@@ -31,13 +31,17 @@ export interface WorksheetFunction {
   readonly rule: string;
   /** A formula that a user can type. */
   readonly example: string;
-  /**
-   * Works out the result.
-   * @param args the arguments in order, an omitted one null or undefined
-   * @returns a cell, or rows of cells
-   * @throws {WashdownError} where there is no result
-   */
-  readonly run: (args: readonly unknown[]) => CellValue | CellValue[][];
+}
+
+/**
+ * Works out what a function gives, from its arguments in order, an omitted one null or undefined; throws a
+ * WashdownError where there is no result.
+ */
+export type Run = (args: readonly unknown[]) => CellValue | CellValue[][];
+
+/** A worksheet function: what is said of it, and what it does. */
+export interface WorksheetFunction extends FunctionEntry {
+  readonly run: Run;
 }
 
 /**

@@ -1,7 +1,20 @@
+import { GENTLEST_ACID, type CleanerClass } from '../rules/cleaner-classes';
 import { constants } from '../rules/constants';
+import type { FactorsInForce } from '../rules/read-factors';
+import type { Recorder } from '../trace/recorder';
 
-/** The alkalis that the acid of a cleaner can be neutralised with. */
+/** The alkalis that the acid of a cleaner can be neutralised with: sodium bicarbonate and soda ash. */
 export type Alkali = 'NaHCO3' | 'Na2CO3';
+
+/** The acid of a concentrate, and what it is neutralised with. */
+export interface AcidUse {
+  /** kg/L */
+  readonly density: number;
+  /** share of the mass that is acid, 0 to 1 */
+  readonly fraction: number;
+  /** share of the acid neutralised with soda ash, 0 to 1 */
+  readonly sodaAshShare: number;
+}
 
 /**
  * Moles of acid in a concentrate, reckoned as HCl.
@@ -22,4 +35,69 @@ export function acidMoles(concentrate: number, density: number, massFraction: nu
  */
 export function alkaliMass(acid: number, alkali: Alkali): number {
   return (acid / constants[`acidPer${alkali}`].value) * constants[`molarMass${alkali}`].value;
+}
+
+/**
+ * The acid of a class's concentrate; the safety data sheet's values go in the factors.
+ * @param classToUse the class to use
+ * @param factors the factors in force
+ * @param rec takes down the lines
+ * @returns the acid, or undefined where the class is none
+ */
+export function acidUse(
+  classToUse: CleanerClass,
+  factors: FactorsInForce,
+  rec?: Recorder,
+): AcidUse | undefined {
+  if (classToUse < GENTLEST_ACID) return undefined;
+  const of = classToUse as 2 | 3;
+  rec?.factor(`acidDensity_${of}`, `acid.${of}.density`);
+  rec?.factor(`acidFraction_${of}`, `acid.${of}.fraction`);
+  rec?.factor('sodaAshShare', 'neutralizer.sodaAsh');
+  rec?.line('acidDensity@', `acidDensity_${of}`, factors.value(`acid.${of}.density`), 'density', 'acid');
+  rec?.line('acidFraction@', `acidFraction_${of}`, factors.value(`acid.${of}.fraction`), 'ratio', 'acid');
+  return {
+    density: factors.value(`acid.${of}.density`),
+    fraction: factors.value(`acid.${of}.fraction`),
+    sodaAshShare: factors.value('neutralizer.sodaAsh'),
+  };
+}
+
+/**
+ * Alkali that neutralises the acid in a row's concentrate. What the wall uses up is counted as still there.
+ * @param concentrate volume, L
+ * @param use the acid and what it is neutralised with; undefined where the class is no acid
+ * @param rec takes down the lines
+ * @returns kg of each alkali
+ */
+export function neutralizer(
+  concentrate: number,
+  use: AcidUse | undefined,
+  rec?: Recorder,
+): { bicarbonate: number; sodaAsh: number } {
+  if (use === undefined) {
+    rec?.line('bicarbonate#', '0', 0, 'mass', 'noAcid');
+    rec?.line('sodaAsh#', '0', 0, 'mass', 'noAcid');
+    return { bicarbonate: 0, sodaAsh: 0 };
+  }
+  const acid = acidMoles(concentrate, use.density, use.fraction);
+  const bicarbonate = alkaliMass(acid * (1 - use.sodaAshShare), 'NaHCO3');
+  const sodaAsh = alkaliMass(acid * use.sodaAshShare, 'Na2CO3');
+  if (rec) {
+    rec.constant('molarMassHCl');
+    rec.constant('molarMassNaHCO3');
+    rec.constant('molarMassNa2CO3');
+    rec.constant('acidPerNaHCO3');
+    rec.constant('acidPerNa2CO3');
+    rec.line('acid#', 'concentrate# * acidDensity@ * acidFraction@ / molarMassHCl', acid, 'amount', 'acid');
+    rec.line(
+      'bicarbonate#',
+      'acid# * (1 - sodaAshShare) / acidPerNaHCO3 * molarMassNaHCO3',
+      bicarbonate,
+      'mass',
+      'alkali',
+    );
+    rec.line('sodaAsh#', 'acid# * sodaAshShare / acidPerNa2CO3 * molarMassNa2CO3', sodaAsh, 'mass', 'alkali');
+  }
+  return { bicarbonate, sodaAsh };
 }

@@ -100,23 +100,37 @@ export function preWet(rows: readonly WallRow[], factors: FactorsInForce, rec?: 
 }
 
 /**
- * The pre-wet water of a row: what its face takes up by its own suction, and the run-off of each pass.
+ * Water that the face of a row takes up while it is kept wet, by its own suction.
  * @param row the wall row
  * @param area its washed area, m2
  * @param wet the pre-wet of the zone
  * @param rec takes down the line; `S#` has been taken down with the pre-wet of the zone
  * @returns volume in L
  */
-export function preWetWater(row: WallRow, area: SquareMetres, wet: PreWet, rec?: Recorder): Litres {
-  const absorbed = wet.passes === 0 ? 0 : sorptivity(row, wet.density) * Math.sqrt(wet.contact);
-  const volume = area * (absorbed + wet.runoff);
+export function absorbedWater(row: WallRow, area: SquareMetres, wet: PreWet, rec?: Recorder): Litres {
+  const volume = wet.passes === 0 ? 0 : area * sorptivity(row, wet.density) * Math.sqrt(wet.contact);
   if (rec) {
-    if (wet.passes === 0 || row.masked)
-      rec.line('preWetWater#', '0', volume, 'volume', row.masked ? 'washedArea' : 'noPrewet');
-    else {
-      const expression = 'washedArea# * (S# * sqrt(prewetContact@) + passes@ * runoffPerPass)';
-      rec.line('preWetWater#', expression, volume, 'volume', 'prewetWater');
-    }
+    if (wet.passes === 0) rec.line('absorbed#', '0', 0, 'volume', 'noPrewet');
+    else if (row.masked) rec.line('absorbed#', '0', 0, 'volume', 'washedArea');
+    else rec.line('absorbed#', 'washedArea# * S# * sqrt(prewetContact@)', volume, 'volume', 'absorbed');
+  }
+  return litres(volume);
+}
+
+/**
+ * The pre-wet water of a row: what its face takes up, and the run-off of each pass.
+ * @param area its washed area, m2
+ * @param absorbed water that the face takes up, L
+ * @param wet the pre-wet of the zone
+ * @param rec takes down the line
+ * @returns volume in L
+ */
+export function preWetWater(area: SquareMetres, absorbed: Litres, wet: PreWet, rec?: Recorder): Litres {
+  const volume = absorbed + area * wet.runoff;
+  if (wet.passes === 0) rec?.line('preWetWater#', 'absorbed#', volume, 'volume', 'noPrewet');
+  else {
+    const expression = 'absorbed# + washedArea# * passes@ * runoffPerPass';
+    rec?.line('preWetWater#', expression, volume, 'volume', 'prewetWater');
   }
   return litres(volume);
 }

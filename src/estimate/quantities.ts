@@ -4,8 +4,11 @@ import type { Kind } from '../quantity/systems';
 export interface AddedQuantity {
   readonly heading: string;
   readonly kind: Kind;
-  /** `row`: worked out at each row. `zone`: worked out for the zone and shared out over its rows. */
-  readonly of: 'row' | 'zone';
+  /**
+   * `row`: worked out at each row. `zone`: worked out for the zone and shared out over its rows. `price`: follows from
+   * the others, for a row as for a zone.
+   */
+  readonly of: 'row' | 'zone' | 'price';
 }
 
 /** Every quantity that adds up, in the order of the columns; the name is also its symbol in a trace. */
@@ -15,8 +18,13 @@ export const addedQuantities = {
   preWetWater: { heading: 'Pre-wet water', kind: 'volume', of: 'row' },
   mixWater: { heading: 'Mix water', kind: 'volume', of: 'row' },
   rinseWater: { heading: 'Rinse water', kind: 'volume', of: 'row' },
+  absorbed: { heading: 'Water taken up', kind: 'volume', of: 'row' },
   mix: { heading: 'Mixed cleaner', kind: 'volume', of: 'row' },
   concentrate: { heading: 'Concentrate', kind: 'volume', of: 'row' },
+  runoff: { heading: 'Runoff', kind: 'volume', of: 'row' },
+  neutralizer: { heading: 'Neutralizer', kind: 'mass', of: 'row' },
+  bicarbonate: { heading: 'Sodium bicarbonate', kind: 'mass', of: 'row' },
+  sodaAsh: { heading: 'Soda ash', kind: 'mass', of: 'row' },
   maskingArea: { heading: 'Masking', kind: 'area', of: 'row' },
   film: { heading: 'Film to buy', kind: 'area', of: 'row' },
   tape: { heading: 'Tape', kind: 'length', of: 'row' },
@@ -31,6 +39,18 @@ export const addedQuantities = {
   moveHours: { heading: 'Move hours', kind: 'crewHours', of: 'zone' },
   setupHours: { heading: 'Set-up hours', kind: 'crewHours', of: 'zone' },
   days: { heading: 'Days', kind: 'days', of: 'zone' },
+  price: { heading: 'Price', kind: 'money', of: 'price' },
+  priceLabour: { heading: 'Labour price', kind: 'money', of: 'price' },
+  priceCleaner: { heading: 'Cleaner price', kind: 'money', of: 'price' },
+  priceMasking: { heading: 'Masking price', kind: 'money', of: 'price' },
+  priceWater: { heading: 'Water price', kind: 'money', of: 'price' },
+  priceEquipment: { heading: 'Equipment price', kind: 'money', of: 'price' },
+  priceAccess: { heading: 'Access price', kind: 'money', of: 'price' },
+  priceNeutralizer: { heading: 'Neutralizer price', kind: 'money', of: 'price' },
+  priceDisposal: { heading: 'Disposal price', kind: 'money', of: 'price' },
+  priceContingency: { heading: 'Contingency', kind: 'money', of: 'price' },
+  priceOverhead: { heading: 'Overhead', kind: 'money', of: 'price' },
+  priceProfit: { heading: 'Profit', kind: 'money', of: 'price' },
 } as const satisfies Record<string, AddedQuantity>;
 
 /** The name of a quantity that adds up. */
@@ -38,6 +58,12 @@ export type QuantityId = keyof typeof addedQuantities;
 
 /** The names in order. */
 export const quantityIds = Object.keys(addedQuantities) as QuantityId[];
+
+/** The quantities that are money. */
+export const moneyIds = quantityIds.filter((id) => addedQuantities[id].of === 'price');
+
+/** The quantities that are no money. */
+export const physicalIds = quantityIds.filter((id) => addedQuantities[id].of !== 'price');
 
 /** A value for each quantity, in base units. NaN where there is none, with the reason beside it. */
 export type Quantities = Record<QuantityId, number>;
@@ -53,8 +79,13 @@ export function noQuantities(): Quantities {
     preWetWater: 0,
     mixWater: 0,
     rinseWater: 0,
+    absorbed: 0,
     mix: 0,
     concentrate: 0,
+    runoff: 0,
+    neutralizer: 0,
+    bicarbonate: 0,
+    sodaAsh: 0,
     maskingArea: 0,
     film: 0,
     tape: 0,
@@ -69,5 +100,17 @@ export function noQuantities(): Quantities {
     moveHours: 0,
     setupHours: 0,
     days: 0,
+    price: 0,
+    priceLabour: 0,
+    priceCleaner: 0,
+    priceMasking: 0,
+    priceWater: 0,
+    priceEquipment: 0,
+    priceAccess: 0,
+    priceNeutralizer: 0,
+    priceDisposal: 0,
+    priceContingency: 0,
+    priceOverhead: 0,
+    priceProfit: 0,
   };
 }

@@ -7,9 +7,12 @@ import type { WallRow } from '../walls/wall-row';
 import { cleanerMix, cleanerUse, concentrate, mixWater, type CleanerUse } from './cleaner';
 import { maskingAllowances, masking, type MaskingAllowances } from './masking';
 import { maskOffHours, maskOnHours, maskRates, type MaskRates } from './mask-hours';
-import { NO_PREWET, preWet, preWetWater, type PreWet } from './pre-wet';
+import { acidUse, neutralizer, type AcidUse } from './neutralizer';
+import { absorbedWater, NO_PREWET, preWet, preWetWater, type PreWet } from './pre-wet';
+import { pricesOf, type Prices } from './price';
 import type { Quantities } from './quantities';
 import { rinsePerArea, rinseWater } from './rinse';
+import { runoff } from './runoff';
 import { scrapeHours, scrapeRates, type ScrapeRates } from './scrape';
 import { scrubHours, shortfall } from './scrub';
 import { washedArea } from './washed-area';
@@ -27,6 +30,11 @@ export interface ZoneConditions {
   /** m2 a crew-hour */
   readonly scrubRate: number;
   readonly needs: Needs;
+  /** Undefined where the class is no acid. */
+  readonly acid: AcidUse | undefined;
+  /** share of the runoff, 0 to 1 */
+  readonly captured: number;
+  readonly prices: Prices;
 }
 
 /**
@@ -54,6 +62,9 @@ export function zoneConditions(
     scrape: scrapeRates(factors),
     scrubRate: factors.value('rate.scrub'),
     needs: needsOf(factors),
+    acid: governing === undefined ? undefined : acidUse(governing.classToUse, factors, rec),
+    captured: factors.value('runoff.captured'),
+    prices: pricesOf(governing?.classToUse, factors, rec),
   };
 }
 
@@ -71,13 +82,21 @@ export function rowQuantities(row: WallRow, zone: ZoneConditions, out: Quantitie
   const mix = cleanerMix(area, zone.cleaner, rec);
   const mask = masking(row, zone.masking, rec);
   out.washedArea = area;
-  out.preWetWater = preWetWater(row, area, zone.wet, rec);
+  const absorbed = absorbedWater(row, area, zone.wet, rec);
+  out.absorbed = absorbed;
+  out.preWetWater = preWetWater(area, absorbed, zone.wet, rec);
   out.rinseWater = rinseWater(area, zone.rinsePerArea, rec);
   out.mix = mix;
   out.concentrate = concentrate(mix, zone.cleaner, rec);
   out.mixWater = mixWater(mix, out.concentrate as typeof mix, rec);
   out.water = out.preWetWater + out.mixWater + out.rinseWater;
   rec?.line('water#', 'preWetWater# + mixWater# + rinseWater#', out.water, 'volume', 'water');
+  out.runoff = runoff(out.water, out.concentrate, absorbed, zone.captured, rec);
+  const alkali = neutralizer(out.concentrate, zone.acid, rec);
+  out.bicarbonate = alkali.bicarbonate;
+  out.sodaAsh = alkali.sodaAsh;
+  out.neutralizer = alkali.bicarbonate + alkali.sodaAsh;
+  rec?.line('neutralizer#', 'bicarbonate# + sodaAsh#', out.neutralizer, 'mass', 'alkali');
   out.maskingArea = mask.area;
   out.film = mask.film;
   out.tape = mask.tape;

@@ -7,6 +7,7 @@ import type { Zone } from '../walls/zones';
 import { moveHours } from './moves';
 import { patchInForce, type Patch } from './patch';
 import type { PreWet } from './pre-wet';
+import { addPrice, bidPrice } from './price';
 import { addedQuantities, noQuantities, quantityIds, type Quantities, type QuantityId } from './quantities';
 import { rowQuantities, zoneConditions } from './row-quantities';
 import { setUp } from './set-up';
@@ -83,6 +84,8 @@ export function estimateZone(
   totals.setupHours = setting.hours;
   totals.crewHours = other + setting.hours;
   rec?.line('crewHours@', 'otherHours@ + setupHours@', totals.crewHours, 'crewHours', 'crewHours');
+  addPrice(totals, conditions.prices, '@', rec);
+  rec?.line('bidPrice@', 'round(price@, 2)', bidPrice(totals.price), 'money', 'bidPrice');
 
   const estimate: ZoneEstimate = {
     zone,
@@ -136,6 +139,7 @@ export function estimateJob(
         'sum',
       );
     }
+    rec.line('bidPrice', 'round(price, 2)', bidPrice(totals.price), 'money', 'bidPrice');
     const governed = estimates.flatMap(({ governing }, index) =>
       governing ? [{ symbol: `ceiling_z${String(index + 1)}`, value: governing.ceiling }] : [],
     );
@@ -160,7 +164,12 @@ function addRowOwned(totals: Quantities, ofRow: Quantities): void {
   totals.mixWater += ofRow.mixWater;
   totals.rinseWater += ofRow.rinseWater;
   totals.mix += ofRow.mix;
+  totals.absorbed += ofRow.absorbed;
   totals.concentrate += ofRow.concentrate;
+  totals.runoff += ofRow.runoff;
+  totals.neutralizer += ofRow.neutralizer;
+  totals.bicarbonate += ofRow.bicarbonate;
+  totals.sodaAsh += ofRow.sodaAsh;
   totals.maskingArea += ofRow.maskingArea;
   totals.film += ofRow.film;
   totals.tape += ofRow.tape;
@@ -219,6 +228,7 @@ function shareOut(
       'crewHours',
       'crewHours',
     );
+    addPrice(ofRow, conditions.prices, '#', rec);
     takeRow?.(row, ofRow, estimate);
   }
 }

@@ -52,6 +52,14 @@ const handRate = {
 const need = { unit: '1', kind: 'class', least: 0, most: 3, whole: true, ...assumption } as const;
 const dilution = { unit: '1', kind: 'ratio', least: 0, most: 1000, ...assumption } as const;
 
+const price = { value: 0, least: 0, most: 1e6, ...assumption } as const;
+const volumePrice = { unit: 'money/gal', kind: 'moneyPerVolume', ...price } as const;
+const massPrice = { unit: 'money/lb', kind: 'moneyPerMass', ...price } as const;
+const dayPrice = { unit: 'money/d', kind: 'moneyPerDay', ...price } as const;
+const markUp = { value: 0, unit: '%', kind: 'percent', least: 0, most: 300, ...assumption } as const;
+const share = { unit: '%', kind: 'percent', least: 0, most: 100, ...assumption } as const;
+const density = { unit: 'kg/L', kind: 'labDensity', least: 0.5, most: 2, ...assumption } as const;
+
 /** Every factor with its starting value. A label, a maker's advice or a measured value beats it. */
 export const factors = [
   {
@@ -416,6 +424,58 @@ export const factors = [
     ...assumption,
     meaning: 'film of cleaner on the face',
   },
+  {
+    id: 'acid.2.fraction',
+    value: 5,
+    ...share,
+    meaning: 'acid in the concentrate by mass, reckoned as HCl, class 2; the safety data sheet decides',
+  },
+  {
+    id: 'acid.3.fraction',
+    value: 15,
+    ...share,
+    meaning: 'acid in the concentrate by mass, reckoned as HCl, class 3; the safety data sheet decides',
+  },
+  {
+    id: 'acid.2.density',
+    value: 1.02,
+    ...density,
+    meaning: 'density of the concentrate, class 2; the safety data sheet decides',
+  },
+  {
+    id: 'acid.3.density',
+    value: 1.07,
+    ...density,
+    meaning: 'density of the concentrate, class 3; the safety data sheet decides',
+  },
+  { id: 'runoff.captured', value: 100, ...share, meaning: 'share of the runoff that is collected' },
+  {
+    id: 'neutralizer.sodaAsh',
+    value: 0,
+    ...share,
+    meaning: 'share of the acid neutralised with soda ash, the rest with sodium bicarbonate',
+  },
+  {
+    id: 'price.labour',
+    unit: 'money/crew-h',
+    kind: 'moneyPerCrewHour',
+    ...price,
+    meaning: 'price of one person for an hour; 0 = not given',
+  },
+  { id: 'price.cleaner.1', ...volumePrice, meaning: 'price of concentrate, class 1' },
+  { id: 'price.cleaner.2', ...volumePrice, meaning: 'price of concentrate, class 2' },
+  { id: 'price.cleaner.3', ...volumePrice, meaning: 'price of concentrate, class 3' },
+  { id: 'price.film', unit: 'money/ft2', kind: 'moneyPerArea', ...price, meaning: 'price of masking film' },
+  { id: 'price.tape', unit: 'money/ft', kind: 'moneyPerLength', ...price, meaning: 'price of tape' },
+  { id: 'price.water', ...volumePrice, meaning: 'price of water' },
+  { id: 'price.equipment', ...dayPrice, meaning: 'price of the washing equipment a day' },
+  { id: 'price.access', ...dayPrice, meaning: 'price of lift or scaffold a day' },
+  { id: 'price.bicarbonate', ...massPrice, meaning: 'price of sodium bicarbonate' },
+  { id: 'price.sodaAsh', ...massPrice, meaning: 'price of soda ash' },
+  { id: 'price.disposal', ...volumePrice, meaning: 'price of disposing of collected runoff' },
+  { id: 'price.contingency', ...markUp, meaning: 'contingency on the direct price' },
+  { id: 'price.overhead', ...markUp, meaning: 'overhead on direct price and contingency' },
+  { id: 'price.profit', ...markUp, meaning: 'profit on all before it' },
   {
     id: 'sample.area',
     value: 0,

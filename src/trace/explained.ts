@@ -1,7 +1,9 @@
-/** The numbers of a zone or of the job that are not sums of rows, by the name that a user asks for. */
+/** The numbers that a zone has and the job has too, by the name that a user asks for. */
+export const explainedByJob = { governing: 'ceiling', 'bid price': 'bidPrice' } as const;
+
+/** The numbers that each zone has of its own, by the name that a user asks for. */
 export const explainedByZone = {
   class: 'class',
-  governing: 'ceiling',
   'pre-wet minutes': 'prewetTime',
   passes: 'passes',
   patches: 'patches',

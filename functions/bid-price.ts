@@ -1,0 +1,45 @@
+import { bidPrice, isPriced } from '../src/estimate/price';
+import type { QuantityId } from '../src/estimate/quantities';
+import { badInput, nothingHere } from '../src/quantity/problem';
+import { show } from '../src/quantity/systems';
+import { answer, readChoice, readQuestion } from './arguments';
+import { quantityCell } from './cells';
+import type { Run } from './worksheet-function';
+
+/** The parts of the price, by the name that a user gives. */
+export const priceParts = {
+  labour: 'priceLabour',
+  cleaner: 'priceCleaner',
+  masking: 'priceMasking',
+  water: 'priceWater',
+  equipment: 'priceEquipment',
+  access: 'priceAccess',
+  neutralizer: 'priceNeutralizer',
+  disposal: 'priceDisposal',
+  contingency: 'priceContingency',
+  overhead: 'priceOverhead',
+  profit: 'priceProfit',
+} as const satisfies Record<string, QuantityId>;
+
+const RATE = 'rate';
+const choices = [...Object.keys(priceParts), RATE];
+
+/** Works out the price of a zone or of the job, or a part of it. */
+export const runBidPrice: Run = ([walls, zone, factors, part, headings]) => {
+  const wanted = readChoice(part, 'part', choices);
+  const question = readQuestion(walls, zone, factors, headings);
+  if (!isPriced(question.factors)) {
+    throw badInput(
+      'The price of labour is not given. Accepted: a factor price.labour above 0, the price of one person for an hour.',
+    );
+  }
+  const { totals, finding } = answer(question);
+  const { system } = question.factors;
+  if (wanted === RATE) {
+    const area = show(totals.washedArea, 'area', system);
+    if (area === 0) throw nothingHere('Nothing is washed here, so there is no price an area.');
+    return quantityCell(totals.price / area, 'money', system, finding);
+  }
+  const id = priceParts[wanted as keyof typeof priceParts] as QuantityId | undefined;
+  return quantityCell(id === undefined ? bidPrice(totals.price) : totals[id], 'money', system, finding);
+};
