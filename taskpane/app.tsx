@@ -1,0 +1,99 @@
+import { useEffect, useState } from 'preact/hooks';
+import { CautionsPanel } from './cautions/cautions-panel';
+import { keep, keepOnSheet, NOTES_SHEET, readKept } from './kept-text';
+import type { PanelProps } from './panel-props';
+import { ReviewPanel } from './review/review-panel';
+import { SetUpPanel } from './set-up/set-up-panel';
+import { StepsPanel } from './steps/steps-panel';
+import { Tabs } from './tabs';
+import type { WallSource } from './wall-source';
+import type { WorkbookPort } from './workbook/port';
+
+/**
+ * The pane.
+ * @param props what it works on
+ * @param props.port the workbook
+ * @returns the four panels under their tabs
+ */
+export function App({ port }: { port: WorkbookPort }) {
+  const [source, setSource] = useState<WallSource>();
+  const [ready, setReady] = useState(false);
+  const [said, say] = useState('');
+  const [unkept, setUnkept] = useState(false);
+  useEffect(() => {
+    readKept(port, 'source')
+      .then((text) => {
+        if (text !== undefined) setSource(JSON.parse(text) as WallSource);
+      })
+      .catch(() => {
+        say(
+          'The place of the wall table that this workbook remembers cannot be read. Choose it again under Set up.',
+        );
+      })
+      .finally(() => {
+        setReady(true);
+      });
+  }, [port]);
+  const choose = (chosen: WallSource) => {
+    setSource(chosen);
+    keep(port, 'source', JSON.stringify(chosen))
+      .then((kept) => {
+        setUnkept(!kept);
+      })
+      .catch(() => {
+        setUnkept(true);
+      });
+  };
+  const withSource = (panel: (props: PanelProps) => preact.ComponentChildren) => () =>
+    source ? panel({ port, source, say }) : <NoSource />;
+  return (
+    <>
+      {ready && (
+        <Tabs
+          label="Washdown"
+          tabs={[
+            {
+              id: 'set-up',
+              label: 'Set up',
+              panel: () => <SetUpPanel port={port} source={source} say={say} choose={choose} />,
+            },
+            { id: 'steps', label: 'Steps', panel: withSource((props) => <StepsPanel {...props} />) },
+            { id: 'cautions', label: 'Cautions', panel: withSource((props) => <CautionsPanel {...props} />) },
+            {
+              id: 'review',
+              label: 'Review',
+              panel: () => <ReviewPanel port={port} source={source} say={say} />,
+            },
+          ]}
+        />
+      )}
+      {unkept && source && (
+        <section class="notice" aria-label="Not kept">
+          <p>This workbook does not keep where its wall table stands. A sheet “{NOTES_SHEET}” can keep it.</p>
+          <button
+            type="button"
+            onClick={() => {
+              keepOnSheet(port, 'source', JSON.stringify(source))
+                .then(() => {
+                  setUnkept(false);
+                  say(`Kept on the sheet ${NOTES_SHEET}.`);
+                })
+                .catch(() => {
+                  say('The sheet could not be added.');
+                });
+            }}
+          >
+            Add the sheet
+          </button>
+        </section>
+      )}
+      <p class="said" role="status" aria-live="polite">
+        {said}
+      </p>
+    </>
+  );
+}
+
+function NoSource() {
+  return <p>No wall table is chosen yet. Choose or make one under Set up.</p>;
+}

@@ -1,0 +1,68 @@
+import { areaAddress, parseAddress } from '../src/review/audit/address';
+import type { CellContent, Place, WorkbookPort } from './workbook/port';
+
+/** Cells that formulas refer to: a table by its name, or a range. */
+export type Reference = { readonly table: string } | Place;
+
+/** Where the walls, the factors and the map of headings stand in this workbook. */
+export interface WallSource {
+  readonly walls: Reference;
+  readonly factors?: Reference;
+  /** Two columns, our column and the heading here; where the headings are not ours. */
+  readonly headings?: Reference;
+}
+
+/** The ranges of a source as the worksheet functions take them; null where there is none. */
+export interface SourceRanges {
+  readonly walls: CellContent[][];
+  readonly factors: CellContent[][] | null;
+  readonly headings: CellContent[][] | null;
+}
+
+const PLAIN_SHEET = /^[\p{L}_][\p{L}\p{N}_]*$/u;
+const LIKE_AN_ADDRESS = /^([A-Z]{1,3}\d+|R\d*C\d*|R|C)$/i;
+
+/**
+ * The values of a reference.
+ * @param port the workbook
+ * @param reference a table or a range
+ * @returns its rows, headings first
+ */
+export function readReference(port: WorkbookPort, reference: Reference): Promise<CellContent[][]> {
+  return 'table' in reference ? port.readTable(reference.table) : port.readRange(reference);
+}
+
+/**
+ * The ranges of a source, ready to be handed to the core.
+ * @param port the workbook
+ * @param source where they stand
+ * @returns the rows of each
+ */
+export async function readSource(port: WorkbookPort, source: WallSource): Promise<SourceRanges> {
+  const { walls, factors, headings } = source;
+  return {
+    walls: await readReference(port, walls),
+    factors: factors ? await readReference(port, factors) : null,
+    headings: headings ? await readReference(port, headings) : null,
+  };
+}
+
+/**
+ * A reference as a formula has it.
+ * @param reference a table or a range
+ * @returns for example `Walls[#All]` or `'My walls'!$A$1:$F$20`
+ */
+export function referenceText(reference: Reference): string {
+  if ('table' in reference) return `${reference.table}[#All]`;
+  return `${sheetText(reference.sheet)}!${fixed(reference.address)}`;
+}
+
+function sheetText(sheet: string): string {
+  const plain = PLAIN_SHEET.test(sheet) && !LIKE_AN_ADDRESS.test(sheet);
+  return plain ? sheet : `'${sheet.replace(/'/g, "''")}'`;
+}
+
+function fixed(address: string): string {
+  const area = parseAddress(address);
+  return (area ? areaAddress(area) : address).replace(/([A-Z]+)(\d+)/gi, '$$$1$$$2');
+}

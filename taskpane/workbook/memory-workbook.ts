@@ -1,0 +1,281 @@
+import { areaAddress, cellAddress, parseAddress, type Area } from '../../src/review/audit/address';
+import type {
+  Block,
+  CellContent,
+  Formula,
+  NameInfo,
+  PartName,
+  Place,
+  Progress,
+  ScannedBlock,
+  TableInfo,
+  WorkbookPort,
+} from './port';
+
+interface StoredCell {
+  readonly formula?: string;
+  readonly value: CellContent;
+}
+
+interface StoredTable {
+  readonly name: string;
+  readonly sheet: string;
+  readonly area: Area;
+}
+
+/** What a memory workbook is made of. */
+export interface Contents {
+  /** Rows of each sheet from A1; a text that starts with `=` is a formula. */
+  readonly sheets: Readonly<Record<string, readonly (readonly CellContent[])[]>>;
+  readonly tables?: readonly ({ readonly name: string } & Place)[];
+  readonly names?: readonly NameInfo[];
+  /** The value of a formula; `#NAME?` where it gives none. */
+  readonly evaluate?: (formula: string, at: Place, workbook: MemoryWorkbook) => CellContent | undefined;
+  /** False for a host that does not keep the texts it is given. */
+  readonly keepsParts?: boolean;
+}
+
+const SCANNED_ROWS = 200;
+
+/** A workbook in memory behind the same port as the host's: for tests, and for a page without a spreadsheet. */
+export class MemoryWorkbook implements WorkbookPort {
+  /** Where the pane last went. */
+  wentTo: Place | undefined;
+  private readonly cells = new Map<string, Map<string, StoredCell>>();
+  private readonly tableList: StoredTable[] = [];
+  private readonly parts = new Map<PartName, string>();
+  private readonly listeners = new Set<(place: Place) => void>();
+  private selected: Place;
+
+  /**
+   * Fills the workbook.
+   * @param contents sheets, tables and names
+   */
+  constructor(private readonly contents: Contents) {
+    for (const [sheet, rows] of Object.entries(contents.sheets)) {
+      this.cells.set(sheet, new Map());
+      this.put({ sheet, address: 'A1', rows: rows.map((row) => row.map(typed)) });
+    }
+    for (const { name, sheet, address } of contents.tables ?? []) {
+      this.tableList.push({ name, sheet, area: areaOf(address) });
+    }
+    this.selected = { sheet: Object.keys(contents.sheets)[0] ?? '', address: 'A1' };
+    this.evaluateAll();
+  }
+
+  /**
+   * Selects cells, as a user does.
+   * @param place the cells
+   */
+  select(place: Place): void {
+    this.selected = place;
+  }
+
+  /**
+   * Types into one cell, as a user does.
+   * @param place the cell
+   * @param content a value or a formula
+   */
+  type(place: Place, content: CellContent): void {
+    this.put({ ...place, rows: [[typed(content)]] });
+    this.evaluateAll();
+    for (const listener of this.listeners) listener(place);
+  }
+
+  /**
+   * What a cell holds.
+   * @param place the cell
+   * @returns its formula where it has one, and its value
+   */
+  cell(place: Place): StoredCell {
+    return this.sheet(place.sheet).get(place.address) ?? { value: '' };
+  }
+
+  sheets(): Promise<string[]> {
+    return Promise.resolve([...this.cells.keys()]);
+  }
+
+  tables(): Promise<TableInfo[]> {
+    return Promise.resolve(
+      this.tableList.map(({ name, sheet, area }) => ({
+        name,
+        sheet,
+        address: areaAddress(area),
+        headings: (this.values(sheet, { ...area, bottom: area.top })[0] ?? []).map(String),
+      })),
+    );
+  }
+
+  names(): Promise<NameInfo[]> {
+    return Promise.resolve([...(this.contents.names ?? [])]);
+  }
+
+  readTable(name: string): Promise<CellContent[][]> {
+    const found = this.tableList.find((table) => table.name.toLowerCase() === name.toLowerCase());
+    if (!found) return Promise.reject(new Error(`There is no table ${name}.`));
+    return Promise.resolve(this.values(found.sheet, found.area));
+  }
+
+  readRange({ sheet, address }: Place): Promise<CellContent[][]> {
+    return new Promise((resolve) => {
+      resolve(this.values(sheet, areaOf(address)));
+    });
+  }
+
+  selection(): Promise<Place> {
+    return Promise.resolve(this.selected);
+  }
+
+  filledCells(blocks: readonly Block[]): Promise<Place[]> {
+    const filled = blocks.flatMap((block) =>
+      this.cells.has(block.sheet)
+        ? cellsOf(block).filter(({ sheet, address }) => this.sheet(sheet).has(address))
+        : [],
+    );
+    return Promise.resolve(filled.map(({ sheet, address }) => ({ sheet, address })));
+  }
+
+  write(blocks: readonly Block[]): Promise<void> {
+    for (const block of blocks) {
+      if (!this.cells.has(block.sheet)) this.cells.set(block.sheet, new Map());
+      this.put(block);
+      if (block.table !== undefined) {
+        this.tableList.push({ name: block.table, sheet: block.sheet, area: areaUnder(block) });
+      }
+    }
+    this.evaluateAll();
+    for (const block of blocks) {
+      for (const listener of this.listeners) {
+        listener({ sheet: block.sheet, address: areaAddress(areaUnder(block)) });
+      }
+    }
+    return Promise.resolve();
+  }
+
+  async *scan(progress: Progress, signal: AbortSignal): AsyncIterable<ScannedBlock> {
+    const blocks = [...this.cells.keys()].flatMap((sheet) => this.usedBlocks(sheet));
+    for (const [index, { sheet, area }] of blocks.entries()) {
+      await Promise.resolve();
+      if (signal.aborted) return;
+      yield {
+        sheet,
+        row: area.top,
+        column: area.left,
+        formulas: this.read(sheet, area, ({ formula, value }) => formula ?? value),
+        values: this.values(sheet, area),
+      };
+      progress(index + 1, blocks.length);
+    }
+  }
+
+  goTo(place: Place): Promise<void> {
+    return new Promise((resolve) => {
+      this.sheet(place.sheet);
+      this.wentTo = place;
+      this.selected = place;
+      resolve();
+    });
+  }
+
+  readPart(name: PartName): Promise<string | undefined> {
+    return Promise.resolve(this.parts.get(name));
+  }
+
+  writePart(name: PartName, text: string): Promise<boolean> {
+    const keeps = this.contents.keepsParts ?? true;
+    if (keeps) this.parts.set(name, text);
+    return Promise.resolve(keeps);
+  }
+
+  onChanged(listener: (place: Place) => void): () => void {
+    this.listeners.add(listener);
+    return () => {
+      this.listeners.delete(listener);
+    };
+  }
+
+  calculate(): Promise<void> {
+    this.evaluateAll();
+    return Promise.resolve();
+  }
+
+  private sheet(name: string): Map<string, StoredCell> {
+    const found = this.cells.get(name);
+    if (!found) throw new Error(`There is no sheet ${name}.`);
+    return found;
+  }
+
+  private values(sheet: string, area: Area): CellContent[][] {
+    return this.read(sheet, area, ({ value }) => value);
+  }
+
+  private read(sheet: string, area: Area, of: (cell: StoredCell) => CellContent): CellContent[][] {
+    const cells = this.sheet(sheet);
+    return count(area.top, area.bottom).map((row) =>
+      count(area.left, area.right).map((column) => of(cells.get(cellAddress(row, column)) ?? { value: '' })),
+    );
+  }
+
+  private put(block: Block): void {
+    const cells = this.sheet(block.sheet);
+    for (const { address, content } of cellsOf(block)) {
+      if (typeof content === 'object') cells.set(address, { formula: content.formula, value: '#NAME?' });
+      else if (content === '') cells.delete(address);
+      else cells.set(address, { value: content });
+    }
+  }
+
+  private evaluateAll(): void {
+    const { evaluate } = this.contents;
+    if (!evaluate) return;
+    for (const [sheet, cells] of this.cells) {
+      for (const [address, { formula }] of cells) {
+        if (formula === undefined) continue;
+        const value = evaluate(formula, { sheet, address }, this) ?? '#NAME?';
+        cells.set(address, { formula, value });
+      }
+    }
+  }
+
+  private usedBlocks(sheet: string): { sheet: string; area: Area }[] {
+    const areas = [...this.sheet(sheet).keys()].map(areaOf);
+    if (areas.length === 0) return [];
+    const used = {
+      top: Math.min(...areas.map(({ top }) => top)),
+      left: Math.min(...areas.map(({ left }) => left)),
+      bottom: Math.max(...areas.map(({ bottom }) => bottom)),
+      right: Math.max(...areas.map(({ right }) => right)),
+    };
+    return count(0, Math.floor((used.bottom - used.top) / SCANNED_ROWS)).map((index) => {
+      const top = used.top + index * SCANNED_ROWS;
+      return { sheet, area: { ...used, top, bottom: Math.min(used.bottom, top + SCANNED_ROWS - 1) } };
+    });
+  }
+}
+
+function areaOf(address: string): Area {
+  const area = parseAddress(address);
+  if (!area) throw new Error(`${address} is no address.`);
+  return area;
+}
+
+function areaUnder({ address, rows }: Block): Area {
+  const { top, left } = areaOf(address);
+  const width = Math.max(1, ...rows.map((row) => row.length));
+  return { top, left, bottom: top + Math.max(1, rows.length) - 1, right: left + width - 1 };
+}
+
+function typed(content: CellContent): CellContent | Formula {
+  return typeof content === 'string' && content.startsWith('=') ? { formula: content } : content;
+}
+
+function cellsOf({ sheet, address, rows }: Block): (Place & { content: CellContent | Formula })[] {
+  const { top, left } = areaOf(address);
+  return rows.flatMap((row, down) =>
+    row.map((content, across) => ({ sheet, address: cellAddress(top + down, left + across), content })),
+  );
+}
+
+function count(from: number, to: number): number[] {
+  return Array.from({ length: to - from + 1 }, (_, index) => from + index);
+}

@@ -1,0 +1,82 @@
+/** What a cell holds: a number, a text, TRUE or FALSE; '' where it is blank; an error as its text, for example `#NAME?`. */
+export type CellContent = string | number | boolean;
+
+/** A formula to write, with `=`. A text is never taken for one: a label that starts with `=` stays a label. */
+export interface Formula {
+  readonly formula: string;
+}
+
+/** Where cells stand: the name of the sheet, and an address such as `B2:D9`, without `$` or sheet. */
+export interface Place {
+  readonly sheet: string;
+  readonly address: string;
+}
+
+/** A table of the workbook; its address includes the heading row. */
+export interface TableInfo extends Place {
+  readonly name: string;
+  readonly headings: readonly string[];
+}
+
+/** A defined name; `sheet` where it belongs to one sheet alone. */
+export interface NameInfo {
+  readonly name: string;
+  readonly sheet?: string;
+  /** What it stands for, with `=`: for example `=Sheet1!$A$1:$B$9`. */
+  readonly refersTo: string;
+}
+
+/** Cells to write: the address of the top left one, and rows of values or formulas; '' leaves a cell blank. */
+export interface Block {
+  readonly sheet: string;
+  readonly address: string;
+  readonly rows: readonly (readonly (CellContent | Formula)[])[];
+  /** Name of the table that the block becomes, its first row being the headings. */
+  readonly table?: string;
+  /** Whether the first row is set in bold. */
+  readonly heading?: boolean;
+}
+
+/** A rectangle of cells as a scan hands it over; row and column are those of its top left cell, from 1. */
+export interface ScannedBlock {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  /** Formulas with `=`; where a cell has none, its value. */
+  readonly formulas: readonly (readonly CellContent[])[];
+  readonly values: readonly (readonly CellContent[])[];
+}
+
+/** How far a long reading is. */
+export type Progress = (done: number, total: number) => void;
+
+/** A named text kept in the workbook file, for example `source` or `steps`. */
+export type PartName = 'source' | 'formulas' | 'steps';
+
+/** Everything that the pane asks of the workbook. No more of the host is known outside of its adapters. */
+export interface WorkbookPort {
+  /** The sheets, in order. */
+  sheets(): Promise<string[]>;
+  tables(): Promise<TableInfo[]>;
+  names(): Promise<NameInfo[]>;
+  /** The values of a table with its heading row; rejects where the table is not there. */
+  readTable(name: string): Promise<CellContent[][]>;
+  /** The values of cells; rejects where the sheet is not there. */
+  readRange(place: Place): Promise<CellContent[][]>;
+  selection(): Promise<Place>;
+  /** Those cells under the blocks that are not blank: whoever writes asks about them first. */
+  filledCells(blocks: readonly Block[]): Promise<Place[]>;
+  /** Writes all blocks in one batch, and adds the sheets that are not there. It overwrites. */
+  write(blocks: readonly Block[]): Promise<void>;
+  /** Every cell in use, rectangle by rectangle. Ends early, without an error, when the signal is aborted. */
+  scan(progress: Progress, signal: AbortSignal): AsyncIterable<ScannedBlock>;
+  goTo(place: Place): Promise<void>;
+  /** The text kept under a name, or undefined where there is none. */
+  readPart(name: PartName): Promise<string | undefined>;
+  /** Keeps a text and reads it back: false where the host did not keep it, so that the caller offers a sheet. */
+  writePart(name: PartName, text: string): Promise<boolean>;
+  /** Calls back after cells changed; returns what ends that. */
+  onChanged(listener: (place: Place) => void): () => void;
+  /** Has the host work all formulas out again. */
+  calculate(): Promise<void>;
+}
