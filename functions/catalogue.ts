@@ -184,6 +184,28 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     rule: 'labour, cleaner, masking, water, equipment, access, neutralizer and disposal; then contingency, overhead, profit',
     example: '=WASH.BIDPRICE(Walls[#All],"Library south",Factors[#All])',
   },
+  OPTIONS: {
+    description:
+      'Spills the mask-or-govern ladder: for each class what must be masked, hours, water, price; the cheapest is marked.',
+    parameters: question,
+    result: 'matrix',
+    unit: 'text',
+    rule: 'a class is allowed when every unmasked row has a ceiling of at least that class',
+    example: '=WASH.OPTIONS(Walls[#All],"Library south",Factors[#All])',
+  },
+  CHANGES: {
+    description: 'Spills what changed between two states of the walls, and what each change did.',
+    parameters: [
+      range('before', 'Wall rows of the former state, with their headings', false),
+      range('after', 'Wall rows of the latter state, with their headings', false),
+      FACTORS,
+      HEADINGS,
+    ],
+    result: 'matrix',
+    unit: 'text',
+    rule: 'changes are made one after another: rows removed, changed, added; each has the difference that it makes at its turn',
+    example: '=WASH.CHANGES(Baseline[#All],Walls[#All],Factors[#All])',
+  },
   PATCH: {
     description:
       'Spills the largest area to wash in one go, the wait, and the contact of its first and last point.',

@@ -1,6 +1,8 @@
 import { runBidPrice } from './bid-price';
+import { runChanges } from './changes';
 import { runChecks } from './checks';
 import { runClass, runGoverning, runGovernor } from './governing';
+import { runOptions } from './options';
 import { runDrying, runNozzle, runPatch } from './plain-numbers';
 import { hourParts, neutralizerParts, runQuantity, waterParts } from './quantity-functions';
 import { runSchedule, runWallRows } from './spills';
@@ -28,6 +30,8 @@ export const runs = {
   RUNOFF: runQuantity('runoff'),
   NEUTRALIZER: runQuantity('neutralizer', neutralizerParts),
   BIDPRICE: runBidPrice,
+  OPTIONS: runOptions,
+  CHANGES: runChanges,
   PATCH: runPatch,
   NOZZLE: runNozzle,
   DRYING: runDrying,

@@ -1,0 +1,162 @@
+import { estimateZone, type ZoneEstimate } from '../estimate/schedule';
+import { columnIds, columns, type ColumnId } from '../walls/columns';
+import type { FactorsInForce } from '../rules/read-factors';
+import { show, unitOf } from '../quantity/systems';
+import type { WallRow } from '../walls/wall-row';
+import { zonesOf } from '../walls/zones';
+
+/** The quantities that a change is measured by. */
+export const measured = ['water', 'maskingArea', 'concentrate', 'crewHours', 'price'] as const;
+
+/** Differences by quantity, in base units; NaN where a zone has no such number before or after. */
+export type Difference = Record<(typeof measured)[number], number>;
+
+/** One row that was added, removed or changed, and what that did. */
+export interface Change {
+  readonly wall: string;
+  readonly type: 'removed' | 'changed' | 'added';
+  /** What changed in words, for example `Material: Red clay brick -> Limestone`. */
+  readonly what: string;
+  /** The zones concerned with their class before and after this change, for example `North 2 -> 1`. */
+  readonly classes: string;
+  readonly difference: Difference;
+}
+
+/**
+ * What changed between two states of the walls, and what each change did. The changes are made one after another:
+ * rows removed in the order of the former state, then rows changed and rows added in the order of the latter; each is
+ * given the difference that it makes at its turn. So the parts add up to the whole, also where one row changes the
+ * class of its whole zone.
+ * @param before the former rows
+ * @param after the latter rows
+ * @param factors the factors in force
+ * @returns the changes in that order, and the whole difference
+ */
+export function changesBetween(
+  before: readonly WallRow[],
+  after: readonly WallRow[],
+  factors: FactorsInForce,
+): { changes: Change[]; whole: Difference } {
+  const job = new Job(before, factors);
+  const start = job.totals();
+  const former = new Map(before.map((row) => [row.wall, row]));
+  const latter = new Map(after.map((row) => [row.wall, row]));
+  const changes: Change[] = [];
+  for (const row of before) {
+    if (!latter.has(row.wall)) changes.push(job.make('removed', row, undefined, `removed from ${row.zone}`));
+  }
+  for (const row of after) {
+    const was = former.get(row.wall);
+    if (was === undefined) continue;
+    const what = differences(was, row, factors);
+    if (what !== '') changes.push(job.make('changed', was, row, what));
+  }
+  for (const row of after) {
+    if (!former.has(row.wall)) {
+      changes.push(job.make('added', undefined, row, `${row.material.name} added to ${row.zone}`));
+    }
+  }
+  return { changes, whole: minus(job.totals(), start) };
+}
+
+/** The state between two changes; only the zones that a change touches are worked out anew. */
+class Job {
+  private readonly zones = new Map<string, readonly WallRow[]>();
+  private readonly estimates = new Map<string, ZoneEstimate>();
+
+  constructor(
+    rows: readonly WallRow[],
+    private readonly factors: FactorsInForce,
+  ) {
+    for (const zone of zonesOf(rows)) this.put(zone.name, zone.rows);
+  }
+
+  totals(): Difference {
+    const sum = nothing();
+    for (const { totals } of this.estimates.values()) for (const id of measured) sum[id] += totals[id];
+    return sum;
+  }
+
+  make(type: Change['type'], was: WallRow | undefined, is: WallRow | undefined, what: string): Change {
+    const touched = [...new Set([was?.zone, is?.zone].filter((name) => name !== undefined))];
+    const before = touched.map((name) => this.estimates.get(name));
+    if (was !== undefined && was.zone === is?.zone) {
+      const rows = this.zones.get(was.zone) ?? [];
+      this.put(
+        was.zone,
+        rows.map((row) => (row.wall === was.wall ? is : row)),
+      );
+    } else {
+      if (was)
+        this.put(
+          was.zone,
+          (this.zones.get(was.zone) ?? []).filter((row) => row.wall !== was.wall),
+        );
+      if (is) this.put(is.zone, [...(this.zones.get(is.zone) ?? []), is]);
+    }
+    const after = touched.map((name) => this.estimates.get(name));
+    return {
+      wall: (is ?? was)?.wall ?? '',
+      type,
+      what,
+      classes: touched
+        .map((name, index) => `${name} ${classOf(before[index])} -> ${classOf(after[index])}`)
+        .join(', '),
+      difference: minus(sumOf(after), sumOf(before)),
+    };
+  }
+
+  private put(name: string, rows: readonly WallRow[]): void {
+    this.zones.set(name, rows);
+    if (rows.length === 0) this.estimates.delete(name);
+    else this.estimates.set(name, estimateZone({ name, rows }, 0, this.factors));
+  }
+}
+
+function nothing(): Difference {
+  return { water: 0, maskingArea: 0, concentrate: 0, crewHours: 0, price: 0 };
+}
+
+function sumOf(estimates: readonly (ZoneEstimate | undefined)[]): Difference {
+  const sum = nothing();
+  for (const estimate of estimates) if (estimate) for (const id of measured) sum[id] += estimate.totals[id];
+  return sum;
+}
+
+function minus(a: Difference, b: Difference): Difference {
+  const left = nothing();
+  for (const id of measured) left[id] = a[id] - b[id];
+  return left;
+}
+
+function classOf(estimate: ZoneEstimate | undefined): string {
+  return estimate?.governing === undefined ? 'none' : String(estimate.governing.classToUse);
+}
+
+function differences(was: WallRow, is: WallRow, factors: FactorsInForce): string {
+  return columnIds
+    .filter((id) => valueOf(was, id) !== valueOf(is, id))
+    .map((id) => `${columns[id].name}: ${inWords(was, id, factors)} -> ${inWords(is, id, factors)}`)
+    .join('; ');
+}
+
+function valueOf(row: WallRow, id: ColumnId): string | number | boolean | undefined {
+  if (id === 'material') return row.material.name;
+  return id === 'masked' ? maskedOf(row) : row[id];
+}
+
+function maskedOf(row: WallRow): string {
+  return row.masked ? 'yes' : row.neverMasked ? 'never' : 'no';
+}
+
+function inWords(row: WallRow, id: ColumnId, { system }: FactorsInForce): string {
+  const value = valueOf(row, id);
+  const { reading } = columns[id];
+  if (reading.as === 'number' && typeof value === 'number') {
+    const unit = unitOf(reading.kind, system);
+    const shown = String(Number(show(value, reading.kind, system).toPrecision(6)));
+    return unit === '1' ? shown : `${shown} ${unit}`;
+  }
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  return value === undefined ? 'not stated' : String(value);
+}

@@ -1,0 +1,34 @@
+import type { ZoneEstimate } from '../estimate/schedule';
+import type { WallRow } from '../walls/wall-row';
+
+/**
+ * Walls lower down, in this zone or another, that may not meet the class used above them: rinse water reaches them.
+ * @param above the zone that is washed
+ * @param zones every zone of the job
+ * @returns the masked rows of the zone itself and the rows of the other zones
+ */
+export function weakerBelow(above: ZoneEstimate, zones: readonly ZoneEstimate[]): WallRow[] {
+  const used = above.governing?.classToUse;
+  const washedLevels = above.zone.rows
+    .filter(({ masked, level }) => !masked && level > 0)
+    .map(({ level }) => level);
+  if (used === undefined || washedLevels.length === 0) return [];
+  const top = Math.min(...washedLevels);
+  return zones.flatMap((below) =>
+    below.zone.rows.filter(
+      (row) =>
+        row.level > top && row.material.ceiling < used && (below.zone.name !== above.zone.name || row.masked),
+    ),
+  );
+}
+
+/**
+ * The masked walls of a zone that may not meet the class used in it.
+ * @param zone the zone
+ * @returns its weaker rows, which the masking keeps from the cleaner
+ */
+export function weakerMasked({ zone, governing }: ZoneEstimate): WallRow[] {
+  return governing === undefined
+    ? []
+    : zone.rows.filter(({ masked, material }) => masked && material.ceiling < governing.classToUse);
+}
