@@ -17,7 +17,7 @@ interface Governed {
  */
 export function governed({ factors, zones }: Question): Governed[] {
   const found = zones.flatMap((zone) => {
-    const governing = governZone(zone.rows, factors);
+    const governing = governZone(zone, factors);
     return governing ? [{ name: zone.name, governing }] : [];
   });
   if (found.length === 0) throw nothingHere(NOTHING_WASHED);

@@ -31,7 +31,7 @@ export interface MaskOption {
  * @returns an option for each class, mildest first
  */
 export function maskOptions(zone: Zone, factors: FactorsInForce): MaskOption[] {
-  const now = governZone(zone.rows, factors)?.classToUse;
+  const now = governZone(zone, factors)?.classToUse;
   const options = cleanerClasses.map((row) => optionFor(zone, row.class, factors, now));
   const costs = options.map(({ estimate }) => (estimate ? costOf(estimate, factors) : NaN));
   const least = costs.reduce((best, cost) => (cost < best ? cost : best), Infinity);
@@ -54,11 +54,11 @@ function optionFor(
   factors: FactorsInForce,
   now: CleanerClass | undefined,
 ): Omit<MaskOption, 'cheapest'> {
-  const mask = maskForClass(zone.rows, wanted);
+  const mask = maskForClass(zone, wanted);
   if (!mask.feasible) {
     return { class: wanted, toMask: [], estimate: undefined, reason: mask.reason, asItStands: false };
   }
-  const need = governZone(mask.rows, factors)?.mostNeed ?? wanted;
+  const need = governZone({ rows: mask.rows, below: zone.below }, factors)?.mostNeed ?? wanted;
   const chosenClass = Math.min(wanted, factors.chosenClass ?? need) as CleanerClass;
   const estimate = estimateZone({ ...zone, rows: mask.rows }, 0, { ...factors, chosenClass });
   return {

@@ -53,7 +53,7 @@ export function estimateZone(
 ): ZoneEstimate {
   const { rows } = zone;
   rec?.inZone(index, zone.name);
-  const governing = governZone(rows, factors, rec);
+  const governing = governZone(zone, factors, rec);
   const conditions = zoneConditions(rows, governing, factors, rec);
   const totals = noQuantities();
   const ofRow = noQuantities();

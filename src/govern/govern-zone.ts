@@ -2,6 +2,7 @@ import { STRONGEST_CLASS, type CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce, MaterialInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
+import type { Zone } from '../walls/zones';
 import { needClass, needsOf } from './need-class';
 
 /** What may touch a zone, what does, and why. */
@@ -18,13 +19,13 @@ export interface Governing {
 
 /**
  * The governing ceiling of a zone and the class to use: the gentlest that does the work, never above the ceiling.
- * @param rows the rows of the zone
+ * @param zone the rows of the zone, and the rows below that its rinse runs over: their ceilings count too
  * @param factors the factors in force
  * @param rec takes down the lines
  * @returns the decision, or undefined where every row is masked and nothing is washed
  */
 export function governZone(
-  rows: readonly WallRow[],
+  { rows, below }: Pick<Zone, 'rows' | 'below'>,
   factors: FactorsInForce,
   rec?: Recorder,
 ): Governing | undefined {
@@ -47,6 +48,10 @@ export function governZone(
     }
   }
   if (!washed) return undefined;
+  for (const { material } of below) {
+    materials.add(material);
+    ceiling = Math.min(ceiling, material.ceiling);
+  }
   const governors = [...materials].filter((material) => material.ceiling === ceiling);
   const classToUse = Math.min(ceiling, factors.chosenClass ?? mostNeed) as CleanerClass;
   if (rec) {

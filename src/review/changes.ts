@@ -59,57 +59,54 @@ export function changesBetween(
   return { changes, whole: minus(job.totals(), start) };
 }
 
-/** The state between two changes; only the zones that a change touches are worked out anew. */
+/** The state between two changes; where no rinse crosses zones, only the zones that a change touches are worked out. */
 class Job {
-  private readonly zones = new Map<string, readonly WallRow[]>();
-  private readonly estimates = new Map<string, ZoneEstimate>();
+  private rows: readonly WallRow[];
+  private estimates = new Map<string, ZoneEstimate>();
 
   constructor(
     rows: readonly WallRow[],
     private readonly factors: FactorsInForce,
   ) {
-    for (const zone of zonesOf(rows)) this.put(zone.name, zone.rows);
+    this.rows = rows;
+    this.workOut(() => true);
   }
 
   totals(): Difference {
-    const sum = nothing();
-    for (const { totals } of this.estimates.values()) for (const id of measured) sum[id] += totals[id];
-    return sum;
+    return sumOf([...this.estimates.values()]);
   }
 
   make(type: Change['type'], was: WallRow | undefined, is: WallRow | undefined, what: string): Change {
-    const touched = [...new Set([was?.zone, is?.zone].filter((name) => name !== undefined))];
-    const before = touched.map((name) => this.estimates.get(name));
-    if (was !== undefined && was.zone === is?.zone) {
-      const rows = this.zones.get(was.zone) ?? [];
-      this.put(
-        was.zone,
-        rows.map((row) => (row.wall === was.wall ? is : row)),
-      );
-    } else {
-      if (was)
-        this.put(
-          was.zone,
-          (this.zones.get(was.zone) ?? []).filter((row) => row.wall !== was.wall),
-        );
-      if (is) this.put(is.zone, [...(this.zones.get(is.zone) ?? []), is]);
-    }
-    const after = touched.map((name) => this.estimates.get(name));
+    const touched = new Set([was?.zone, is?.zone].filter((name) => name !== undefined));
+    const former = this.estimates;
+    if (was !== undefined && is !== undefined)
+      this.rows = this.rows.map((row) => (row.wall === was.wall ? is : row));
+    else if (was !== undefined) this.rows = this.rows.filter((row) => row.wall !== was.wall);
+    else if (is !== undefined) this.rows = [...this.rows, is];
+    const crosses = [...this.rows, was, is].some((row) => row !== undefined && row.receives !== '');
+    this.workOut((name) => crosses || touched.has(name));
+    const concerned = [...new Set([...former.keys(), ...this.estimates.keys()])].filter(
+      (name) => touched.has(name) || classOf(former.get(name)) !== classOf(this.estimates.get(name)),
+    );
     return {
       wall: (is ?? was)?.wall ?? '',
       type,
       what,
-      classes: touched
-        .map((name, index) => `${name} ${classOf(before[index])} -> ${classOf(after[index])}`)
+      classes: concerned
+        .map((name) => `${name} ${classOf(former.get(name))} -> ${classOf(this.estimates.get(name))}`)
         .join(', '),
-      difference: minus(sumOf(after), sumOf(before)),
+      difference: minus(sumOf([...this.estimates.values()]), sumOf([...former.values()])),
     };
   }
 
-  private put(name: string, rows: readonly WallRow[]): void {
-    this.zones.set(name, rows);
-    if (rows.length === 0) this.estimates.delete(name);
-    else this.estimates.set(name, estimateZone({ name, rows }, 0, this.factors));
+  private workOut(isTouched: (zone: string) => boolean): void {
+    const former = this.estimates;
+    this.estimates = new Map(
+      zonesOf(this.rows).map((zone) => {
+        const known = isTouched(zone.name) ? undefined : former.get(zone.name);
+        return [zone.name, known ?? estimateZone(zone, 0, this.factors)];
+      }),
+    );
   }
 }
 

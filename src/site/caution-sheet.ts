@@ -21,6 +21,7 @@ import { amount, factorAmount, readable, rounded } from './amount';
 import { stackedHeight } from './levels';
 import { mostSensitive } from './most-sensitive';
 import { materialsNamed, wallsNamed } from './named';
+import { tooCold } from './too-cold';
 import { weakerBelow, weakerMasked } from './weaker-below';
 
 /** Where a caution applies, and what in the workbook makes it apply. */
@@ -188,12 +189,8 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
     return { why: `${amount(youngest, 'days', factors.system)} old`, rows };
   },
   'too cold': (zone, _, { factors }) => {
-    const limit = factors.value('limit.air');
-    const cold = [
-      factors.value('weather.air') < limit && `air at ${factorAmount('weather.air', factors)}`,
-      factors.value('weather.surface') < limit && `face at ${factorAmount('weather.surface', factors)}`,
-    ].filter((part) => part !== false);
-    return zone.governing === undefined || cold.length === 0 ? undefined : { why: cold.join(', ') };
+    const cold = tooCold(factors);
+    return zone.governing === undefined || cold === '' ? undefined : { why: cold };
   },
   'dries early': (zone, _, { factors }) => {
     const dries = dryingTime(factors);

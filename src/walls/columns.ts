@@ -118,6 +118,12 @@ export const columns = {
     reading: { as: 'number', kind: 'suction', least: 0, most: MOST_SUCTION },
     meaning: 'measured initial rate of absorption',
   },
+  receives: {
+    name: 'Receives',
+    needed: false,
+    reading: { as: 'text' },
+    meaning: 'name of the upper zone whose rinse runs over this row',
+  },
 } as const satisfies Record<string, Column>;
 
 /** The name of a column in the code. */

@@ -101,6 +101,7 @@ class RowReader {
       masked: masked === 'yes',
       neverMasked: masked === 'never',
       suction: this.number(cells, 'suction'),
+      receives: this.receives(cells),
     };
   }
 
@@ -142,6 +143,11 @@ class RowReader {
     this.zoneByName.set(text, name);
     this.zoneByName.set(comparable(text), name);
     return name;
+  }
+
+  private receives(cells: readonly unknown[]): string {
+    const cell = readCell(this.raw(cells, 'receives'));
+    return isBlankOrZero(cell) ? '' : this.textOf('receives', cell);
   }
 
   private material(cells: readonly unknown[]): MaterialInForce | undefined {

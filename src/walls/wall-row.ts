@@ -31,6 +31,8 @@ export interface WallRow {
   readonly neverMasked: boolean;
   /** Measured uptake of the first minute, kg/m2; 0 where the material's holds. */
   readonly suction: number;
+  /** The zone whose rinse runs over the row; empty where not stated. */
+  readonly receives: string;
 }
 
 /** The zone of the rows that state none. */

@@ -1,18 +1,22 @@
 import { comparable } from '../quantity/cell';
 import { nearest } from '../quantity/nearest';
 import { nothingHere } from '../quantity/problem';
+import { rowsBelow } from './rinse-paths';
 import type { WallRow } from './wall-row';
 
 /** Walls that are washed with one cleaner. */
 export interface Zone {
   readonly name: string;
   readonly rows: readonly WallRow[];
+  /** Unmasked rows of other zones that the zone's rinse runs over; its cleaner may not harm them either. */
+  readonly below: readonly WallRow[];
 }
 
 /**
  * Sorts the rows into zones, in the order in which the zones first appear.
  * @param rows the wall rows
  * @returns the zones
+ * @throws {WashdownError} when zones receive each other's rinse in a circle, or one that does not exist
  */
 export function zonesOf(rows: readonly WallRow[]): Zone[] {
   const zones = new Map<string, WallRow[]>();
@@ -21,7 +25,8 @@ export function zonesOf(rows: readonly WallRow[]): Zone[] {
     if (known) known.push(row);
     else zones.set(row.zone, [row]);
   }
-  return [...zones].map(([name, zoneRows]) => ({ name, rows: zoneRows }));
+  const below = rowsBelow(rows);
+  return [...zones].map(([name, zoneRows]) => ({ name, rows: zoneRows, below: below.get(name) ?? [] }));
 }
 
 /**

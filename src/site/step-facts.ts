@@ -1,0 +1,75 @@
+import type { Kind } from '../quantity/systems';
+import { factors as table, type Factor, type FactorId } from '../rules/factors';
+import { methods, type MethodId } from '../rules/methods';
+import type { FactorsInForce, MaterialInForce } from '../rules/read-factors';
+import type { SourceId } from '../rules/sources';
+import { amount, factorAmount } from './amount';
+import type { StepFact } from './step';
+
+/**
+ * A factor in force as a fact of a step.
+ * @param label its name on site
+ * @param id the factor
+ * @param factors the factors in force
+ * @returns the fact, marked `override` where the user gave the value
+ */
+export function factorFact(label: string, id: FactorId, factors: FactorsInForce): StepFact {
+  // The id comes from the table.
+  const row = table.find((candidate) => candidate.id === id) as Factor;
+  const value = factorAmount(id, factors);
+  return factors.overridden(id)
+    ? { label, value, source: 'factors', kind: 'override' }
+    : { label, value, source: row.source, kind: row.sourceKind };
+}
+
+/**
+ * A result of the estimate as a fact of a step.
+ * @param label its name on site
+ * @param value in the base unit
+ * @param kind what it measures
+ * @param method the rule that it follows
+ * @param factors the factors in force, for their display system
+ * @returns the fact
+ */
+export function resultFact(
+  label: string,
+  value: number,
+  kind: Kind,
+  method: MethodId,
+  factors: FactorsInForce,
+): StepFact {
+  const { source, kind: founded } = methods[method];
+  return {
+    label,
+    value: Number.isFinite(value) ? amount(value, kind, factors.system) : 'no value',
+    source,
+    kind: founded,
+  };
+}
+
+/**
+ * What the wall rows state, as a fact of a step.
+ * @param label its name on site
+ * @param value in words
+ * @returns the fact
+ */
+export function rowsFact(label: string, value: string): StepFact {
+  return { label, value, source: 'rows', kind: 'input' };
+}
+
+/**
+ * The most pressure that a material takes, as a fact of a step.
+ * @param label its name on site
+ * @param material the material
+ * @param factors the factors in force
+ * @returns the fact
+ */
+export function pressureFact(label: string, material: MaterialInForce, factors: FactorsInForce): StepFact {
+  const value = `${amount(material.pressure, 'pressure', factors.system)}, ${material.name}`;
+  if (material.overridden.includes('pressure')) return { label, value, source: 'factors', kind: 'override' };
+  const bySource: Readonly<Record<string, SourceId>> = {
+    'from memory': 'memory',
+    'common practice': 'practice',
+  };
+  return { label, value, source: bySource[material.kind] ?? 'estimate', kind: material.kind };
+}

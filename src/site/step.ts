@@ -1,0 +1,59 @@
+import type { ZoneEstimate } from '../estimate/schedule';
+import type { FactorsInForce } from '../rules/read-factors';
+import type { SourceKind } from '../rules/source-kinds';
+import type { SourceId } from '../rules/sources';
+
+/** The steps in working order. */
+export const stepIds = [
+  'age',
+  'sample',
+  'protection',
+  'scrape',
+  'pre-wet',
+  'mix',
+  'apply',
+  'dwell',
+  'scrub',
+  'rinse',
+  'look',
+  'clear',
+] as const;
+
+/** The name of a step, kept in the workbook: it never changes once shipped. */
+export type StepId = (typeof stepIds)[number];
+
+/** A number of a step, or names that it needs. */
+export interface StepFact {
+  readonly label: string;
+  /** With its unit, in the user's system. */
+  readonly value: string;
+  readonly source: SourceId;
+  readonly kind: SourceKind;
+}
+
+/** One step of the work on a zone. */
+export interface Step {
+  readonly id: StepId;
+  readonly title: string;
+  /** What to do, sentence by sentence. */
+  readonly todo: readonly string[];
+  readonly facts: readonly StepFact[];
+  /** True where later steps wait until this one is done. */
+  readonly gate: boolean;
+  /** Why it cannot be done as the workbook stands. */
+  readonly hold?: string | undefined;
+  /** What the step itself rests on. */
+  readonly source: SourceId;
+  readonly kind: SourceKind;
+}
+
+/** What a step is built from. */
+export interface StepSite {
+  readonly zone: ZoneEstimate;
+  /** Every zone of the job, for what stands below. */
+  readonly zones: readonly ZoneEstimate[];
+  readonly factors: FactorsInForce;
+}
+
+/** Builds a step, or none where the zone does not need it. */
+export type StepBuilder = (site: StepSite) => Step | undefined;

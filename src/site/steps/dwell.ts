@@ -1,0 +1,34 @@
+import { dryingTime } from '../../estimate/drying';
+import { factorFact, resultFact } from '../step-facts';
+import type { StepBuilder } from '../step';
+
+/** The cleaner works for its dwell, and never dries. */
+export const dwell: StepBuilder = ({ zone, factors }) => {
+  if (zone.governing === undefined || zone.governing.classToUse === 0) return undefined;
+  const dries = dryingTime(factors);
+  return {
+    id: 'dwell',
+    title: 'Let it work',
+    todo: [
+      'Watch the wall, not only the clock: rinse at once where the cleaner starts to dry.',
+      'Mist a place that dries early with more cleaner or water, as the label says.',
+    ],
+    facts: [
+      factorFact('Least dwell', 'dwell.least', factors),
+      factorFact('Most dwell', 'dwell.most', factors),
+      ...(Number.isFinite(dries)
+        ? [resultFact('Dry in this weather after', dries, 'minutes', 'timeToDry', factors)]
+        : []),
+      ...(zone.patch
+        ? [
+            resultFact('Wait after the last stroke', zone.patch.wait, 'minutes', 'wait', factors),
+            resultFact('Start to rinse, on the clock', zone.patch.firstContact, 'minutes', 'wait', factors),
+          ]
+        : []),
+    ],
+    gate: false,
+    hold: zone.finding,
+    source: 'practice',
+    kind: 'common practice',
+  };
+};

@@ -1,0 +1,19 @@
+import type { StepBuilder } from '../step';
+
+/** What a wet wall hides shows when it is dry. */
+export const look: StepBuilder = ({ zone }) =>
+  zone.governing === undefined
+    ? undefined
+    : {
+        id: 'look',
+        title: 'Look it over',
+        todo: [
+          'Look at the wall when it is dry, beside the accepted sample.',
+          'Look for residue left, streaks, stain, bleached or opened joints, and harm to glass and metal.',
+          'Write down what is seen, and do again only what a new sample shows to be safe.',
+        ],
+        facts: [],
+        gate: false,
+        source: 'tn20',
+        kind: 'published',
+      };

@@ -1,0 +1,26 @@
+import { factorFact, resultFact } from '../step-facts';
+import type { StepBuilder } from '../step';
+import { weatherHold } from './weather-hold';
+
+/** A wet wall takes up little of the cleaner. */
+export const preWet: StepBuilder = ({ zone, factors }) => {
+  if (zone.wet.passes === 0) return undefined;
+  return {
+    id: 'pre-wet',
+    title: 'Pre-wet',
+    todo: [
+      'Wet the patch and the masonry below it, pass after pass, until the face takes up little more.',
+      'Keep both wet until the final rinse. Another pass does no harm.',
+    ],
+    facts: [
+      resultFact('Passes', zone.wet.passes, 'count', 'passes', factors),
+      factorFact('Each pass keeps the face wet for', 'prewet.passContact', factors),
+      resultFact('Wet enough after', zone.wet.needed, 'minutes', 'prewetTime', factors),
+      resultFact('Water, whole zone', zone.totals.preWetWater, 'volume', 'prewetWater', factors),
+    ],
+    gate: false,
+    hold: weatherHold(factors),
+    source: 'tn20',
+    kind: 'published',
+  };
+};

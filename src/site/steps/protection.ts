@@ -1,0 +1,46 @@
+import { materialsNamed, wallsNamed } from '../named';
+import { resultFact, rowsFact } from '../step-facts';
+import type { StepBuilder } from '../step';
+import { weakerBelow, weakerMasked } from '../weaker-below';
+
+/** What is not washed is covered before water comes near. */
+export const protection: StepBuilder = ({ zone, zones, factors }) => {
+  const { rows } = zone.zone;
+  const { totals } = zone;
+  const masked = rows.filter((row) => row.masked);
+  const open = rows.filter((row) => !row.masked && row.openings > 0);
+  const fixtures = rows.reduce((sum, row) => sum + (row.masked ? 0 : row.fixtures), 0);
+  const weaker = weakerMasked(zone);
+  const below = weakerBelow(zone, zones).filter((row) => row.zone !== zone.zone.name);
+  return {
+    id: 'protection',
+    title: 'Protection up',
+    todo: [
+      'Cover what is not washed; tape every edge, the upper one first.',
+      ...(fixtures > 0
+        ? ['Have electrical openings and fittings made dead by a licensed person, then cover them.']
+        : []),
+      ...(weaker.length > 0
+        ? [
+            `Seal with special care: ${materialsNamed(weaker)} may not meet this cleaner (${wallsNamed(weaker)}).`,
+          ]
+        : []),
+      ...(below.length > 0
+        ? [`Protect what stands lower down, in other zones: ${materialsNamed(below)} (${wallsNamed(below)}).`]
+        : []),
+      'Cover planting, vehicles and ways in below; bar the ground; make ready to collect what runs off.',
+    ],
+    facts: [
+      ...(masked.length > 0 ? [rowsFact('Masked walls', wallsNamed(masked))] : []),
+      ...(open.length > 0 ? [rowsFact('Walls with openings', wallsNamed(open))] : []),
+      ...(fixtures > 0 ? [rowsFact('Fixtures', String(fixtures))] : []),
+      resultFact('Masking', totals.maskingArea, 'area', 'masking', factors),
+      resultFact('Film', totals.film, 'area', 'film', factors),
+      resultFact('Tape', totals.tape, 'length', 'tape', factors),
+      resultFact('Time', totals.maskHours, 'crewHours', 'maskOn', factors),
+    ],
+    gate: true,
+    source: 'practice',
+    kind: 'common practice',
+  };
+};

@@ -1,0 +1,56 @@
+import { fanWidth, rinseFlow } from '../../estimate/nozzle';
+import { factorFact, pressureFact, resultFact, rowsFact } from '../step-facts';
+import type { StepBuilder } from '../step';
+import { levelsOf } from '../levels';
+import { mostSensitive } from '../most-sensitive';
+import { wallsNamed } from '../named';
+import { weatherHold } from './weather-hold';
+
+/** From the top down, at a pressure that the most sensitive washed wall takes. */
+export const rinse: StepBuilder = ({ zone, factors }) => {
+  const { rows } = zone.zone;
+  const weakest = mostSensitive(rows);
+  if (weakest === undefined) return undefined;
+  const limited = factors.value('nozzle.pressure') > weakest.pressure;
+  const levels = levelsOf(rows.filter(({ masked }) => !masked));
+  const clear = zone.governing?.classToUse === 0;
+  return {
+    id: 'rinse',
+    title: clear ? 'Wash with clear water, top to bottom' : 'Rinse, top to bottom',
+    todo: [
+      'Work from the top down, so that nothing runs over what is already clean.',
+      ...(clear ? [] : ['Rinse in the order of applying, until the water runs clear.']),
+      ...(limited
+        ? ['Turn the pressure down: the workbook has set more than the most sensitive wall takes.']
+        : []),
+    ],
+    facts: [
+      limited
+        ? pressureFact('Pressure, at most', weakest, factors)
+        : factorFact('Pressure', 'nozzle.pressure', factors),
+      ...(limited ? [] : [pressureFact('Most sensitive washed wall takes', weakest, factors)]),
+      factorFact('Nozzle number', 'nozzle.number', factors),
+      factorFact('Fan', 'nozzle.angle', factors),
+      factorFact('Narrowest fan', 'limit.angle', factors),
+      factorFact('Distance', 'nozzle.distance', factors),
+      factorFact('Least distance', 'limit.distance', factors),
+      resultFact(
+        'Width of the fan on the wall',
+        fanWidth(factors.value('nozzle.distance'), factors.value('nozzle.angle')),
+        'shortLength',
+        'fanWidth',
+        factors,
+      ),
+      resultFact('Flow', rinseFlow(factors), 'flow', 'nozzleFlow', factors),
+      factorFact('Rinses', 'rinse.count', factors),
+      resultFact('Water, whole zone', zone.totals.rinseWater, 'volume', 'rinseWater', factors),
+      ...levels.map(({ level, rows: onLevel }) =>
+        rowsFact(level === 0 ? 'Level not stated' : `Level ${String(level)}`, wallsNamed(onLevel)),
+      ),
+    ],
+    gate: false,
+    hold: weatherHold(factors),
+    source: 'tn20',
+    kind: 'published',
+  };
+};

@@ -1,0 +1,40 @@
+import { residueOf } from '../../govern/need-class';
+import { residues } from '../../rules/residues';
+import { wallsNamed } from '../named';
+import { resultFact, rowsFact } from '../step-facts';
+import type { StepBuilder } from '../step';
+
+/** Larger residue comes off dry, before any water. */
+export const scrape: StepBuilder = ({ zone, factors }) => {
+  const washed = zone.zone.rows.filter(({ masked }) => !masked);
+  if (washed.length === 0) return undefined;
+  const foretold = washed.filter(({ residue }) => residue === undefined);
+  return {
+    id: 'scrape',
+    title: 'Scrape and brush, dry',
+    todo: [
+      'Take mortar off with wood or other tools that are not metal, then brush down.',
+      'Keep dust down and out of the lungs.',
+    ],
+    facts: [
+      resultFact('Time', zone.totals.scrapeHours, 'crewHours', 'scrape', factors),
+      ...[...residues].reverse().flatMap((residue) => {
+        const rows = washed.filter((row) => residueOf(row) === residue);
+        return rows.length > 0 ? [rowsFact(`Residue, ${residue}`, wallsNamed(rows))] : [];
+      }),
+      ...(foretold.length > 0
+        ? [
+            {
+              label: 'Not seen, foretold from brushing',
+              value: wallsNamed(foretold),
+              source: 'estimate' as const,
+              kind: 'assumption' as const,
+            },
+          ]
+        : []),
+    ],
+    gate: false,
+    source: 'tn20',
+    kind: 'published',
+  };
+};

@@ -1,0 +1,51 @@
+import { comparable } from '../quantity/cell';
+import { nearest } from '../quantity/nearest';
+import { badInput, cellProblem, WashdownError } from '../quantity/problem';
+import { columns } from './columns';
+import type { WallRow } from './wall-row';
+
+/**
+ * The unmasked rows of other zones that the rinse of each zone runs over: those that state that they receive it, and,
+ * on its way further down, those that receive the rinse of a zone that it reaches.
+ * @param rows all wall rows
+ * @returns by the name of the upper zone, the rows below that its cleaner wets; a zone that wets none is left out
+ * @throws {WashdownError} when a row receives a zone that does not exist, or zones receive each other in a circle
+ */
+export function rowsBelow(rows: readonly WallRow[]): ReadonlyMap<string, readonly WallRow[]> {
+  const receivers = new Map<string, WallRow[]>();
+  if (rows.every(({ receives }) => receives === '')) return receivers;
+  const zones = new Map(rows.map(({ zone }) => [comparable(zone), zone]));
+  for (const row of rows) {
+    if (row.receives === '') continue;
+    const upper = zones.get(comparable(row.receives));
+    if (upper === undefined) {
+      const offer = nearest(row.receives, [...zones.values()]).join(', ');
+      const where = { row: row.row, label: row.wall, column: columns.receives.name };
+      throw new WashdownError([
+        cellProblem(where, `"${row.receives}"`, `the name of a zone, or blank; the nearest are ${offer}`),
+      ]);
+    }
+    receivers.set(upper, [...(receivers.get(upper) ?? []), row]);
+  }
+  const below = new Map<string, readonly WallRow[]>();
+  for (const zone of receivers.keys()) below.set(zone, reach(zone, receivers));
+  return below;
+}
+
+function reach(from: string, receivers: ReadonlyMap<string, readonly WallRow[]>): WallRow[] {
+  const reached = new Set<WallRow>();
+  const visit = (zone: string, path: readonly string[]): void => {
+    if (path.includes(zone)) {
+      const circle = [...path.slice(path.indexOf(zone)), zone].join(' -> ');
+      throw badInput(
+        `Zones receive each other's rinse in a circle: ${circle}. Accepted: rinse that runs downwards only.`,
+      );
+    }
+    for (const row of receivers.get(zone) ?? []) {
+      reached.add(row);
+      visit(row.zone, [...path, zone]);
+    }
+  };
+  visit(from, []);
+  return [...reached].filter((row) => !row.masked);
+}
