@@ -1,3 +1,4 @@
+import { comparable } from '../quantity/cell';
 import { STRONGEST_CLASS, type CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce, MaterialInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
@@ -76,5 +77,7 @@ export function governZone(
  * @returns letters, digits and underscores
  */
 export function symbolOf(material: MaterialInForce): string {
-  return material.code.replace(/[^A-Za-z0-9]+/g, '_');
+  // Codes that differ in their signs alone must not share a symbol.
+  const word = (sign: string) => (sign === '-' ? '_' : `X${String(sign.codePointAt(0)?.toString(16))}X`);
+  return comparable(material.code).replace(/[^a-z0-9]/gu, word);
 }
