@@ -10,7 +10,7 @@ interface SpillSheet {
 }
 
 // Columns laid out with a number format; a spill may fill fewer.
-const MOST_COLUMNS = 45;
+const MOST_COLUMNS = 60;
 
 const SHEETS: readonly SpillSheet[] = [
   {

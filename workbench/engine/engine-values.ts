@@ -54,6 +54,9 @@ function fromScalar(value: Nullable<BaseValueObject>): CellValue {
   return value.isError() ? errorFrom(String(value.getValue())) : value.getValue();
 }
 
+// The engine hands the same range to many formulas.
+const GRIDS = new WeakMap<object, CellValue[][]>();
+
 /**
  * An argument of a formula.
  * @param value as the engine hands it over
@@ -61,10 +64,14 @@ function fromScalar(value: Nullable<BaseValueObject>): CellValue {
  */
 export function toArgument(value: BaseValueObject): Argument {
   if (value instanceof ArrayValueObject) {
+    const known = GRIDS.get(value);
+    if (known) return known;
     const width = value.getColumnCount();
-    return value
+    const grid = value
       .getArrayValue()
       .map((row) => Array.from({ length: width }, (_, column) => fromScalar(row[column])));
+    GRIDS.set(value, grid);
+    return grid;
   }
   return value.isNull() ? undefined : fromScalar(value);
 }

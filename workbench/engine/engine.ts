@@ -160,19 +160,19 @@ export class Engine {
 
   /**
    * Calculates every formula until nothing changes any more.
+   * @param beforePass told before all formulas are gone through once more
    * @returns what each formula came to
    */
-  async calculate(): Promise<EngineResults> {
-    let before = '';
+  async calculate(beforePass: () => void): Promise<EngineResults> {
     let filled: Pick<IAllRuntimeData, 'arrayFormulaRange' | 'arrayFormulaCellData'> | undefined;
     let results: EngineResults = new Map();
     for (let pass = 0; pass < MOST_PASSES; pass += 1) {
+      beforePass();
       const data = await this.#pass(filled);
       filled = data;
+      const before = results;
       results = this.#results(data);
-      const now = JSON.stringify([...results]);
-      if (now === before) break;
-      before = now;
+      if (sameResults(before, results)) break;
     }
     return results;
   }
@@ -237,6 +237,23 @@ export class Engine {
     }
     return results;
   }
+}
+
+function sameValue(a: CellValue | undefined, b: CellValue | undefined): boolean {
+  if (typeof a === 'object' && typeof b === 'object' && a !== null && b !== null) return a.error === b.error;
+  return Object.is(a, b);
+}
+
+function sameResults(a: EngineResults, b: EngineResults): boolean {
+  if (a.size !== b.size) return false;
+  for (const [key, one] of a) {
+    const other = b.get(key);
+    if (Array.isArray(one) && Array.isArray(other)) {
+      const same = one.every((row, r) => row.every((value, c) => sameValue(value, other[r]?.[c])));
+      if (!same || one.length !== other.length || one[0]?.length !== other[0]?.length) return false;
+    } else if (Array.isArray(one) || Array.isArray(other) || !sameValue(one, other)) return false;
+  }
+  return true;
 }
 
 function matrices(data: IAllRuntimeData['arrayFormulaCellData']): Record<string, Record<string, Matrix>> {

@@ -187,18 +187,13 @@ function usableNames(book: Book): BookName[] {
  * @returns what each formula came to, sheet by sheet
  */
 export async function recalculate(book: Book, bundle: Bundle): Promise<FormulaResult[]> {
-  const calls = new Map<string, Map<string, RecordedCall>>();
+  const calls = new Map<string, RecordedCall[]>();
   const call = (id: string, place: CallPlace, args: readonly Argument[]): CellValue | CellValue[][] => {
     const called = bundle.get(id);
     if (!called) return noFunction(`WASH.${id}`);
     const outcome = callFunction(called, args);
     const key = placeKey(place.sheet, cellAddress(place.row, place.column));
-    const recorded = calls.get(key) ?? new Map<string, RecordedCall>();
-    // The latest call of a cell counts: earlier ones may have read cells that were not calculated yet.
-    const same = JSON.stringify([id, outcome.args]);
-    recorded.delete(same);
-    recorded.set(same, { id, ...outcome });
-    calls.set(key, recorded);
+    calls.set(key, [...(calls.get(key) ?? []), { id, ...outcome }]);
     return outcome.result;
   };
   const ids = [...bundle.keys()];
@@ -207,33 +202,59 @@ export async function recalculate(book: Book, bundle: Bundle): Promise<FormulaRe
   const knows = (name: string): boolean => probe.knows(name);
 
   let results: EngineResults = new Map();
-  let prepared = prepare(book, savedArea(book), knows);
+  let areas = savedAreas(book);
+  let refused: Prepared['refused'] = new Map();
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    calls.clear();
+    const asked = new Map<string, Area | undefined>();
+    const prepared = prepare(book, remembering(areas, asked), knows);
+    ({ refused } = prepared);
     const engine = new Engine(prepared.sheets, names, ids, call);
-    results = await engine.calculate();
+    results = await engine.calculate(() => {
+      // Calls of earlier passes may have read cells that were not calculated yet.
+      calls.clear();
+    });
     engine.dispose();
-    const next = prepare(book, calculatedArea(results), knows);
-    if (JSON.stringify(next.sheets) === JSON.stringify(prepared.sheets)) break;
-    prepared = next;
+    const next = calculatedAreas(results);
+    if ([...asked].every(([key, area]) => JSON.stringify(next.get(key)) === JSON.stringify(area))) break;
+    areas = next;
   }
   probe.dispose();
-  return collect(book, results, prepared.refused, calls);
+  return collect(book, results, refused, calls);
 }
 
-function savedArea(book: Book): AreaOf {
-  return (sheet, address) =>
-    book.sheets.find((each) => each.name.toLowerCase() === sheet.toLowerCase())?.cells.get(address)?.array;
+type Areas = ReadonlyMap<string, Area>;
+
+function areaKey(sheet: string, address: string): string {
+  return placeKey(sheet.toLowerCase(), address);
 }
 
-function calculatedArea(results: EngineResults): AreaOf {
+function remembering(areas: Areas, asked: Map<string, Area | undefined>): AreaOf {
+  return (sheet, address) => {
+    const key = areaKey(sheet, address);
+    const area = areas.get(key);
+    asked.set(key, area);
+    return area;
+  };
+}
+
+function savedAreas(book: Book): Areas {
+  const areas = new Map<string, Area>();
+  for (const sheet of book.sheets) {
+    for (const [address, { array }] of sheet.cells) {
+      if (array) areas.set(areaKey(sheet.name, address), array);
+    }
+  }
+  return areas;
+}
+
+function calculatedAreas(results: EngineResults): Areas {
   const areas = new Map<string, Area>();
   for (const [key, result] of results) {
     if (!Array.isArray(result)) continue;
     const [sheet = '', address = ''] = key.split('\n');
-    areas.set(placeKey(sheet.toLowerCase(), address), spillArea(address, result));
+    areas.set(areaKey(sheet, address), spillArea(address, result));
   }
-  return (sheet, address) => areas.get(placeKey(sheet.toLowerCase(), address));
+  return areas;
 }
 
 /**
@@ -251,7 +272,7 @@ function collect(
   book: Book,
   results: EngineResults,
   refused: ReadonlyMap<string, Refusal>,
-  calls: ReadonlyMap<string, ReadonlyMap<string, RecordedCall>>,
+  calls: ReadonlyMap<string, readonly RecordedCall[]>,
 ): FormulaResult[] {
   const found: FormulaResult[] = [];
   for (const sheet of book.sheets) {
@@ -260,7 +281,7 @@ function collect(
       if (formula === undefined || cell.dataTable) continue;
       const key = placeKey(sheet.name, address);
       const refusal = refused.get(key);
-      const own = [...(calls.get(key)?.values() ?? [])];
+      const own = calls.get(key) ?? [];
       const blocked = (): string => {
         const grid = own.at(-1)?.result;
         const inWay = Array.isArray(grid) ? cellsInTheWay(sheet, spillArea(address, grid), array) : [];

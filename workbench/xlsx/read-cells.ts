@@ -26,7 +26,8 @@ export interface StoredFormula {
  * @returns the formula, or undefined
  */
 export function storedFormula(inner: string): StoredFormula | undefined {
-  const found = FORMULA.exec(inner);
+  // Most cells have none, and a sheet may have a million.
+  const found = inner.includes('f') ? FORMULA.exec(inner) : null;
   return found ? { attributes: found[1] ?? '', text: decodeXml(found[2] ?? '') } : undefined;
 }
 

@@ -44,8 +44,12 @@ interface OpenRow {
   cells: ScannedCell[];
 }
 
+const ADDRESS = /^([A-Za-z]{1,3})(\d+)$/;
 const TAG =
   /<!--[\s\S]*?-->|<!\[CDATA\[[\s\S]*?\]\]>|<(\/?)([\w.-]+:)?([\w.-]+)((?:\s+[\w.:-]+\s*=\s*(?:"[^"]*"|'[^']*'))*)\s*(\/?)>/g;
+
+// A sheet may have a million cells; a pattern is made once for each name.
+const ATTRIBUTES = new Map<string, RegExp>();
 
 /**
  * The value of an attribute.
@@ -54,12 +58,17 @@ const TAG =
  * @returns the value as it stands, or undefined
  */
 export function attribute(attributes: string, name: string): string | undefined {
-  const found = new RegExp(`(?:^|\\s)${name}\\s*=\\s*(?:"([^"]*)"|'([^']*)')`).exec(attributes);
+  let pattern = ATTRIBUTES.get(name);
+  if (!pattern) {
+    pattern = new RegExp(`(?:^|\\s)${name}\\s*=\\s*(?:"([^"]*)"|'([^']*)')`);
+    ATTRIBUTES.set(name, pattern);
+  }
+  const found = pattern.exec(attributes);
   return found ? (found[1] ?? found[2]) : undefined;
 }
 
 function positionOf(attributes: string, row: number, column: number): { row: number; column: number } {
-  const address = /^([A-Za-z]{1,3})(\d+)$/.exec(attribute(attributes, 'r') ?? '');
+  const address = ADDRESS.exec(attribute(attributes, 'r') ?? '');
   // The address is optional: a cell without one follows the cell before it.
   if (!address) return { row, column };
   return { row: Number(address[2]) - 1, column: columnNumber(address[1] ?? '') };
