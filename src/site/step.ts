@@ -38,8 +38,11 @@ export interface Step {
   /** What to do, sentence by sentence. */
   readonly todo: readonly string[];
   readonly facts: readonly StepFact[];
-  /** True where later steps wait until this one is done. */
-  readonly gate: boolean;
+  /**
+   * Of a gate, for which later steps wait: what it is decided on. When something is added to that later, the gate is to
+   * be passed again. Undefined for a step that is no gate.
+   */
+  readonly decidedOn?: readonly string[];
   /** Why it cannot be done as the workbook stands. */
   readonly hold?: string | undefined;
   /** What the step itself rests on. */

@@ -1,4 +1,5 @@
 import type { ZoneEstimate } from '../estimate/schedule';
+import { comparable } from '../quantity/cell';
 import type { WallRow } from '../walls/wall-row';
 
 /**
@@ -12,12 +13,15 @@ export function weakerBelow(above: ZoneEstimate, zones: readonly ZoneEstimate[])
   const washedLevels = above.zone.rows
     .filter(({ masked, level }) => !masked && level > 0)
     .map(({ level }) => level);
-  if (used === undefined || washedLevels.length === 0) return [];
+  if (used === undefined) return [];
   const top = Math.min(...washedLevels);
+  const name = comparable(above.zone.name);
   return zones.flatMap((below) =>
     below.zone.rows.filter(
       (row) =>
-        row.level > top && row.material.ceiling < used && (below.zone.name !== above.zone.name || row.masked),
+        (row.level > top || comparable(row.receives) === name) &&
+        row.material.ceiling < used &&
+        (below.zone.name !== above.zone.name || row.masked),
     ),
   );
 }

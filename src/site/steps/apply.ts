@@ -28,7 +28,6 @@ export const apply: StepBuilder = ({ zone, factors }) => {
           factorFact('Coats', 'cleaner.applications', factors),
         ]
       : [factorFact('Applied at', 'rate.apply', factors)],
-    gate: false,
     hold: zone.finding,
     source: 'tn20',
     kind: 'published',

@@ -28,7 +28,6 @@ export const clear: StepBuilder = ({ zone, factors }) => {
         ? [resultFact('Soda ash, at most', totals.sodaAsh, 'mass', 'alkali', factors)]
         : []),
     ],
-    gate: false,
     source: 'practice',
     kind: 'common practice',
   };

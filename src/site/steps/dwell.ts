@@ -11,7 +11,7 @@ export const dwell: StepBuilder = ({ zone, factors }) => {
     title: 'Let it work',
     todo: [
       'Watch the wall, not only the clock: rinse at once where the cleaner starts to dry.',
-      'Mist a place that dries early with more cleaner or water, as the label says.',
+      'The clock counts from the first stroke of a patch. This step is done when the last patch has been rinsed.',
     ],
     facts: [
       factorFact('Least dwell', 'dwell.least', factors),
@@ -26,7 +26,6 @@ export const dwell: StepBuilder = ({ zone, factors }) => {
           ]
         : []),
     ],
-    gate: false,
     hold: zone.finding,
     source: 'practice',
     kind: 'common practice',

@@ -13,7 +13,6 @@ export const look: StepBuilder = ({ zone }) =>
           'Write down what is seen, and do again only what a new sample shows to be safe.',
         ],
         facts: [],
-        gate: false,
         source: 'tn20',
         kind: 'published',
       };

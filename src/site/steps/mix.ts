@@ -31,7 +31,6 @@ export const mix: StepBuilder = ({ zone, factors }) => {
       resultFact('Concentrate, whole zone', totals.concentrate, 'volume', 'concentrate', factors),
       resultFact('Water in the mix, whole zone', totals.mixWater, 'volume', 'mixWater', factors),
     ],
-    gate: false,
     source: 'practice',
     kind: 'common practice',
   };

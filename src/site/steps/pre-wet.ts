@@ -1,4 +1,5 @@
-import { factorFact, resultFact } from '../step-facts';
+import { wallsNamed } from '../named';
+import { factorFact, resultFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
 import { weatherHold } from './weather-hold';
 
@@ -16,9 +17,9 @@ export const preWet: StepBuilder = ({ zone, factors }) => {
       resultFact('Passes', zone.wet.passes, 'count', 'passes', factors),
       factorFact('Each pass keeps the face wet for', 'prewet.passContact', factors),
       resultFact('Wet enough after', zone.wet.needed, 'minutes', 'prewetTime', factors),
+      ...(zone.zone.below.length > 0 ? [rowsFact('Below, in other zones', wallsNamed(zone.zone.below))] : []),
       resultFact('Water, whole zone', zone.totals.preWetWater, 'volume', 'prewetWater', factors),
     ],
-    gate: false,
     hold: weatherHold(factors),
     source: 'tn20',
     kind: 'published',

@@ -7,7 +7,7 @@ import { weakerBelow, weakerMasked } from '../weaker-below';
 export const protection: StepBuilder = ({ zone, zones, factors }) => {
   const { rows } = zone.zone;
   const { totals } = zone;
-  const masked = rows.filter((row) => row.masked);
+  const covered = rows.filter((row) => row.masked);
   const open = rows.filter((row) => !row.masked && row.openings > 0);
   const fixtures = rows.reduce((sum, row) => sum + (row.masked ? 0 : row.fixtures), 0);
   const weaker = weakerMasked(zone);
@@ -26,12 +26,12 @@ export const protection: StepBuilder = ({ zone, zones, factors }) => {
           ]
         : []),
       ...(below.length > 0
-        ? [`Protect what stands lower down, in other zones: ${materialsNamed(below)} (${wallsNamed(below)}).`]
+        ? [`Protect what stands below in other zones: ${materialsNamed(below)} (${wallsNamed(below)}).`]
         : []),
       'Cover planting, vehicles and ways in below; bar the ground; make ready to collect what runs off.',
     ],
     facts: [
-      ...(masked.length > 0 ? [rowsFact('Masked walls', wallsNamed(masked))] : []),
+      ...(covered.length > 0 ? [rowsFact('Masked walls', wallsNamed(covered))] : []),
       ...(open.length > 0 ? [rowsFact('Walls with openings', wallsNamed(open))] : []),
       ...(fixtures > 0 ? [rowsFact('Fixtures', String(fixtures))] : []),
       resultFact('Masking', totals.maskingArea, 'area', 'masking', factors),
@@ -39,7 +39,7 @@ export const protection: StepBuilder = ({ zone, zones, factors }) => {
       resultFact('Tape', totals.tape, 'length', 'tape', factors),
       resultFact('Time', totals.maskHours, 'crewHours', 'maskOn', factors),
     ],
-    gate: true,
+    decidedOn: rows.map(({ wall, masked }) => (masked ? `${wall} masked` : wall)),
     source: 'practice',
     kind: 'common practice',
   };

@@ -1,4 +1,5 @@
 import { fanWidth, rinseFlow } from '../../estimate/nozzle';
+import { amount } from '../amount';
 import { factorFact, pressureFact, resultFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
 import { levelsOf } from '../levels';
@@ -34,21 +35,24 @@ export const rinse: StepBuilder = ({ zone, factors }) => {
       factorFact('Narrowest fan', 'limit.angle', factors),
       factorFact('Distance', 'nozzle.distance', factors),
       factorFact('Least distance', 'limit.distance', factors),
-      resultFact(
-        'Width of the fan on the wall',
-        fanWidth(factors.value('nozzle.distance'), factors.value('nozzle.angle')),
-        'shortLength',
-        'fanWidth',
-        factors,
-      ),
+      {
+        label: 'Width of the fan on the wall, at most',
+        value: amount(
+          fanWidth(factors.value('nozzle.distance'), factors.value('nozzle.angle')),
+          'shortLength',
+          factors.system,
+        ),
+        source: 'nozzle-number',
+        kind: 'published',
+      },
       resultFact('Flow', rinseFlow(factors), 'flow', 'nozzleFlow', factors),
       factorFact('Rinses', 'rinse.count', factors),
       resultFact('Water, whole zone', zone.totals.rinseWater, 'volume', 'rinseWater', factors),
       ...levels.map(({ level, rows: onLevel }) =>
         rowsFact(level === 0 ? 'Level not stated' : `Level ${String(level)}`, wallsNamed(onLevel)),
       ),
+      ...(zone.zone.below.length > 0 ? [rowsFact('Then, in other zones', wallsNamed(zone.zone.below))] : []),
     ],
-    gate: false,
     hold: weatherHold(factors),
     source: 'tn20',
     kind: 'published',

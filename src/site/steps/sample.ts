@@ -1,5 +1,5 @@
 import { className } from '../../rules/cleaner-classes';
-import { materialsNamed } from '../named';
+import { listed } from '../named';
 import { factorFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
 
@@ -7,6 +7,8 @@ import type { StepBuilder } from '../step';
 export const sample: StepBuilder = ({ zone, factors }) => {
   if (zone.governing === undefined) return undefined;
   const used = zone.governing.classToUse;
+  const washed = zone.zone.rows.filter(({ masked }) => !masked);
+  const materials = [...new Set(washed.map(({ material }) => material.name))];
   return {
     id: 'sample',
     title: 'Sample area',
@@ -17,10 +19,10 @@ export const sample: StepBuilder = ({ zone, factors }) => {
     ],
     facts: [
       factorFact('Least area of a sample', 'sample.least', factors),
-      rowsFact('Materials', materialsNamed(zone.zone.rows.filter(({ masked }) => !masked))),
+      rowsFact('Materials', listed(materials)),
       factorFact('Looked at so far, says the workbook', 'sample.area', factors),
     ],
-    gate: true,
+    decidedOn: [`class ${String(used)}`, ...materials],
     source: 'tn20',
     kind: 'published',
   };

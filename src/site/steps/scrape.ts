@@ -33,7 +33,6 @@ export const scrape: StepBuilder = ({ zone, factors }) => {
           ]
         : []),
     ],
-    gate: false,
     source: 'tn20',
     kind: 'published',
   };

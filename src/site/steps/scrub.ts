@@ -23,7 +23,6 @@ export const scrub: StepBuilder = ({ zone, factors }) => {
       ),
       resultFact('Time', totals.scrubHours, 'crewHours', 'scrub', factors),
     ],
-    gate: false,
     source: 'tn20',
     kind: 'published',
   };

@@ -1,0 +1,104 @@
+import { badInput, type WashdownError } from '../quantity/problem';
+import { stepIds } from './step';
+import type { Progress, StepRecord, TimedDwell, ZoneProgress } from './step-progress';
+
+const FORM = 1;
+const ISO_TIME = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d+)?)?(Z|[+-]\d{2}:\d{2})$/;
+
+/**
+ * The progress as a text that a workbook keeps.
+ * @param progress the progress
+ * @returns JSON
+ */
+export function progressText(progress: Progress): string {
+  return JSON.stringify({ form: FORM, zones: progress.zones });
+}
+
+/**
+ * The progress that a text holds. A text that cannot be read whole is refused, so that nothing of it gets lost by
+ * writing the rest back.
+ * @param text what the workbook kept
+ * @returns the progress
+ * @throws {WashdownError} saying which part cannot be read
+ */
+export function readProgress(text: string): Progress {
+  let raw: unknown;
+  try {
+    raw = JSON.parse(text);
+  } catch {
+    throw unreadable('it is no JSON text');
+  }
+  const whole = objectOf(raw, 'the whole');
+  if (whole['form'] !== FORM) {
+    throw unreadable(
+      `its form is ${JSON.stringify(whole['form'] ?? null)}, this version reads ${String(FORM)}`,
+    );
+  }
+  return { zones: listOf(whole['zones'], 'zones').map(zoneOf) };
+}
+
+function zoneOf(raw: unknown, index: number): ZoneProgress {
+  const at = `zone ${String(index + 1)}`;
+  const zone = objectOf(raw, at);
+  const clock = textOf(zone['clock'], `${at}, clock`);
+  return {
+    zone: textOf(zone['zone'], `${at}, zone`),
+    walls: textsOf(zone['walls'], `${at}, walls`),
+    records: listOf(zone['records'], `${at}, records`).map((record, place) =>
+      recordOf(record, `${at}, record ${String(place + 1)}`),
+    ),
+    dwells: listOf(zone['dwells'], `${at}, dwells`).map((dwell, place) =>
+      dwellOf(dwell, `${at}, dwell ${String(place + 1)}`),
+    ),
+    clock: clock === '' ? '' : timeOf(clock, `${at}, clock`),
+  };
+}
+
+function recordOf(raw: unknown, at: string): StepRecord {
+  const record = objectOf(raw, at);
+  const step = stepIds.find((id) => id === record['step']);
+  if (step === undefined) throw unreadable(`${at} has the step ${JSON.stringify(record['step'] ?? null)}`);
+  if (typeof record['done'] !== 'boolean') throw unreadable(`${at}, done is neither true nor false`);
+  return {
+    step,
+    done: record['done'],
+    who: textOf(record['who'], `${at}, who`),
+    when: timeOf(record['when'], `${at}, when`),
+    note: textOf(record['note'], `${at}, note`),
+    decidedOn: textsOf(record['decidedOn'], `${at}, decidedOn`),
+  };
+}
+
+function dwellOf(raw: unknown, at: string): TimedDwell {
+  const dwell = objectOf(raw, at);
+  return { start: timeOf(dwell['start'], `${at}, start`), stop: timeOf(dwell['stop'], `${at}, stop`) };
+}
+
+function objectOf(raw: unknown, at: string): Record<string, unknown> {
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) throw unreadable(`${at} is no object`);
+  return raw as Record<string, unknown>;
+}
+
+function listOf(raw: unknown, at: string): unknown[] {
+  if (!Array.isArray(raw)) throw unreadable(`${at} is no list`);
+  return raw as unknown[];
+}
+
+function textsOf(raw: unknown, at: string): string[] {
+  return listOf(raw, at).map((item, index) => textOf(item, `${at} ${String(index + 1)}`));
+}
+
+function textOf(raw: unknown, at: string): string {
+  if (typeof raw !== 'string') throw unreadable(`${at} is no text`);
+  return raw;
+}
+
+function timeOf(raw: unknown, at: string): string {
+  const text = textOf(raw, at);
+  if (!ISO_TIME.test(text)) throw unreadable(`${at} is no date and time: "${text}"`);
+  return text;
+}
+
+function unreadable(why: string): WashdownError {
+  return badInput(`The progress kept in this workbook cannot be read: ${why}.`);
+}

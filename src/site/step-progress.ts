@@ -1,0 +1,129 @@
+import { knownZones, type NamedWalls } from './known-zones';
+import type { StepId } from './step';
+
+/** That a step was done, or that this was taken back: who said so, and when. */
+export interface StepRecord {
+  readonly step: StepId;
+  readonly done: boolean;
+  readonly who: string;
+  /** Date and time, ISO 8601. */
+  readonly when: string;
+  readonly note: string;
+  /** Of a gate: what it was decided on. */
+  readonly decidedOn: readonly string[];
+}
+
+/** One patch that was timed. */
+export interface TimedDwell {
+  /** Date and time, ISO 8601. */
+  readonly start: string;
+  /** Date and time, ISO 8601. */
+  readonly stop: string;
+}
+
+/** How far the work on a zone is. */
+export interface ZoneProgress extends NamedWalls {
+  /** The latest record of each step that has one. */
+  readonly records: readonly StepRecord[];
+  /** The patches timed so far. */
+  readonly dwells: readonly TimedDwell[];
+  /** When the running dwell clock was started, ISO 8601; empty where it stands still. */
+  readonly clock: string;
+}
+
+/** How far the work on a job is. */
+export interface Progress {
+  readonly zones: readonly ZoneProgress[];
+}
+
+/** Before anything is done. */
+export const NO_PROGRESS: Progress = { zones: [] };
+
+/**
+ * The progress of the zones of a workbook. What was kept for a zone that is gone stays in the progress.
+ * @param progress what was kept
+ * @param zones the zones as they are now
+ * @returns the progress of each, by name of zone
+ */
+export function progressByZone(
+  progress: Progress,
+  zones: readonly NamedWalls[],
+): ReadonlyMap<string, ZoneProgress> {
+  const known = knownZones(progress.zones, zones);
+  return new Map(
+    zones.map(({ zone, walls }) => [
+      zone,
+      { ...(known.get(zone) ?? { records: [], dwells: [], clock: '' }), zone, walls },
+    ]),
+  );
+}
+
+/**
+ * Progress that belongs to no zone of the workbook any more.
+ * @param progress what was kept
+ * @param zones the zones as they are now
+ * @returns the progress left over
+ */
+export function progressLeftOver(progress: Progress, zones: readonly NamedWalls[]): ZoneProgress[] {
+  const taken = new Set(knownZones(progress.zones, zones).values());
+  return progress.zones.filter((kept) => !taken.has(kept));
+}
+
+/**
+ * Changes the progress of one zone, and takes its present name and walls down.
+ * @param progress what was kept
+ * @param zones the zones as they are now
+ * @param zone name of the zone to change
+ * @param change what happens to it
+ * @returns the progress after it; unchanged where there is no such zone
+ */
+export function changeZone(
+  progress: Progress,
+  zones: readonly NamedWalls[],
+  zone: string,
+  change: (zone: ZoneProgress) => ZoneProgress,
+): Progress {
+  const before = progressByZone(progress, zones).get(zone);
+  if (before === undefined) return progress;
+  const kept = knownZones(progress.zones, zones).get(zone);
+  const after = change(before);
+  return {
+    zones:
+      kept === undefined
+        ? [...progress.zones, after]
+        : progress.zones.map((other) => (other === kept ? after : other)),
+  };
+}
+
+/**
+ * Takes a record down in place of an earlier one of the same step.
+ * @param record the record
+ * @returns the change to a zone
+ */
+export function takeDown(record: StepRecord): (zone: ZoneProgress) => ZoneProgress {
+  return (zone) => ({
+    ...zone,
+    records: [...zone.records.filter(({ step }) => step !== record.step), record],
+  });
+}
+
+/**
+ * Starts the dwell clock; one that runs already keeps its start, since that cleaner is still on the wall.
+ * @param when date and time, ISO 8601
+ * @returns the change to a zone
+ */
+export function startClock(when: string): (zone: ZoneProgress) => ZoneProgress {
+  return (zone) => (zone.clock === '' ? { ...zone, clock: when } : zone);
+}
+
+/**
+ * Stops the dwell clock and keeps the time of the patch.
+ * @param when date and time, ISO 8601
+ * @returns the change to a zone
+ */
+export function stopClock(when: string): (zone: ZoneProgress) => ZoneProgress {
+  return (zone) =>
+    zone.clock === ''
+      ? zone
+      : { ...zone, clock: '', dwells: [...zone.dwells, { start: zone.clock, stop: when }] };
+}
