@@ -26,13 +26,24 @@ export interface PreWet {
 }
 
 /** What holds where nothing is wetted: clear water has no dwell. */
-export const NO_PREWET: PreWet = {
+const NO_PREWET: PreWet = {
   needed: minutes(0),
   passes: 0,
   contact: minutes(0),
   runoff: litresPerSquareMetre(0),
   density: 1,
 };
+
+/**
+ * The pre-wet of a zone where nothing is wetted.
+ * @param rec takes down the lines
+ * @returns zeros
+ */
+export function noPreWet(rec?: Recorder): PreWet {
+  rec?.line('prewetTime@', '0', 0, 'minutes', 'noPrewet');
+  rec?.line('passes@', '0', 0, 'count', 'noPrewet');
+  return NO_PREWET;
+}
 
 /**
  * The pre-wet of a zone, set by its washed row with the highest suction.

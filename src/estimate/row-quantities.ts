@@ -8,7 +8,7 @@ import { cleanerMix, cleanerUse, concentrate, mixWater, type CleanerUse } from '
 import { maskingAllowances, masking, type MaskingAllowances } from './masking';
 import { maskOffHours, maskOnHours, maskRates, type MaskRates } from './mask-hours';
 import { acidUse, neutralizer, type AcidUse } from './neutralizer';
-import { absorbedWater, NO_PREWET, preWet, preWetWater, type PreWet } from './pre-wet';
+import { absorbedWater, noPreWet, preWet, preWetWater, type PreWet } from './pre-wet';
 import { pricesOf, type Prices } from './price';
 import type { Quantities } from './quantities';
 import { rinsePerArea, rinseWater } from './rinse';
@@ -54,7 +54,7 @@ export function zoneConditions(
   const dwells = governing !== undefined && governing.classToUse > 0;
   return {
     governing,
-    wet: dwells ? preWet(rows, factors, rec) : NO_PREWET,
+    wet: dwells ? preWet(rows, factors, rec) : noPreWet(rec),
     rinsePerArea: rinsePerArea(factors, rec),
     cleaner: governing === undefined ? undefined : cleanerUse(governing.classToUse, factors, rec),
     masking: maskingAllowances(factors, rec),

@@ -95,6 +95,7 @@ export function washWithClearWater(area: SquareMetres, factors: FactorsInForce, 
     rec.factor('rinseRate', 'rate.rinse');
     rec.factor('rinses', 'rinse.count');
     rec.constant('minPerHour');
+    rec.line('patches@', '0', 0, 'count', 'noPatch');
     rec.line('prewetHours@', '0', 0, 'crewHours', 'noPrewet');
     rec.line('applyHours@', '0', 0, 'crewHours', 'noCleaner');
     rec.line(

@@ -132,6 +132,7 @@ export const methods = {
     ...computed,
   },
   wait: { rule: 'Wait between the end of applying and the start of rinsing', ...computed },
+  noPatch: { rule: 'Clear water has no dwell, so no patch', ...computed },
   patches: { rule: 'Patches, counted whole for the zone', ...computed },
   mortarEffort: {
     rule: 'Effort of scraping from the ratio of 28-day strengths to Type N',
