@@ -2,6 +2,7 @@ import { bidPrice, isPriced } from '../src/estimate/price';
 import type { QuantityId } from '../src/estimate/quantities';
 import { badInput, nothingHere } from '../src/quantity/problem';
 import { show } from '../src/quantity/systems';
+import type { FactorsInForce } from '../src/rules/read-factors';
 import { answer, readChoice, readQuestion } from './arguments';
 import { quantityCell } from './cells';
 import type { Run } from './worksheet-function';
@@ -24,15 +25,23 @@ export const priceParts = {
 const RATE = 'rate';
 const choices = [...Object.keys(priceParts), RATE];
 
+/**
+ * Refuses a price that would leave out its greatest part.
+ * @param factors the factors in force
+ * @throws {WashdownError} where the price of labour is not given
+ */
+export function requirePrice(factors: FactorsInForce): void {
+  if (isPriced(factors)) return;
+  throw badInput(
+    'The price of labour is not given. Accepted: a factor price.labour above 0, the price of one person for an hour.',
+  );
+}
+
 /** Works out the price of a zone or of the job, or a part of it. */
 export const runBidPrice: Run = ([walls, zone, factors, part, headings]) => {
   const wanted = readChoice(part, 'part', choices);
   const question = readQuestion(walls, zone, factors, headings);
-  if (!isPriced(question.factors)) {
-    throw badInput(
-      'The price of labour is not given. Accepted: a factor price.labour above 0, the price of one person for an hour.',
-    );
-  }
+  requirePrice(question.factors);
   const { totals, finding } = answer(question);
   const { system } = question.factors;
   if (wanted === RATE) {

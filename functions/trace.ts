@@ -1,9 +1,10 @@
-import { addedQuantities, quantityIds } from '../src/estimate/quantities';
+import { addedQuantities, moneyIds, quantityIds } from '../src/estimate/quantities';
 import { nearest } from '../src/quantity/nearest';
 import { badInput, nothingHere } from '../src/quantity/problem';
 import { explainedByFactors, explainedByJob, explainedByZone } from '../src/trace/explained';
 import { Recorder, type TraceLine } from '../src/trace/recorder';
 import { answer, readChoice, readName, readQuestion, type Question } from './arguments';
+import { requirePrice } from './bid-price';
 import { NOTHING_WASHED } from './governing';
 import type { Run } from './worksheet-function';
 
@@ -31,6 +32,7 @@ const names = [
  * @throws {WashdownError} where there is no such number
  */
 export function linesOf(quantity: string, question: Question, wall: string): TraceLine[] {
+  if (isMoney(quantity)) requirePrice(question.factors);
   const rec = new Recorder(question.factors);
   const { finding } = answer(question, { rec });
   const lines = rec.linesFor(symbolFor(quantity, question, wall));
@@ -44,6 +46,10 @@ export function linesOf(quantity: string, question: Question, wall: string): Tra
     );
   }
   return lines;
+}
+
+function isMoney(quantity: string): boolean {
+  return quantity === 'bid price' || moneyIds.some((id) => id === added[quantity]);
 }
 
 /** Names that TRACE takes. */
