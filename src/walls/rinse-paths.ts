@@ -34,6 +34,7 @@ export function rowsBelow(rows: readonly WallRow[]): ReadonlyMap<string, readonl
 
 function reach(from: string, receivers: ReadonlyMap<string, readonly WallRow[]>): WallRow[] {
   const reached = new Set<WallRow>();
+  const done = new Set<string>();
   const visit = (zone: string, path: readonly string[]): void => {
     if (path.includes(zone)) {
       const circle = [...path.slice(path.indexOf(zone)), zone].join(' -> ');
@@ -41,10 +42,13 @@ function reach(from: string, receivers: ReadonlyMap<string, readonly WallRow[]>)
         `Zones receive each other's rinse in a circle: ${circle}. Accepted: rinse that runs downwards only.`,
       );
     }
+    // Many rows of one zone receive the same rinse; walking on from each would take for ever.
+    if (done.has(zone)) return;
     for (const row of receivers.get(zone) ?? []) {
       reached.add(row);
       visit(row.zone, [...path, zone]);
     }
+    done.add(zone);
   };
   visit(from, []);
   return [...reached].filter((row) => !row.masked);
