@@ -73,7 +73,7 @@ export function addBid(workbook: Workbook, job: Job): void {
     const { item, description, quantity, unit, rate } = line;
     sheet.getRow(row).values = [item, description, quantity, unit, rate];
     sheet.getCell(row, 3).numFmt = FORMATS.quantity;
-    sheet.getCell(row, 4).alignment = { indent: 1 };
+    sheet.getCell(row, 4).alignment = { horizontal: 'left', indent: 1 };
     sheet.getCell(row, 5).numFmt = FORMATS.money;
     sheet.getCell(row, 6).value = { formula: `ROUND(C${String(row)}*E${String(row)},2)` };
     sheet.getCell(row, 6).numFmt = FORMATS.money;

@@ -87,7 +87,7 @@ export function addEstimate(workbook: Workbook, job: Job): void {
       const cell = sheet.getCell(row, index + 2);
       cell.value = { formula };
       cell.numFmt = format;
-      if (format === '@') cell.alignment = { indent: 1 };
+      if (format === '@') cell.alignment = { horizontal: 'left', indent: 1 };
     };
     for (const row of zones.keys()) {
       place(FIRST_ZONE + row, `_xldudf_WASH_${id}(Walls[#All],$A${String(FIRST_ZONE + row)},Factors[#All])`);

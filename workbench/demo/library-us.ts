@@ -1,5 +1,6 @@
 import type { Job, WallLine } from './wall-line';
 
+// prettier-ignore -- a row a line, as on the sheet
 const south: readonly WallLine[] = [
   // wall, zone, level, material, area, height, openings, perimeter, fixtures, mortar, residue, brushed, age, masked, suction
   [
@@ -208,6 +209,7 @@ const south: readonly WallLine[] = [
   ],
 ];
 
+// prettier-ignore -- a row a line, as on the sheet
 const north: readonly WallLine[] = [
   [
     'LN-01 parapet',
@@ -415,6 +417,7 @@ const north: readonly WallLine[] = [
   ],
 ];
 
+// prettier-ignore -- a row a line, as on the sheet
 const towers: readonly WallLine[] = [
   [
     'ST-01 west tower, cap',
@@ -571,6 +574,7 @@ const towers: readonly WallLine[] = [
   ],
 ];
 
+// prettier-ignore -- a row a line, as on the sheet
 const yard: readonly WallLine[] = [
   [
     'PY-01 plant house, upper north',

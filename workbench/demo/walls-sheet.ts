@@ -23,7 +23,7 @@ function offerChoices(sheet: Worksheet, rows: number): void {
 /** Texts stand off from the right-aligned numbers of the column before them. */
 function indentTexts(sheet: Worksheet): void {
   for (const { heading } of LISTS) {
-    sheet.getColumn(WALL_HEADINGS.indexOf(heading) + 1).alignment = { indent: 1 };
+    sheet.getColumn(WALL_HEADINGS.indexOf(heading) + 1).alignment = { horizontal: 'left', indent: 1 };
   }
 }
 

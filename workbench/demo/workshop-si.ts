@@ -5,6 +5,7 @@ export const workshopSi: Job = {
   file: 'demo-bid-metric.xlsx',
   title: 'School workshop: facade bid',
   units: { area: 'm2', length: 'm', volume: 'L' },
+  // prettier-ignore -- a row a line, as on the sheet
   walls: [
     // wall, zone, level, material, area, height, openings, perimeter, fixtures, mortar, residue, brushed, age, masked, suction
     [
