@@ -1,27 +1,24 @@
 import { worksheetFunctions } from '../../functions/catalogue';
-import { estimateJob } from '../../src/estimate/schedule';
-import { readFactors } from '../../src/rules/read-factors';
-import { Recorder } from '../../src/trace/recorder';
-import { readWalls } from '../../src/walls/read-walls';
-import { zonesOf } from '../../src/walls/zones';
 import { madeWalls } from './made-walls';
+import { bundled } from './without-recorder';
 
 const RUNS = 9;
+const PAIRS = 41;
 const SIZES = [1_000, 10_000, 100_000, 1_000_000];
 
 function median(values: number[]): number {
   return values.sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
 }
 
+function once(work: () => unknown): number {
+  const start = performance.now();
+  work();
+  return performance.now() - start;
+}
+
 function milliseconds(work: () => unknown, runs = RUNS): number {
   work();
-  return median(
-    Array.from({ length: runs }, () => {
-      const start = performance.now();
-      work();
-      return performance.now() - start;
-    }),
-  );
+  return median(Array.from({ length: runs }, () => once(work)));
 }
 
 function schedule(): (...args: unknown[]) => unknown {
@@ -41,11 +38,13 @@ for (const size of SIZES) {
 const [least, most] = [10_000, 1_000_000].map((size) => figures[`schedule ${size} rows, us a row`]);
 figures['time a row at 1,000,000 rows by that at 10,000'] = (most ?? NaN) / (least ?? NaN);
 
-const factors = readFactors(null);
-const zones = zonesOf(readWalls(madeWalls(1_000), factors));
-const plain = milliseconds(() => estimateJob(zones, factors));
-const recorded = milliseconds(() => estimateJob(zones, factors, { rec: new Recorder(factors) }));
-figures['recorded by plain estimate, 1,000 rows'] = recorded / plain;
+const walls = madeWalls(10_000);
+const [asItIs, without] = [await bundled(true), await bundled(false)];
+const pairs = Array.from({ length: PAIRS }, () => {
+  const plain = once(() => without.runs.SCHEDULE([walls]));
+  return once(() => asItIs.runs.SCHEDULE([walls])) / plain;
+});
+figures['SCHEDULE with the recorder unused by without a recorder'] = median(pairs);
 
 for (const [name, figure] of Object.entries(figures)) figures[name] = Number(figure.toPrecision(4));
 if (process.argv.includes('--json')) console.log(JSON.stringify(figures));
