@@ -1,0 +1,154 @@
+import { describe, expect, it } from 'vitest';
+import { cautions, cautionTopics } from '../../src/rules/cautions';
+import { sources } from '../../src/rules/sources';
+import { cautionSheet } from '../../src/site/caution-sheet';
+import { BRICK_OVER_MASKED_BASE, estimated } from './job';
+
+function sheet(rows: unknown[][], factors: unknown[][] = []) {
+  const job = estimated(rows, factors);
+  const lines = cautionSheet(job.zones, job.factors);
+  return { lines, ids: lines.map(({ id }) => id), of: (id: string) => lines.find((line) => line.id === id) };
+}
+
+const row = (changes: Partial<Record<number, unknown>>, name = 'W') => {
+  const plain = [name, 'Z', 1, 'Red clay brick', 100, 8, 0, 0, 0, 'N', 'light', 10, 'no', ''] as unknown[];
+  for (const [at, value] of Object.entries(changes)) plain[Number(at)] = value;
+  return plain;
+};
+const [ZONE, LEVEL, MATERIAL, HEIGHT, OPENINGS, FIXTURES, RESIDUE, AGE, MASKED] = [
+  1, 2, 3, 5, 6, 8, 10, 11, 12,
+];
+
+describe('the table of cautions', () => {
+  it('founds each caution as well as its source, and no better', () => {
+    for (const { id, source, kind } of cautions) expect([id, kind]).toEqual([id, sources[source].kind]);
+  });
+
+  it('names each caution once', () => {
+    expect(new Set(cautions.map(({ id }) => id)).size).toBe(cautions.length);
+  });
+});
+
+describe('the caution sheet', () => {
+  it('starts with label, safety data sheet, local codes and licensed practice, whatever the job', () => {
+    const first = ['label', 'safety-data-sheet', 'local-codes', 'licensed-practice', 'makers-advice'];
+    expect(sheet(BRICK_OVER_MASKED_BASE).ids.slice(0, 5)).toEqual(first);
+    expect(sheet([row({ [MASKED]: 'yes' })]).ids.slice(0, 5)).toEqual(first);
+  });
+
+  it('keeps its topics together, in their order', () => {
+    const topics = sheet(BRICK_OVER_MASKED_BASE).lines.map(({ topic }) => topic);
+    const order = Object.keys(cautionTopics);
+    expect(topics.map((topic) => order.indexOf(topic))).toEqual(
+      topics.map((topic) => order.indexOf(topic)).sort((a, b) => a - b),
+    );
+  });
+
+  it('says why: class, materials, height, jet, scraping, alkali', () => {
+    const { of } = sheet(BRICK_OVER_MASKED_BASE);
+    expect(of('eyewash')?.places).toEqual([{ where: 'South', why: 'class 2, buffered mild acid' }]);
+    // 20 ft over 4 ft.
+    expect(of('fall-protection')?.places).toEqual([{ where: 'South', why: '24 ft high' }]);
+    // 10 * sqrt(400 / 4000) = 3.162 gal/min; 0.0526 * 3.162 * sqrt(400) = 3.327 lbf.
+    expect(of('jet')?.places[0]?.why).toBe(
+      '400 psi, 3.16 gal/min: pushes back with 3.33 lbf; 12 in off, fan of 40°',
+    );
+    // (1000 - 100) / 200 = 4.5.
+    expect(of('silica')?.places[0]?.why).toBe('4.5 crew-hours of dry scraping, moderate residue');
+    // 900 ft2 / 100 / 9 = 1 gal; 3.785 L * 1.02 kg/L * 5 % = 0.1930 kg HCl; * 84.007 / 36.461 = 0.4448 kg.
+    expect(of('neutralising')?.places[0]?.why).toBe('0.981 lb of sodium bicarbonate');
+    expect(of('weaker-masked')?.places).toEqual([
+      { where: 'South: S-2', why: 'Limestone, masked, class 2, buffered mild acid' },
+    ]);
+    expect(of('openings')?.places).toEqual([
+      { where: 'South: S-1', why: '100 ft² of openings, class 2, buffered mild acid' },
+    ]);
+    expect(of('electrical')?.places).toEqual([{ where: 'South: S-1', why: '3 fixtures' }]);
+  });
+
+  it('shows the numbers of its text in the system of the workbook', () => {
+    const { of } = sheet(BRICK_OVER_MASKED_BASE);
+    expect(of('sewer')?.text).toContain('not below pH 5.0');
+    expect(of('fall-protection')?.text).toContain('above 10 ft');
+    expect(of('hydrogen-chloride')?.text).toContain('5 ppm');
+    const si = sheet([row({ [HEIGHT]: 4 })], [['units', 'SI']]);
+    // 10 ft * 0.3048; 40 degF; 6 in.
+    expect(si.of('fall-protection')?.text).toContain('above 3.05 m');
+    expect(si.of('freezing')?.text).toContain('above 4.44 °C');
+    expect(si.of('narrow-jet')?.text).toContain('152 mm off');
+  });
+
+  it('speaks of no acid where none is used, and of no cleaner under clear water', () => {
+    const detergent = sheet([row({})]).ids;
+    expect(detergent).toContain('protection-to-wear');
+    for (const id of ['eyewash', 'acid-into-water', 'hydrogen-chloride', 'neutralising', 'corrosive-waste']) {
+      expect(detergent).not.toContain(id);
+    }
+    const water = sheet([row({ [MATERIAL]: 'Marble' })]).ids;
+    expect(water).not.toContain('protection-to-wear');
+    expect(water).not.toContain('never-dry');
+    expect(water).toContain('jet');
+  });
+
+  it('asks nothing of height up to the limit, and of a height that is not stated', () => {
+    expect(sheet([row({ [HEIGHT]: 10 })]).ids).not.toContain('fall-protection');
+    expect(sheet([row({ [HEIGHT]: '' })]).of('fall-protection')?.places).toEqual([
+      { where: 'Z: W', why: 'height not stated' },
+    ]);
+  });
+
+  it('stops what the workbook itself breaks: pressure, age, cold', () => {
+    const { of } = sheet(
+      [row({ [MATERIAL]: 'Sand-faced brick', [AGE]: 3 })],
+      [
+        ['nozzle.pressure', 400],
+        ['weather.air', 35],
+      ],
+    );
+    expect(of('over-pressure')).toMatchObject({
+      stop: true,
+      places: [{ where: 'Z', why: '400 psi set, Sand-faced brick takes 200 psi' }],
+    });
+    expect(of('too-young')).toMatchObject({ stop: true, places: [{ where: 'Z: W', why: '3 days old' }] });
+    expect(of('too-cold')).toMatchObject({ stop: true, places: [{ where: 'Z', why: 'air at 35 °F' }] });
+    expect(sheet(BRICK_OVER_MASKED_BASE).lines.filter(({ stop }) => stop)).toEqual([]);
+  });
+
+  it('joins the zones that share a reason', () => {
+    const { of } = sheet([
+      row({}, 'A'),
+      row({ [ZONE]: 'Y' }, 'B'),
+      row({ [ZONE]: 'X', [RESIDUE]: 'heavy' }, 'C'),
+    ]);
+    expect(of('never-dry')?.places).toEqual([
+      { where: 'Z; Y', why: 'class 1, neutral detergent' },
+      { where: 'X', why: 'class 3, buffered acid at full label strength' },
+    ]);
+  });
+
+  it('knows when every caution of the table applies', () => {
+    const jobs = [
+      sheet(
+        [
+          row({ [RESIDUE]: 'heavy', [OPENINGS]: 10, [FIXTURES]: 1, [AGE]: 3, [HEIGHT]: 40 }, 'A'),
+          row({ [MATERIAL]: 'Coated glass', [MASKED]: 'yes', [LEVEL]: 2 }, 'B'),
+          row({ [MATERIAL]: 'Copper', [MASKED]: 'yes' }, 'C'),
+          row({ [MATERIAL]: 'Marble', [MASKED]: 'yes' }, 'D'),
+          row({ [MATERIAL]: 'Plain concrete block', [MASKED]: 'yes' }, 'E'),
+          row({ [MATERIAL]: 'Light clay brick', [ZONE]: 'Y', [RESIDUE]: 'moderate' }, 'F'),
+          row({ [MATERIAL]: 'Plain concrete block', [ZONE]: 'Y' }, 'G'),
+        ],
+        [
+          ['nozzle.pressure', 3000],
+          ['weather.air', 30],
+          ['weather.surface', 100],
+          ['weather.wind', 30],
+        ],
+      ),
+    ];
+    const seen = new Set(jobs.flatMap(({ ids }) => ids));
+    expect(cautions.map(({ id }) => id).filter((id) => !seen.has(id))).toEqual([]);
+    for (const { lines } of jobs)
+      for (const { text } of lines) expect(text).not.toMatch(/[{}]|undefined|NaN/);
+  });
+});

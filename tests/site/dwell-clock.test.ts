@@ -1,0 +1,54 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readDwellClock } from '../../src/site/dwell-clock';
+
+const START = 1_000_000;
+const limits = { least: 3, most: 5, dries: 19.3, rinseAt: 4 };
+const at = (seconds: number, changed: Partial<typeof limits> = {}) =>
+  readDwellClock(START, START + seconds * 1000, { ...limits, ...changed });
+
+describe('the dwell clock', () => {
+  it('counts minutes from the first stroke', () => {
+    expect(at(0)).toMatchObject({ elapsed: 0, phase: 'before least' });
+    expect(at(90).elapsed).toBe(1.5);
+  });
+
+  it('changes its phase at least and most dwell, both still within', () => {
+    expect([179, 180, 300, 301].map((seconds) => at(seconds).phase)).toEqual([
+      'before least',
+      'within',
+      'within',
+      'over most',
+    ]);
+  });
+
+  it('says what to do', () => {
+    expect(at(60).say).toBe('Leave it to work until 3 min, and keep it wet.');
+    expect(at(200).say).toBe('Least dwell reached. Start to rinse at 4 min, in the order of applying.');
+    expect(at(240).say).toBe('Rinse, in the order of applying; the last point by 5 min of its own dwell.');
+    expect(at(301).say).toBe('Rinse now: the most dwell of 5 min is over.');
+  });
+
+  it('tells drying before all else', () => {
+    expect(at(240, { dries: 4 }).phase).toBe('dried');
+    expect(at(239, { dries: 4 }).phase).toBe('within');
+    expect(at(60, { dries: 2 }).say).toContain('it dries after 2 min, before the least dwell of 3 min');
+    expect(at(120, { dries: 2 }).phase).toBe('dried');
+    expect(at(1200).phase).toBe('dried');
+    expect(at(1e6, { dries: Infinity }).phase).toBe('over most');
+  });
+
+  it('says so when the clock of the device was set back', () => {
+    expect(at(-1)).toMatchObject({ elapsed: 0, phase: 'set back' });
+  });
+
+  it('never goes back to a gentler phase', () => {
+    const order = ['before least', 'within', 'over most', 'dried'];
+    fc.assert(
+      fc.property(fc.nat(3000), fc.nat(3000), fc.integer({ min: 1, max: 60 }), (some, more, dries) => {
+        const earlier = order.indexOf(at(some, { dries }).phase);
+        expect(order.indexOf(at(some + more, { dries }).phase)).toBeGreaterThanOrEqual(earlier);
+      }),
+    );
+  });
+});

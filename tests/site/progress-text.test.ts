@@ -1,0 +1,64 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { progressText, readProgress } from '../../src/site/progress-text';
+import { stepIds } from '../../src/site/step';
+
+const time = fc
+  .date({ min: new Date(0), max: new Date('2100-01-01'), noInvalidDate: true })
+  .map((date) => date.toISOString());
+const progress = fc.record({
+  zones: fc.array(
+    fc.record({
+      zone: fc.string(),
+      walls: fc.array(fc.string()),
+      records: fc.array(
+        fc.record({
+          step: fc.constantFrom(...stepIds),
+          done: fc.boolean(),
+          who: fc.string({ unit: 'grapheme' }),
+          when: time,
+          note: fc.string({ unit: 'grapheme' }),
+          decidedOn: fc.array(fc.string()),
+        }),
+      ),
+      dwells: fc.array(fc.record({ start: time, stop: time })),
+      clock: fc.oneof(fc.constant(''), time),
+    }),
+  ),
+});
+
+const zone = { zone: 'S', walls: ['a'], records: [], dwells: [], clock: '' };
+const record = { step: 'age', done: true, who: 'R', when: '2026-05-04T08:00:00Z', note: '', decidedOn: [] };
+const text = (changed: object) => JSON.stringify({ form: 1, zones: [{ ...zone, ...changed }] });
+
+describe('the text of the progress', () => {
+  it('reads back what was written', () => {
+    fc.assert(
+      fc.property(progress, (some) => {
+        expect(readProgress(progressText(some))).toEqual(some);
+      }),
+    );
+  });
+
+  it.each([
+    ['', 'it is no JSON text'],
+    ['{"form":1,"zones":[', 'it is no JSON text'],
+    ['[]', 'the whole is no object'],
+    ['{"zones":[]}', 'its form is null, this version reads 1'],
+    ['{"form":2,"zones":[]}', 'its form is 2, this version reads 1'],
+    ['{"form":1}', 'zones is no list'],
+    ['{"form":1,"zones":[null]}', 'zone 1 is no object'],
+    [text({ zone: 7 }), 'zone 1, zone is no text'],
+    [text({ walls: ['a', 1] }), 'zone 1, walls 2 is no text'],
+    [text({ clock: 'noon' }), 'zone 1, clock is no date and time: "noon"'],
+    [text({ dwells: [{ start: '2026-05-04T08:00:00Z' }] }), 'zone 1, dwell 1, stop is no text'],
+    [text({ records: [{ ...record, step: 'polish' }] }), 'zone 1, record 1 has the step "polish"'],
+    [text({ records: [{ ...record, done: 'yes' }] }), 'zone 1, record 1, done is neither true nor false'],
+    [
+      text({ records: [{ ...record, when: '4 May' }] }),
+      'zone 1, record 1, when is no date and time: "4 May"',
+    ],
+  ])('refuses %s', (bad, why) => {
+    expect(() => readProgress(bad)).toThrow(`The progress kept in this workbook cannot be read: ${why}.`);
+  });
+});
