@@ -41,12 +41,19 @@ module.exports = {
       from: { path: '^(src|functions|taskpane)/' },
       to: { dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'] },
     },
+    {
+      name: 'shipped-code-runs-in-a-browser',
+      severity: 'error',
+      from: { path: '^(functions|taskpane)/' },
+      to: { dependencyTypes: ['core'] },
+    },
     { name: 'no-circles', severity: 'error', from: {}, to: { circular: true } },
     { name: 'no-loose-ends', severity: 'error', from: {}, to: { couldNotResolve: true } },
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
-    tsPreCompilationDeps: false,
+    // An import of a type alone is an arrow too, though nothing of it is left in the built code.
+    tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
     enhancedResolveOptions: { extensions: ['.ts', '.tsx', '.js', '.mjs', '.cjs', '.css'] },
   },

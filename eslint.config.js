@@ -62,6 +62,12 @@ export default tseslint.config(
     },
   },
   {
+    // Only the workbook's adapter may know which host the pane runs in.
+    files: ['taskpane/**/*.ts', 'taskpane/**/*.tsx'],
+    ignores: ['taskpane/workbook/**'],
+    rules: { 'no-restricted-globals': ['error', 'Office', 'Excel', 'OfficeRuntime'] },
+  },
+  {
     files: ['tests/**', 'workbench/**', 'scripts/**', '**/*.js', '**/*.mjs'],
     rules: {
       '@typescript-eslint/no-unsafe-assignment': 'off',

@@ -41,6 +41,14 @@ it('an arrow that points outwards is refused', async () => {
   expect(said).toContain('quantity-looks-inward');
 });
 
+it('an import of a type alone is an arrow too', async () => {
+  const said = await brokenBy({
+    'src/quantity/a.ts': "import type { B } from '../estimate/b'; export type A = B;",
+    'src/estimate/b.ts': 'export type B = number;',
+  });
+  expect(said).toContain('quantity-looks-inward');
+});
+
 it('the core is refused what the host has', async () => {
   const said = await brokenBy({
     'src/rules/a.ts': "import { readFileSync } from 'node:fs'; export const a = readFileSync;",
