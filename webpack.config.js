@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { createContext, runInContext } from 'node:vm';
 import webpack from 'webpack';
 
 const root = dirname(fileURLToPath(import.meta.url));
@@ -37,6 +38,32 @@ class Emit {
   }
 }
 
+/** Fails the build where functions.json and the bundle do not name the same functions: the host would say nothing. */
+class SameFunctions {
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap('SameFunctions', (compilation) => {
+      compilation.hooks.processAssets.tap(
+        { name: 'SameFunctions', stage: webpack.Compilation.PROCESS_ASSETS_STAGE_REPORT },
+        (assets) => {
+          // A bundle that did not compile has said so already.
+          if (compilation.errors.length > 0) return;
+          const ids = new Set();
+          const CustomFunctions = { associate: (id) => ids.add(id) };
+          runInContext(assets['functions.js'].source().toString(), createContext({ CustomFunctions }));
+          const listed = JSON.parse(assets['functions.json'].source()).functions.map(({ id }) => id);
+          const apart = [
+            ...listed.filter((id) => !ids.has(id)).map((id) => `${id} is listed but not in the bundle`),
+            ...[...ids]
+              .filter((id) => !listed.includes(id))
+              .map((id) => `${id} is in the bundle but not listed`),
+          ];
+          for (const what of apart) compilation.errors.push(new webpack.WebpackError(`${what}.`));
+        },
+      );
+    });
+  }
+}
+
 /** functions.json comes from the same list as the functions themselves. */
 function metadata() {
   return execFileSync(process.execPath, ['--import', 'tsx', join(root, 'scripts/print-metadata.ts')], {
@@ -54,7 +81,13 @@ export default (env = {}) => {
       functions: './functions/functions.ts',
       taskpane: './taskpane/main.tsx',
     },
-    output: { path: join(root, 'dist'), filename: '[name].js', clean: true },
+    output: {
+      path: join(root, 'dist'),
+      filename: '[name].js',
+      clean: true,
+      // The scripts tell by its age whether the build is up to date, so every build writes every file.
+      compareBeforeEmit: false,
+    },
     resolve: { extensions: ['.ts', '.tsx', '.js'] },
     module: {
       rules: [
@@ -70,6 +103,7 @@ export default (env = {}) => {
       new Emit([
         { from: 'taskpane/taskpane.html', to: 'taskpane.html' },
         { from: 'taskpane/style.css', to: 'style.css' },
+        { from: 'assets/support.html', to: 'support.html' },
         { from: 'manifest.xml', to: 'manifest.xml', make: (text) => text.replace(IN_MANIFEST, address) },
         { to: 'functions.json', make: metadata },
         ...[16, 32, 64, 80].map((size) => ({
@@ -77,6 +111,7 @@ export default (env = {}) => {
           to: `assets/icon-${size}.png`,
         })),
       ]),
+      new SameFunctions(),
     ],
     performance: { hints: false },
     stats: 'errors-warnings',

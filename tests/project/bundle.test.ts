@@ -22,6 +22,15 @@ describe('built bundles', () => {
     expect(ids.sort()).toEqual(written.functions.map(({ id }) => id).sort());
   });
 
+  it('every page and picture of the manifest is in the build', () => {
+    const addresses = readFileSync('dist/manifest.xml', 'utf8').matchAll(
+      /"https:\/\/localhost:3000\/([^"]+)"/g,
+    );
+    const files = [...addresses].map(([, file]) => `dist/${file ?? ''}`);
+    expect(files).toContain('dist/support.html');
+    expect(files.filter((file) => !existsSync(file))).toEqual([]);
+  });
+
   it.each([
     ['dist/functions.js', 30],
     ['dist/taskpane.js', 70],
