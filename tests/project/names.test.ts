@@ -5,9 +5,32 @@ import { describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../functions/catalogue';
 
 const names = worksheetFunctions.map(({ name }) => name);
+const SHIPPED = [
+  'CLASS',
+  'GOVERNING',
+  'GOVERNOR',
+  'WATER',
+  'MASKING',
+  'TAPE',
+  'CREWHOURS',
+  'CLEANER',
+  'SCHEDULE',
+  'WALLROWS',
+  'TRACE',
+  'CHECKS',
+  'FACTORS',
+  'MATERIALS',
+  'SOURCES',
+  'RUNOFF',
+  'NEUTRALIZER',
+  'BIDPRICE',
+  'PATCH',
+  'NOZZLE',
+  'DRYING',
+];
 const LOCALES = 'node_modules/@univerjs/sheets-formula-ui/lib/locale';
 
-/** Built-in names in every language that the spreadsheet's packages know: the `alias` or key of each function. */
+/** Built-in names as the packages list them. Their locales translate what is said of a function, not its name. */
 function builtInNames(): Set<string> {
   const known = new Set(Object.keys(formulajs).map((name) => name.toUpperCase()));
   for (const folder of [LOCALES, 'node_modules/@univerjs/sheets-formula/lib/locale']) {
@@ -23,23 +46,7 @@ function builtInNames(): Set<string> {
 
 describe('names of the worksheet functions', () => {
   it('are pinned: a shipped id never changes', () => {
-    expect(names.slice(0, 15)).toEqual([
-      'CLASS',
-      'GOVERNING',
-      'GOVERNOR',
-      'WATER',
-      'MASKING',
-      'TAPE',
-      'CREWHOURS',
-      'CLEANER',
-      'SCHEDULE',
-      'WALLROWS',
-      'TRACE',
-      'CHECKS',
-      'FACTORS',
-      'MATERIALS',
-      'SOURCES',
-    ]);
+    expect(names).toEqual(expect.arrayContaining(SHIPPED));
   });
 
   it('follow the rules of the host: a letter first, 3 characters or more, no cell address, each once', () => {
