@@ -6,7 +6,7 @@ import { BRICK_OVER_MASKED_BASE, estimated } from './job';
 
 function standing(
   done: StepId[],
-  { rows = BRICK_OVER_MASKED_BASE, factors = [] as unknown[][], since = {} as Record<string, string[]> } = {},
+  { rows = BRICK_OVER_MASKED_BASE, factors = [] as unknown[][], since = {} } = {},
 ) {
   const job = estimated(rows, factors);
   const [zone] = job.zones;
