@@ -13,7 +13,7 @@ const BLANK: Cell = { type: 'blank' };
 const ERROR_TEXT =
   /^#(N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|CALC!|BUSY!|FIELD!|BLOCKED!|CONNECT!|UNKNOWN!|GETTING_DATA|EXTERNAL!|PYTHON!)$/i;
 const NUMBER_TEXT =
-  /^[-+(]?\s*\p{Sc}?\s*(\d{1,3}([.,'\u00a0\u202f ]\d{3})+|\d+)?([.,]\d*)?(e[-+]?\d+)?\s*[%)]?$/iu;
+  /^[-+(]?\s*\p{Sc}?\s*(\d{1,3}([.,'’\u00a0\u202f ]\d{3})+|\d+)?([.,]\d*)?(e[-+]?\d+)?\s*[%)]?$/iu;
 const DATE_TEXT = /^(\d{4}-\d{1,2}-\d{1,2}([T ].*)?|\d{1,2}[./-]\d{1,2}[./-]\d{2,4})$/;
 const DATE_FORMAT = /[yd]/i;
 
@@ -49,7 +49,7 @@ function readText(raw: string): Cell {
 }
 
 function readEntity(raw: object): Cell {
-  if ('toISOString' in raw) return { type: 'date', value: JSON.stringify(raw) };
+  if ('toISOString' in raw) return { type: 'date', value: JSON.stringify(raw).replace(/"/g, '') };
   const entity = raw as {
     type?: unknown;
     basicType?: unknown;
@@ -70,7 +70,7 @@ function readEntity(raw: object): Cell {
   // Literal text, colours and escapes in a number format may hold the letters d and y.
   const codes = format.replace(/"[^"]*"|\[[^\]]*\]|\\./g, '');
   return basic.type === 'number' && DATE_FORMAT.test(codes)
-    ? { type: 'date', value: `${String(basic.value)} (a date)` }
+    ? { type: 'date', value: String(basic.value) }
     : basic;
 }
 
