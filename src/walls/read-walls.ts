@@ -71,14 +71,16 @@ class RowReader {
     }
     this.labels.set(this.label, row);
     const material = this.material(cells);
+    const before = this.problems.length;
     const area = this.number(cells, 'area');
     const openings = this.number(cells, 'openings');
-    if (openings > area) {
+    // An area that cannot be read is 0 here, and would make every opening look too large.
+    if (openings > area && this.problems.length === before) {
       const { system } = this.factors;
       this.refuse(
         'openings',
-        String(show(openings, 'area', system)),
-        `at most the Area of the row, ${String(show(area, 'area', system))} ${unitOf('area', system)}`,
+        typed(openings, system),
+        `at most the Area of the row, ${typed(area, system)} ${unitOf('area', system)}`,
       );
     }
     const masked = this.choice(cells, 'masked');
@@ -235,6 +237,11 @@ type NumberColumn = {
 type ChoiceColumn = {
   [Id in ColumnId]: (typeof columns)[Id]['reading'] extends { as: 'choice' } ? Id : never;
 }[ColumnId];
+
+/** An area as it was typed, without the last digits that the conversion of units touches. */
+function typed(area: number, system: System): string {
+  return String(Number(show(area, 'area', system).toPrecision(12)));
+}
 
 function accepted(column: NumberColumn, system: System): string {
   const { kind, least, most, ...reading } = columns[column].reading;
