@@ -14,7 +14,6 @@ export type ColumnPlaces = ReadonlyMap<ColumnId, number>;
  * @throws {WashdownError} when a needed column is missing, a heading stands twice, or a mapping names what is not there
  */
 export function matchHeadings(header: readonly unknown[], headings?: unknown): ColumnPlaces {
-  const mapping = readMapping(headings);
   const seen = new Map<string, number[]>();
   header.forEach((raw, index) => {
     const cell = readCell(raw);
@@ -22,6 +21,7 @@ export function matchHeadings(header: readonly unknown[], headings?: unknown): C
     const name = comparable('value' in cell ? String(cell.value) : '');
     seen.set(name, [...(seen.get(name) ?? []), index]);
   });
+  const mapping = readMapping(headings, seen);
   const places = new Map<ColumnId, number>();
   const problems: Problem[] = [];
   for (const id of columnIds) {
@@ -52,7 +52,7 @@ export function matchHeadings(header: readonly unknown[], headings?: unknown): C
   return places;
 }
 
-function readMapping(range: unknown): Map<ColumnId, string> {
+function readMapping(range: unknown, there: ReadonlyMap<string, unknown>): Map<ColumnId, string> {
   const mapping = new Map<ColumnId, string>();
   if (range === null || range === undefined || range === '') return mapping;
   if (!Array.isArray(range) || !range.every((row) => Array.isArray(row) && row.length >= 2)) {
@@ -68,7 +68,8 @@ function readMapping(range: unknown): Map<ColumnId, string> {
     );
     const names = columnIds.map((column) => columns[column].name);
     if (id === undefined) {
-      if (index === 0) return;
+      // A first row that names no heading of the table is a header of the mapping itself.
+      if (index === 0 && !('value' in theirs && there.has(comparable(String(theirs.value))))) return;
       problems.push(
         cellProblem({ row: index + 1, column: 'our column' }, describe(ours), `one of ${names.join(', ')}`),
       );
