@@ -44,4 +44,4 @@ export function asksForUnbufferedAcid(text: string): boolean {
 
 /** What is answered when unbuffered acid is asked for. */
 export const UNBUFFERED_ACID_ANSWER =
-  'Unbuffered acid is not offered: BIA Technical Note 20 advises against it. Accepted: class 0 to 3';
+  'Unbuffered acid is not offered: BIA Technical Note 20 advises against it';

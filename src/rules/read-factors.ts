@@ -212,13 +212,9 @@ class OverrideReader {
   private takeClass(row: FactorRow): void {
     const { cell } = row;
     if (cell.type === 'text' && comparable(cell.value) === comparable(BY_NEED)) return;
-    if (
-      cell.type === 'number' &&
-      Number.isInteger(cell.value) &&
-      cell.value >= 0 &&
-      cell.value <= STRONGEST_CLASS
-    ) {
-      this.chosenClass = cell.value as CleanerClass;
+    const seen = numberOf(cell);
+    if (seen !== undefined && Number.isInteger(seen) && seen >= 0 && seen <= STRONGEST_CLASS) {
+      this.chosenClass = seen as CleanerClass;
       return;
     }
     const unbuffered =
@@ -321,9 +317,11 @@ function range(
   unit: string,
 ): string {
   const what = row.whole ? 'a whole number' : 'a number';
-  const from = row.positive && least === 0 ? 'more than 0' : tidy(least);
-  const units = unit === '1' ? '' : ` ${unit}`;
-  return `${what} from ${from} to ${tidy(most)}${units}`;
+  const bounds =
+    row.positive && least === 0
+      ? `above 0 and at most ${tidy(most)}`
+      : `from ${tidy(least)} to ${tidy(most)}`;
+  return `${what} ${bounds}${unit === '1' ? '' : ` ${unit}`}`;
 }
 
 function tidy(bound: number): string {
