@@ -38,8 +38,9 @@ export function washByPatch(
   const hour = constants.minPerHour.value;
   const patches = Math.max(0, Math.ceil(area / patch.area - constants.guard.value));
   const hidden = Math.min(wet.contact, patch.wait);
-  const preWetMinutes = patches * wet.contact + Math.min(1, patches) * hidden;
-  const applyMinutes = patches * ((patch.area / apply) * coats + patch.wait - hidden);
+  const preWetMinutes = patches * wet.contact;
+  const applyMinutes =
+    patches * ((patch.area / apply) * coats + patch.wait) - Math.max(0, patches - 1) * hidden;
   const rinseMinutes = patches * (patch.area / rinse) * rinses;
   const hours: WashHours = {
     patches,
@@ -56,14 +57,14 @@ export function washByPatch(
     rec.line('patches@', 'ceil(washedArea@ / patch - guard)', patches, 'count', 'patches');
     rec.line(
       'prewetHours@',
-      '(patches@ * prewetContact@ + min(1, patches@) * min(prewetContact@, wait)) * crew / minPerHour',
+      'patches@ * prewetContact@ * crew / minPerHour',
       hours.preWet,
       'crewHours',
       'prewetHours',
     );
     rec.line(
       'applyHours@',
-      'patches@ * (patch / applyRate * coats + wait - min(prewetContact@, wait)) * crew / minPerHour',
+      '(patches@ * (patch / applyRate * coats + wait) - max(0, patches@ - 1) * min(prewetContact@, wait)) * crew / minPerHour',
       hours.apply,
       'crewHours',
       'applyHours',
