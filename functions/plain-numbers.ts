@@ -15,6 +15,8 @@ interface NumberArgument {
   /** The factor whose accepted range holds, and whose starting value is taken where the argument is left out. */
   readonly factor: FactorId;
   readonly optional?: boolean;
+  /** What is taken in place of the starting value where the argument is left out. */
+  readonly leftOut?: number;
   /** The argument is a fraction where the factor is shown in per cent. */
   readonly fraction?: boolean;
 }
@@ -23,7 +25,9 @@ const starting = readFactors(null);
 
 function readNumber(raw: unknown, argument: NumberArgument, system: System): number {
   const cell = readCell(raw);
-  if (cell.type === 'blank' && argument.optional === true) return starting.value(argument.factor);
+  if (cell.type === 'blank' && argument.optional === true) {
+    return argument.leftOut ?? starting.value(argument.factor);
+  }
   const row = factorTable.find(({ id }) => id === argument.factor);
   const percent = argument.fraction === true;
   const shown = (value: number) =>
@@ -88,6 +92,7 @@ export const runPatch = runPlain(
       kind: 'minutes',
       factor: 'dwell.most',
       optional: true,
+      leftOut: Infinity,
     },
   ],
   ([apply = NaN, rinse = NaN, least = NaN, most = NaN, dries = NaN]) => {
