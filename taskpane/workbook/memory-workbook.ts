@@ -102,6 +102,7 @@ export class MemoryWorkbook implements WorkbookPort {
         sheet,
         address: areaAddress(area),
         headings: (this.values(sheet, { ...area, bottom: area.top })[0] ?? []).map(String),
+        totals: false,
       })),
     );
   }

@@ -12,10 +12,11 @@ export interface Place {
   readonly address: string;
 }
 
-/** A table of the workbook; its address includes the heading row. */
+/** A table of the workbook with a heading row; its address includes that row, and the totals row where there is one. */
 export interface TableInfo extends Place {
   readonly name: string;
   readonly headings: readonly string[];
+  readonly totals: boolean;
 }
 
 /** A defined name; `sheet` where it belongs to one sheet alone. */

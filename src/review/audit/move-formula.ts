@@ -9,6 +9,7 @@ export interface CellPlace {
 
 type Rewrite = (place: number, fixed: boolean) => string;
 
+const OUTSIDE = '#';
 const CORNER = /(\$?)([A-Z]{1,3})(\$?)(\d+)|(\$?)([A-Z]{1,3})|(\$?)(\d+)/gi;
 
 /**
@@ -20,12 +21,10 @@ const CORNER = /(\$?)([A-Z]{1,3})(\$?)(\d+)|(\$?)([A-Z]{1,3})|(\$?)(\d+)/gi;
  */
 export function moveFormula(formula: string, from: CellPlace, to: CellPlace): string {
   return rewriteAddresses(formula, (address) => {
-    let outside = false;
     const by = (distance: number, write: (place: number) => string): Rewrite => {
       return (place, fixed) => {
         const moved = fixed ? place : place + distance;
-        if (moved < 1) outside = true;
-        return (fixed ? '$' : '') + write(moved);
+        return moved < 1 ? OUTSIDE : (fixed ? '$' : '') + write(moved);
       };
     };
     const moved = rewriteCorners(
@@ -33,7 +32,7 @@ export function moveFormula(formula: string, from: CellPlace, to: CellPlace): st
       by(to.column - from.column, columnLetters),
       by(to.row - from.row, String),
     );
-    return outside ? '#REF!' : moved;
+    return moved.includes(OUTSIDE) ? '#REF!' : moved;
   });
 }
 
@@ -59,9 +58,7 @@ function rewriteCorners(address: string, column: Rewrite, row: Rewrite): string 
     const across = letters ?? wholeColumn;
     const down = digits ?? wholeRow;
     return (
-      (across === undefined
-        ? ''
-        : column(columnNumber(across), (columnFixed ?? wholeColumnFixed) === '$')) +
+      (across === undefined ? '' : column(columnNumber(across), (columnFixed ?? wholeColumnFixed) === '$')) +
       (down === undefined ? '' : row(Number(down), (rowFixed ?? wholeRowFixed) === '$'))
     );
   });

@@ -1,14 +1,6 @@
 /** What a piece of a formula is. */
 export type TokenKind =
-  | 'space'
-  | 'text'
-  | 'error'
-  | 'reference'
-  | 'call'
-  | 'name'
-  | 'number'
-  | 'brackets'
-  | 'sign';
+  'space' | 'text' | 'error' | 'reference' | 'call' | 'name' | 'number' | 'brackets' | 'sign';
 
 /** A piece of a formula; all pieces together are the formula again. */
 export interface Token {
@@ -69,7 +61,8 @@ function bracketsAt(formula: string, start: number): Token | undefined {
     const character = formula[at];
     if (character === "'") at++;
     else if (character === '[') depth++;
-    else if (character === ']' && --depth === 0) return { kind: 'brackets', text: formula.slice(start, at + 1) };
+    else if (character === ']' && --depth === 0)
+      return { kind: 'brackets', text: formula.slice(start, at + 1) };
   }
   return { kind: 'brackets', text: formula.slice(start) };
 }

@@ -1,0 +1,52 @@
+import { areaAddress } from './address';
+import type { AuditFinding } from './audit-finding';
+import { isError, isRows, type Value } from './outcome';
+import { answerOf, type AuditedFunction, type Call } from './work-out';
+
+/** Walls with their factors and headings, asked about by one formula or many. */
+export type Question = Call;
+
+/**
+ * A text that stands for the walls, factors and headings of a call.
+ * @param call the call
+ * @returns the text; undefined where the call has no walls in a range
+ */
+export function questionKey(call: Call): string | undefined {
+  const walls = call.get('walls');
+  if (walls?.area === undefined) return undefined;
+  return [walls, call.get('factors'), call.get('headings')].map((arg) => arg?.key ?? '').join('\n');
+}
+
+/**
+ * What the checks say of the walls of a question.
+ * @param question the walls with their factors and headings
+ * @param checks the worksheet function that runs the checks
+ * @returns one finding for each of its lines
+ */
+export function checkFindings(question: Question, checks: AuditedFunction): AuditFinding[] {
+  const area = question.get('walls')?.area;
+  if (area === undefined) return [];
+  const place = { sheet: area.sheet, address: areaAddress(area) };
+  const args = checks.parameters.map(({ name }) => (name === 'zone' ? null : question.get(name)?.value));
+  const outcome = answerOf(checks, args);
+  if (!isRows(outcome)) {
+    return isError(outcome)
+      ? [
+          {
+            kind: 'error',
+            ...place,
+            what: `The walls cannot be checked: ${outcome.message}`,
+            todo: 'Mend what the message names.',
+          },
+        ]
+      : [];
+  }
+  return outcome.slice(1).map((line) => {
+    const [, what = '', where = '', why = '', todo = ''] = line.map(text);
+    return { kind: 'check', ...place, what: `${what} ${where}. ${why}`, todo };
+  });
+}
+
+function text(value: Value): string {
+  return isError(value) ? value.message : String(value);
+}

@@ -1,0 +1,85 @@
+import { cellAddress } from './address';
+import { differencesOf, said, type Difference } from './agree';
+import type { AuditFinding } from './audit-finding';
+import type { AuditedBook } from './audited-book';
+import { isError, isRows, type Outcome } from './outcome';
+import type { SheetPlace } from './references';
+import { cellsInTheWay, filledBy, someOf } from './spills';
+import { readable } from './washdown-calls';
+
+const STILL_WORKING = ['#BUSY!', '#GETTING_DATA'];
+
+/**
+ * What is to be said of a formula, after it was worked out.
+ * @param book the workbook
+ * @param at where the formula stands
+ * @param formula the formula
+ * @param outcome what it gives
+ * @returns the findings; empty where the cell shows what it should
+ */
+export function formulaFindings(
+  book: AuditedBook,
+  at: SheetPlace,
+  formula: string,
+  outcome: Outcome,
+): AuditFinding[] {
+  const here = { sheet: at.sheet, address: cellAddress(at.row, at.column), formula: readable(formula) };
+  const shown = book.value(at.sheet, at.row, at.column);
+  if (shown === '#SPILL!') return [blocked(book, at, here, outcome)];
+  const errors = (isRows(outcome) ? outcome.flat() : [outcome]).filter(isError);
+  const differences = differencesOf(book, at, outcome);
+  const [first] = differences;
+  if (first) return [different(here, first, differences.length)];
+  const [error] = errors;
+  if (!error) return [];
+  const more = errors.length > 1 ? ` (and ${String(errors.length - 1)} more cells of its spill)` : '';
+  const todo = 'Mend what the message names, or leave it where no number is wanted.';
+  return [{ kind: 'error', ...here, what: `Shows ${said(error)}${more}.`, todo }];
+}
+
+type Here = Pick<AuditFinding, 'sheet' | 'address' | 'formula'>;
+
+function blocked(book: AuditedBook, at: SheetPlace, here: Here, outcome: Outcome): AuditFinding {
+  const area = filledBy(at, outcome);
+  const inTheWay = area ? cellsInTheWay(book, area) : [];
+  const [first] = inTheWay;
+  return first === undefined
+    ? { kind: 'error', ...here, what: 'Shows #SPILL!.', todo: 'Make room below and beside the formula.' }
+    : {
+        kind: 'typed over',
+        ...here,
+        address: first,
+        what: `Stands in the way of the formula in ${here.address}: ${someOf(inTheWay)}.`,
+        todo: 'Clear the cells named, so that the formula can fill its rows.',
+      };
+}
+
+function different(here: Here, difference: Difference, count: number): AuditFinding {
+  const { row, column, shown, expected } = difference;
+  const address = cellAddress(row, column);
+  const more = count > 1 ? ` (and ${String(count - 1)} more cells of its spill)` : '';
+  const gives = `the formula gives ${said(expected)}${more}.`;
+  const where = { ...here, address };
+  if (shown === '#NAME?') {
+    return {
+      kind: 'error',
+      ...where,
+      what: `Shows #NAME?; ${gives}`,
+      todo: 'Load the add-in and have the workbook calculate.',
+    };
+  }
+  if (shown === '' || STILL_WORKING.includes(String(shown))) {
+    return {
+      kind: 'out of date',
+      ...where,
+      what: `Shows ${said(shown)}; ${gives}`,
+      todo: 'Have the workbook calculate.',
+    };
+  }
+  return {
+    kind: 'differs',
+    ...where,
+    what: `Shows ${said(shown)}; ${gives}`,
+    todo: 'Have the workbook calculate; where it still differs, find out who changed the cell.',
+  };
+}

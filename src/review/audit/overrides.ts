@@ -1,0 +1,67 @@
+import { comparable } from '../../quantity/cell';
+import { WashdownError } from '../../quantity/problem';
+import { show, unitOf } from '../../quantity/systems';
+import { className } from '../../rules/cleaner-classes';
+import { factors } from '../../rules/factors';
+import { readFactors, shownStart, type FactorsInForce } from '../../rules/read-factors';
+import { cellAddress } from './address';
+import { said } from './agree';
+import type { AuditFinding } from './audit-finding';
+import type { AuditedBook, SheetArea } from './audited-book';
+
+const TODO = 'See that the reason for the value of your own is on file.';
+
+/**
+ * The values of the user's own in a range of factors.
+ * @param book the workbook
+ * @param area where the factors stand
+ * @returns one finding for each; empty where the range cannot be read, which its formulas say themselves
+ */
+export function overrideFindings(book: AuditedBook, area: SheetArea): AuditFinding[] {
+  const rows = book.rows(area);
+  const inForce = read(rows);
+  if (!inForce) return [];
+  const at = (id: string): Pick<AuditFinding, 'sheet' | 'address'> => {
+    const row = rows.findIndex(([name]) => comparable(String(name)) === comparable(id));
+    return { sheet: area.sheet, address: cellAddress(area.top + Math.max(0, row), area.left + 1) };
+  };
+  const { system } = inForce;
+  const own = factors
+    .filter(({ id }) => inForce.overridden(id))
+    .map((factor): AuditFinding => {
+      const unit = unitOf(factor.kind, system);
+      const units = unit === '1' ? '' : ` ${unit}`;
+      const value = said(show(inForce.value(factor.id), factor.kind, system));
+      const start = said(shownStart(factor, system));
+      const what = `${factor.id} is ${value}${units}; the starting value is ${start}${units}.`;
+      return { kind: 'override', ...at(factor.id), what, todo: TODO };
+    });
+  const chosen = inForce.chosenClass;
+  const ofClass: AuditFinding[] =
+    chosen === undefined
+      ? []
+      : [
+          {
+            kind: 'override',
+            ...at('cleaner.class'),
+            what: `cleaner.class is ${String(chosen)} (${className(chosen)}); otherwise the need decides.`,
+            todo: TODO,
+          },
+        ];
+  const ofMaterials = inForce.materials.flatMap(({ code, name, overridden }) =>
+    overridden.map((property): AuditFinding => {
+      const what = `The ${property} of ${name} is a value of your own.`;
+      return { kind: 'override', ...at(`material.${code}.${property}`), what, todo: TODO };
+    }),
+  );
+  return [...own, ...ofClass, ...ofMaterials];
+}
+
+function read(rows: unknown): FactorsInForce | undefined {
+  try {
+    return readFactors(rows);
+  } catch (error) {
+    if (error instanceof WashdownError) return undefined;
+    throw error;
+  }
+}

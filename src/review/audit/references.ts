@@ -1,0 +1,98 @@
+import { LAST_COLUMN, LAST_ROW, columnNumber, parseAddress } from './address';
+import type { AuditedBook, SheetArea } from './audited-book';
+import type { Expression } from './expression';
+import type { CellPlace } from './move-formula';
+import { NotFollowed } from './not-followed';
+import { parseFormula } from './parse-formula';
+import { tableArea } from './table-reference';
+
+/** A cell of a sheet. */
+export interface SheetPlace extends CellPlace {
+  readonly sheet: string;
+}
+
+const COLUMNS = /^\$?([A-Z]{1,3}):\$?([A-Z]{1,3})$/i;
+const ROWS = /^\$?(\d+):\$?(\d+)$/;
+// A name that stands for a name, and so on, ends somewhere.
+const DEEPEST_NAME = 8;
+
+/**
+ * The cells that a reference stands for.
+ * @param book the workbook
+ * @param reference addresses, part of a table, or a name
+ * @param at where the formula stands
+ * @param depth how many names were looked through on the way
+ * @returns the area; undefined where a name stands for something that is no reference: `nameOf` gives what it is
+ * @throws {NotFollowed} where it points to nothing that is there
+ */
+export function areaOf(
+  book: AuditedBook,
+  reference: Expression,
+  at: SheetPlace,
+  depth = 0,
+): SheetArea | undefined {
+  switch (reference.is) {
+    case 'cells':
+      return cellsArea(book, reference.sheet, reference.address, at);
+    case 'table': {
+      const { name, selection } = reference;
+      const table =
+        name === undefined
+          ? book.tableAt(at.sheet, at.row, at.column)
+          : book.tables.find((candidate) => same(candidate.name, name));
+      if (!table) throw new NotFollowed(`there is no table ${name ?? 'around it'}`);
+      return tableArea(table, selection, at.row);
+    }
+    case 'name': {
+      const table = book.tables.find(({ name }) => same(name, reference.name));
+      if (table) return tableArea(table, '', at.row);
+      if (depth > DEEPEST_NAME) throw new NotFollowed(`the name ${reference.name} stands for itself`);
+      return areaOf(book, nameOf(book, reference.name, reference.sheet ?? at.sheet), at, depth + 1);
+    }
+    default:
+      return undefined;
+  }
+}
+
+/**
+ * What a defined name stands for.
+ * @param book the workbook
+ * @param name the name
+ * @param sheet the sheet on which it is asked for: a name of its own goes before one of the workbook
+ * @returns the expression
+ * @throws {NotFollowed} where there is no such name
+ */
+export function nameOf(book: AuditedBook, name: string, sheet: string): Expression {
+  const called = book.names.filter((candidate) => same(candidate.name, name));
+  const found =
+    called.find((candidate) => candidate.sheet !== undefined && same(candidate.sheet, sheet)) ??
+    called.find((candidate) => candidate.sheet === undefined);
+  if (!found) throw new NotFollowed(`there is no name or table "${name}"`);
+  return parseFormula(found.refersTo);
+}
+
+function cellsArea(
+  book: AuditedBook,
+  sheetName: string | undefined,
+  address: string,
+  at: SheetPlace,
+): SheetArea {
+  const sheet = sheetName === undefined ? at.sheet : book.sheetCalled(sheetName);
+  if (sheet === undefined) {
+    throw new NotFollowed(`the sheet "${String(sheetName)}" is empty or not there`);
+  }
+  const area = parseAddress(address);
+  if (area) return { sheet, ...area };
+  const [, from, to] = COLUMNS.exec(address) ?? [];
+  if (from !== undefined && to !== undefined) {
+    const columns = [columnNumber(from), columnNumber(to)];
+    return { sheet, top: 1, bottom: LAST_ROW, left: Math.min(...columns), right: Math.max(...columns) };
+  }
+  const rows = (ROWS.exec(address) ?? []).slice(1).map(Number);
+  if (rows.length === 0) throw new NotFollowed(`"${address}" is no address`);
+  return { sheet, left: 1, right: LAST_COLUMN, top: Math.min(...rows), bottom: Math.max(...rows) };
+}
+
+function same(a: string, b: string): boolean {
+  return a.toLowerCase() === b.toLowerCase();
+}
