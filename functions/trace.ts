@@ -41,7 +41,7 @@ export function linesOf(quantity: string, question: Question, wall: string): Tra
     if (finding !== undefined) throw badInput(finding);
     throw nothingHere(
       quantity in byFactors || quantity in byZone
-        ? `There is no ${quantity} here. ${NOTHING_WASHED} Or clear water is used.`
+        ? `There is no ${quantity} here: every row is masked, clear water is used, or nothing evaporates.`
         : NOTHING_WASHED,
     );
   }
