@@ -27,6 +27,8 @@ const SHIPPED = [
   'PATCH',
   'NOZZLE',
   'DRYING',
+  'OPTIONS',
+  'CHANGES',
 ];
 const LOCALES = 'node_modules/@univerjs/sheets-formula-ui/lib/locale';
 
