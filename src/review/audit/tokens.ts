@@ -1,3 +1,5 @@
+import { parseAddress } from './address';
+
 /** What a piece of a formula is. */
 export type TokenKind =
   'space' | 'text' | 'error' | 'reference' | 'call' | 'name' | 'number' | 'brackets' | 'sign';
@@ -49,9 +51,15 @@ function tokenAt(formula: string, at: number, before: Token | undefined): Token 
     if (kind === 'error' && (before?.kind === 'reference' || before?.text === ')')) continue;
     pattern.lastIndex = at;
     const [text] = pattern.exec(formula) ?? [];
-    if (text) return { kind, text };
+    if (text && !(kind === 'reference' && isBeyondSheet(text))) return { kind, text };
   }
   return { kind: 'sign', text: formula.slice(at, at + 1) };
+}
+
+/** A word such as XYZ2024 looks like an address, but no sheet has the column: it is a name. */
+function isBeyondSheet(reference: string): boolean {
+  const address = reference.slice(reference.lastIndexOf('!') + 1);
+  return !address.includes(':') && parseAddress(address) === undefined;
 }
 
 function bracketsAt(formula: string, start: number): Token | undefined {
