@@ -31,7 +31,7 @@ export function evaporation(weather: Weather): number {
   // Below the offset the equation has no meaning, and nothing dries to speak of.
   const surface = Math.max(0, weather.surface + offset.value) ** power.value;
   const air = Math.max(0, weather.air + offset.value) ** power.value;
-  return Math.max(0, c.value * (surface - weather.humidity * air) * (weather.wind + windOffset.value));
+  return c.value * Math.max(0, surface - weather.humidity * air) * (weather.wind + windOffset.value);
 }
 
 /**
@@ -74,7 +74,7 @@ export function dryingTime(factors: FactorsInForce, rec?: Recorder): Minutes {
     const term = (t: string) => `max(0, ${t} + evaporationOffset)^evaporationPower`;
     rec.line(
       'evaporation',
-      `max(0, evaporationCoefficient * (${term('faceTemperature')} - humidity * ${term('airTemperature')}) * (wind + windOffset))`,
+      `evaporationCoefficient * max(0, ${term('faceTemperature')} - humidity * ${term('airTemperature')}) * (wind + windOffset)`,
       rate,
       'evaporation',
       'evaporation',
