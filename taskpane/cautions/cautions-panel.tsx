@@ -1,10 +1,105 @@
+import { cautionTopics, type CautionTopic } from '../../src/rules/cautions';
+import { sources } from '../../src/rules/sources';
+import { cautionSheet, type AppliedCaution } from '../../src/site/caution-sheet';
+import { timeText } from '../time-text';
 import type { PanelProps } from '../panel-props';
+import { putOnNewSheet } from '../sheet-out';
+import { useJob } from '../use-job';
+import { cautionRows } from './caution-rows';
+
+const SHEET = 'Washdown cautions';
 
 /**
- * Placeholder.
+ * The cautions that apply to this workbook, with their reasons; label, safety data sheet, local codes and licensed
+ * practice first.
  * @param props what the panel works on
- * @returns its heading
+ * @returns the panel
  */
-export function CautionsPanel(props: PanelProps) {
-  return <h2>cautions {'table' in props.source.walls ? props.source.walls.table : ''}</h2>;
+export function CautionsPanel({ port, source, say }: PanelProps) {
+  const state = useJob(port, source);
+  if (state.is === 'reading') return <p>Reading the walls…</p>;
+  if (state.is === 'failed') {
+    return (
+      <>
+        <h2>Cautions</h2>
+        <p class="notice">No cautions can be told, because the walls cannot be read. {state.message}</p>
+      </>
+    );
+  }
+  const cautions = cautionSheet(state.job.zones, state.job.factors);
+  const stops = cautions.filter(({ stop }) => stop);
+  const topics = (Object.keys(cautionTopics) as CautionTopic[]).filter((topic) =>
+    cautions.some((caution) => caution.topic === topic),
+  );
+  const putOnSheet = () => {
+    putOnNewSheet(port, SHEET, cautionRows(cautions, timeText(new Date())))
+      .then((sheet) => {
+        say(`The cautions are on the sheet ${sheet}.`);
+      })
+      .catch(() => {
+        say('The sheet could not be added. Is the workbook protected?');
+      });
+  };
+  return (
+    <article class="cautions printed">
+      <h2>Cautions</h2>
+      <p class="actions">
+        <button
+          type="button"
+          onClick={() => {
+            window.print();
+          }}
+        >
+          Print
+        </button>
+        <button type="button" onClick={putOnSheet}>
+          Put on a sheet
+        </button>
+      </p>
+      {topics.map((topic) => (
+        <section key={topic}>
+          <h3>{cautionTopics[topic]}</h3>
+          <ul class={topic === 'first' ? 'first-lines' : 'caution-lines'}>
+            {cautions
+              .filter((caution) => caution.topic === topic)
+              .map((caution) => (
+                <CautionLine key={caution.id} caution={caution} />
+              ))}
+          </ul>
+          {topic === 'first' && stops.length > 0 && (
+            <p class="stop-notice">
+              <strong>Stop.</strong> As the workbook stands: {stops.map(({ text }) => text).join(' ')}
+            </p>
+          )}
+        </section>
+      ))}
+    </article>
+  );
+}
+
+function CautionLine({ caution: { text, stop, places, source, kind } }: { caution: AppliedCaution }) {
+  const { document, edition } = sources[source];
+  const here = places.filter(({ why, where }) => why !== '' || where !== '');
+  return (
+    <li class={stop ? 'stop' : undefined}>
+      <p class="caution-text">
+        {stop && <strong>Stop: </strong>}
+        {text}
+      </p>
+      {here.length > 0 && (
+        <ul class="here">
+          {here.map(({ why, where }) => (
+            <li key={where + why}>
+              {where}: {why}
+            </li>
+          ))}
+        </ul>
+      )}
+      <p class="source">
+        {document}
+        {edition === '' ? '' : `, ${edition}`}
+        {document.toLowerCase().includes(kind) ? '' : ` (${kind})`}
+      </p>
+    </li>
+  );
 }

@@ -1,10 +1,236 @@
+import { useId, useRef, useState } from 'preact/hooks';
+import { knownZones, type NamedWalls } from '../../src/site/known-zones';
+import { stepChecklist } from '../../src/site/step-checklist';
+import { standingSteps, type StandingStep } from '../../src/site/step-gates';
+import {
+  changeZone,
+  progressByZone,
+  progressLeftOver,
+  startClock,
+  stopClock,
+  takeDown,
+  type Progress,
+  type ZoneProgress,
+} from '../../src/site/step-progress';
 import type { PanelProps } from '../panel-props';
+import { putOnNewSheet } from '../sheet-out';
+import { timeText } from '../time-text';
+import { useJob, type Job } from '../use-job';
+import { DwellClock } from './dwell-clock';
+import { dwellLimits } from './dwell-limits';
+import { ProgressNotices } from './progress-notices';
+import { StepItem } from './step-item';
+import { stepRows } from './step-rows';
+import { useProgress, type KeptProgress } from './use-progress';
+import { ZoneHead } from './zone-head';
+
+const SHEET = 'Washdown steps';
 
 /**
- * Placeholder.
+ * The checklist of each zone with its own numbers, its gates and its dwell clock. The workbook keeps how far it is.
  * @param props what the panel works on
- * @returns its heading
+ * @returns the panel
  */
 export function StepsPanel(props: PanelProps) {
-  return <h2>steps {'table' in props.source.walls ? props.source.walls.table : ''}</h2>;
+  const state = useJob(props.port, props.source);
+  const kept = useProgress(props.port);
+  return (
+    <article class="steps printed">
+      <h2>Steps</h2>
+      <ProgressNotices kept={kept} port={props.port} say={props.say} />
+      {state.is === 'failed' && (
+        <p class="notice">The steps cannot be told, because the walls cannot be read. {state.message}</p>
+      )}
+      {(state.is === 'reading' || kept.state.is === 'reading') && <p>Reading the workbook…</p>}
+      {state.is === 'failed' && kept.state.is === 'ready' && <RunningClocks progress={kept.state.progress} />}
+      {state.is === 'ready' && kept.state.is === 'ready' && (
+        <Checklist {...props} job={state.job} kept={kept} progress={kept.state.progress} />
+      )}
+    </article>
+  );
+}
+
+interface ChecklistProps extends PanelProps {
+  readonly job: Job;
+  readonly kept: KeptProgress;
+  readonly progress: Progress;
+}
+
+function Checklist({ port, say, job, kept, progress }: ChecklistProps) {
+  const id = useId();
+  const [chosen, choose] = useState<NamedWalls>();
+  const [who, setWho] = useState('');
+  const whoField = useRef<HTMLInputElement>(null);
+  const [shown, show] = useState<Readonly<Record<string, boolean>>>({});
+  const zones = job.zones.map(({ zone }) => ({
+    zone: zone.name,
+    walls: zone.rows.map(({ wall }) => wall),
+  }));
+  const zone = job.zones.find(({ zone }) => zone.name === nameOf(chosen, zones)) ?? job.zones[0];
+  if (zone === undefined) return <p>There is no wall in the table yet.</p>;
+  const list = stepChecklist(zone, job.zones, job.factors);
+  const all = progressByZone(progress, zones);
+  const ofZone = all.get(list.zone);
+  if (ofZone === undefined) return null;
+  const steps = standingSteps(list, ofZone);
+  const next = steps.find(({ standing }) => standing === 'open' || standing === 'again');
+  const change = (to: (zone: ZoneProgress) => ZoneProgress, done: string) => {
+    kept
+      .change((now) => changeZone(now, zones, list.zone, to))
+      .then(
+        (isKept) => {
+          say(isKept ? done : `${done} The workbook did not keep it.`);
+        },
+        () => {
+          say('The workbook could not be changed. Try again.');
+        },
+      );
+  };
+  const tick = ({ step }: StandingStep, done: boolean, note: string) => {
+    if (who.trim() === '') {
+      say('Give your name first: each tick says who and when.');
+      whoField.current?.focus();
+      return;
+    }
+    const record = {
+      step: step.id,
+      done,
+      who: who.trim(),
+      when: new Date().toISOString(),
+      note: note.trim(),
+      decidedOn: step.decidedOn ?? [],
+    };
+    change(takeDown(record), `${step.title}: ${done ? 'done' : 'taken back'}.`);
+  };
+  const putOnSheet = () => {
+    putOnNewSheet(port, SHEET, stepRows(ofZone, steps, timeText)).then(
+      (sheet) => {
+        say(`The steps are on the sheet ${sheet}.`);
+      },
+      () => {
+        say('The sheet could not be added. Is the workbook protected?');
+      },
+    );
+  };
+  return (
+    <>
+      <p class="field">
+        <label for={`${id}-zone`}>Zone</label>
+        <select
+          id={`${id}-zone`}
+          value={list.zone}
+          onChange={(event) => {
+            choose(zones.find((candidate) => candidate.zone === event.currentTarget.value));
+          }}
+        >
+          {zones.map(({ zone: name }) => (
+            <option key={name} value={name}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </p>
+      <OtherClocks all={all} here={list.zone} />
+      <ZoneHead zone={zone} notice={list.notice} system={job.factors.system} />
+      {list.steps.some(({ id: step }) => step === 'dwell') && (
+        <DwellClock
+          progress={ofZone}
+          limits={dwellLimits(zone, job.factors)}
+          patches={zone.patches}
+          held={clockHeld(steps)}
+          start={() => {
+            change(startClock(new Date().toISOString()), 'The dwell clock runs.');
+          }}
+          stop={() => {
+            change(stopClock(new Date().toISOString()), 'The dwell clock stands still.');
+          }}
+          say={say}
+        />
+      )}
+      <p class="field">
+        <label for={`${id}-who`}>Your name, for each tick</label>
+        <input
+          id={`${id}-who`}
+          ref={whoField}
+          autocomplete="name"
+          value={who}
+          onInput={(event) => {
+            setWho(event.currentTarget.value);
+          }}
+        />
+      </p>
+      <ol class="step-list">
+        {steps.map((standing, index) => {
+          const key = `${list.zone}\n${standing.step.id}`;
+          const open = shown[key] ?? standing === next;
+          return (
+            <StepItem
+              key={key}
+              standing={standing}
+              number={index + 1}
+              open={open}
+              toggle={() => {
+                show({ ...shown, [key]: !open });
+              }}
+              takeDown={(done, note) => {
+                tick(standing, done, note);
+              }}
+              refuse={say}
+            />
+          );
+        })}
+      </ol>
+      <p class="actions">
+        <button
+          type="button"
+          onClick={() => {
+            window.print();
+          }}
+        >
+          Print
+        </button>
+        <button type="button" onClick={putOnSheet}>
+          Put on a sheet
+        </button>
+      </p>
+      <LeftOver left={progressLeftOver(progress, zones)} />
+    </>
+  );
+}
+
+/** The chosen zone by its present name: it may have been renamed since. */
+function nameOf(chosen: NamedWalls | undefined, zones: readonly NamedWalls[]): string | undefined {
+  if (chosen === undefined) return undefined;
+  return [...knownZones([chosen], zones).keys()][0];
+}
+
+/** The sample is timed too, so the clock waits for the age of the wall alone, and for the weather. */
+function clockHeld(steps: readonly StandingStep[]): string {
+  const age = steps.find(({ step }) => step.id === 'age');
+  const apply = steps.find(({ step }) => step.id === 'apply');
+  if (age && age.standing !== 'done') return `Waits for "${age.step.title}".`;
+  return apply?.step.hold ?? '';
+}
+
+function OtherClocks({ all, here }: { all: ReadonlyMap<string, ZoneProgress>; here: string }) {
+  const running = [...all.values()].filter(({ zone, clock }) => clock !== '' && zone !== here);
+  return running.length === 0 ? null : (
+    <p class="notice">
+      The dwell clock runs in{' '}
+      {running.map(({ zone, clock }) => `${zone}, since ${timeText(clock)}`).join('; ')}.
+    </p>
+  );
+}
+
+function RunningClocks({ progress }: { progress: Progress }) {
+  return <OtherClocks all={new Map(progress.zones.map((zone) => [zone.zone, zone]))} here="" />;
+}
+
+function LeftOver({ left }: { left: readonly ZoneProgress[] }) {
+  return left.length === 0 ? null : (
+    <p class="notice">
+      Kept of zones that are not in the workbook now:{' '}
+      {left.map(({ zone, records }) => `${zone} (${String(records.length)} steps)`).join('; ')}.
+    </p>
+  );
 }

@@ -1,0 +1,94 @@
+import { useState } from 'preact/hooks';
+import { NOTES_SHEET } from '../kept-text';
+import { putOnNewSheet } from '../sheet-out';
+import type { WorkbookPort } from '../workbook/port';
+import type { KeptProgress } from './use-progress';
+
+const UNREAD_SHEET = 'Washdown steps, unread';
+// A cell holds at most 32,767 characters.
+const CHARACTERS_A_CELL = 30_000;
+
+/**
+ * Says where the progress is not kept or cannot be read, and what can be done about it.
+ * @param props what is kept
+ * @param props.kept the progress
+ * @param props.port the workbook
+ * @param props.say speaks a sentence
+ * @returns a notice, or nothing
+ */
+export function ProgressNotices({
+  kept: { state, keepOnSheet, startAnew },
+  port,
+  say,
+}: {
+  kept: KeptProgress;
+  port: WorkbookPort;
+  say: (sentence: string) => void;
+}) {
+  const [saved, setSaved] = useState('');
+  const sayFailed = () => {
+    say('The sheet could not be added. Is the workbook protected?');
+  };
+  if (state.is === 'unreadable') {
+    return (
+      <section class="notice" aria-label="Progress that cannot be read">
+        <p>
+          {state.message} It is left as it is, and nothing can be ticked until it is put aside.{' '}
+          {saved !== '' && `It is on the sheet ${saved}.`}
+        </p>
+        <button
+          type="button"
+          onClick={() => {
+            putOnNewSheet(port, UNREAD_SHEET, inPieces(state.text)).then((sheet) => {
+              setSaved(sheet);
+              say(`The text that cannot be read is on the sheet ${sheet}.`);
+            }, sayFailed);
+          }}
+        >
+          Put it on a sheet
+        </button>{' '}
+        {saved !== '' && (
+          <button
+            type="button"
+            onClick={() => {
+              startAnew().then(() => {
+                say('The steps start anew.');
+              }, sayFailed);
+            }}
+          >
+            Start anew
+          </button>
+        )}
+      </section>
+    );
+  }
+  if (state.is === 'ready' && !state.kept) {
+    return (
+      <section class="notice" aria-label="Progress not kept">
+        <p>
+          This workbook does not keep the progress: it is lost when the pane closes. A sheet “{NOTES_SHEET}”
+          can keep it.
+        </p>
+        <button
+          type="button"
+          onClick={() => {
+            keepOnSheet().then(() => {
+              say(`The progress is kept on the sheet ${NOTES_SHEET}.`);
+            }, sayFailed);
+          }}
+        >
+          Keep it on a sheet
+        </button>
+      </section>
+    );
+  }
+  return null;
+}
+
+function inPieces(text: string): string[][] {
+  const rows = [['Progress as it was kept']];
+  for (let start = 0; start < text.length; start += CHARACTERS_A_CELL) {
+    rows.push([text.slice(start, start + CHARACTERS_A_CELL)]);
+  }
+  return rows;
+}

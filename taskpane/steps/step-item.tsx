@@ -1,0 +1,131 @@
+import { useId, useState } from 'preact/hooks';
+import { sources } from '../../src/rules/sources';
+import type { StepFact } from '../../src/site/step';
+import type { StandingStep } from '../../src/site/step-gates';
+import { timeText } from '../time-text';
+import { Disclosure } from './disclosure';
+
+/** What a step shows and does. */
+export interface StepItemProps {
+  readonly standing: StandingStep;
+  /** Its number in the list, from 1. */
+  readonly number: number;
+  readonly open: boolean;
+  readonly toggle: () => void;
+  /** Takes down that the step is done or not, with a note. */
+  readonly takeDown: (done: boolean, note: string) => void;
+  /** Called where the step is held back. */
+  readonly refuse: (reason: string) => void;
+}
+
+/**
+ * One step: its tick, who ticked it, what to do, its numbers and where they come from.
+ * @param props what it shows and does
+ * @returns the list item
+ */
+export function StepItem({ standing: of, number, open, toggle, takeDown, refuse }: StepItemProps) {
+  const { step, standing, reason, record } = of;
+  const id = useId();
+  const [note, setNote] = useState<string>();
+  const kept = record?.note ?? '';
+  const written = note ?? kept;
+  return (
+    <li class={`step ${standing}`}>
+      <div class="step-head">
+        <input
+          type="checkbox"
+          checked={standing === 'done'}
+          aria-label={`Done: ${step.title}`}
+          aria-disabled={standing === 'held'}
+          aria-describedby={`${id}-standing`}
+          onClick={(event) => {
+            // The tick follows what the workbook keeps.
+            event.preventDefault();
+            if (standing === 'held') refuse(`${step.title}: ${reason}`);
+            else takeDown(standing !== 'done', written);
+          }}
+        />
+        <div class="step-name">
+          <Disclosure
+            title={
+              <>
+                {number}. {step.title}
+                {step.decidedOn && <span class="gate"> gate</span>}
+              </>
+            }
+            open={open}
+            toggle={toggle}
+          >
+            <ul class="todo">
+              {step.todo.map((sentence) => (
+                <li key={sentence}>{sentence}</li>
+              ))}
+            </ul>
+            {step.facts.length > 0 && <Facts facts={step.facts} />}
+            <p class="source">{sourcesOf(of)}</p>
+            <p class="note-field">
+              <label for={`${id}-note`}>Note</label>
+              <textarea
+                id={`${id}-note`}
+                rows={2}
+                value={written}
+                onInput={(event) => {
+                  setNote(event.currentTarget.value);
+                }}
+              />
+              {record && written !== kept && (
+                <button
+                  type="button"
+                  onClick={() => {
+                    takeDown(record.done, written);
+                  }}
+                >
+                  Keep the note
+                </button>
+              )}
+            </p>
+          </Disclosure>
+          <p class="standing" id={`${id}-standing`}>
+            {standingText(of)}
+          </p>
+        </div>
+      </div>
+    </li>
+  );
+}
+
+function Facts({ facts }: { facts: readonly StepFact[] }) {
+  return (
+    <dl class="facts">
+      {facts.map(({ label, value, kind }) => (
+        <div key={label}>
+          <dt>{label}</dt>
+          <dd>
+            {value}
+            {kind !== 'computed' && kind !== 'input' && <small> {kind}</small>}
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function standingText({ standing, reason, record }: StandingStep): string {
+  const signed = record ? `${record.who}, ${timeText(record.when)}` : '';
+  const note = record?.note ? `: ${record.note}` : '';
+  switch (standing) {
+    case 'done':
+      return `✓ Done. ${signed}${note}${reason === '' ? '' : `. ${reason}`}`;
+    case 'again':
+      return `↻ ${reason} Last done by ${signed}${note}`;
+    case 'held':
+      return `⏸ ${reason}`;
+    case 'open':
+      return record ? `○ Taken back by ${signed}${note}` : '○ To do';
+  }
+}
+
+function sourcesOf({ step }: StandingStep): string {
+  const ids = new Set([step.source, ...step.facts.map(({ source }) => source)]);
+  return `Rests on: ${[...ids].map((source) => sources[source].document).join('; ')}.`;
+}

@@ -1,0 +1,59 @@
+import { sources } from '../../src/rules/sources';
+import type { StandingStep } from '../../src/site/step-gates';
+import type { ZoneProgress } from '../../src/site/step-progress';
+
+const HEADINGS = [
+  'Zone',
+  'Step',
+  'What',
+  'Value',
+  'Source',
+  'Kind of source',
+  'Standing',
+  'Who',
+  'When',
+  'Note',
+];
+
+/**
+ * The checklist of a zone as rows of a worksheet: a row for each step, and below it what to do, its numbers, and the
+ * patches timed.
+ * @param progress how far the zone is
+ * @param steps its steps
+ * @param timeText writes a time in words
+ * @returns headings and rows
+ */
+export function stepRows(
+  progress: ZoneProgress,
+  steps: readonly StandingStep[],
+  timeText: (time: string) => string,
+): string[][] {
+  const { zone, dwells } = progress;
+  return [
+    HEADINGS,
+    ...steps.flatMap(({ step, standing, reason, record }) => {
+      const said = reason === '' ? standing : `${standing}: ${reason}`;
+      const rows = [
+        ...step.todo.map((sentence) => [sentence, '', sources[step.source].document, step.kind]),
+        ...step.facts.map(({ label, value, source, kind }) => [label, value, sources[source].document, kind]),
+      ];
+      const signed = record ? [record.who, timeText(record.when), record.note] : ['', '', ''];
+      return [
+        [zone, step.title, '', '', '', '', said, ...signed],
+        ...rows.map((row) => [zone, step.title, ...row, '', '', '', '']),
+      ];
+    }),
+    ...dwells.map(({ start, stop }) => [
+      zone,
+      'Dwell clock',
+      'First stroke',
+      timeText(start),
+      '',
+      '',
+      `rinsed ${timeText(stop)}`,
+      '',
+      '',
+      '',
+    ]),
+  ];
+}

@@ -1,0 +1,50 @@
+import { useState } from 'preact/hooks';
+import type { ZoneEstimate } from '../../src/estimate/schedule';
+import type { System } from '../../src/quantity/systems';
+import { className } from '../../src/rules/cleaner-classes';
+import { Elevation } from '../pictures/elevation';
+import { HoursBars } from '../pictures/hours-bars';
+import { Disclosure } from './disclosure';
+
+/**
+ * What a zone is washed with and why, its picture and its hours.
+ * @param props the zone
+ * @param props.zone its estimate
+ * @param props.notice what is said of the zone as a whole
+ * @param props.system the display system
+ * @returns the head of its checklist
+ */
+export function ZoneHead({ zone, notice, system }: { zone: ZoneEstimate; notice: string; system: System }) {
+  const { governing } = zone;
+  const [picture, setPicture] = useState(true);
+  const [hours, setHours] = useState(false);
+  return (
+    <>
+      {governing && (
+        <p>
+          Class {governing.classToUse}, {className(governing.classToUse)}. At most class {governing.ceiling},
+          because of {governing.governors.map(({ name }) => name).join(', ')}.
+        </p>
+      )}
+      {notice !== '' && <p class="notice">{notice}</p>}
+      <Disclosure
+        title="Picture of the zone"
+        open={picture}
+        toggle={() => {
+          setPicture(!picture);
+        }}
+      >
+        <Elevation zone={zone} system={system} />
+      </Disclosure>
+      <Disclosure
+        title="Crew-hours by part"
+        open={hours}
+        toggle={() => {
+          setHours(!hours);
+        }}
+      >
+        <HoursBars totals={zone.totals} finding={zone.finding} />
+      </Disclosure>
+    </>
+  );
+}
