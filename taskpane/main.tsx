@@ -1,4 +1,15 @@
 import { render } from 'preact';
+import { App } from './app';
+import { openWorkbook } from './workbook/host';
 
-const pane = document.getElementById('pane');
-if (pane) render(<h1>Washdown</h1>, pane);
+async function start(): Promise<void> {
+  const pane = document.getElementById('pane');
+  if (!pane) return;
+  const port = await openWorkbook();
+  render(
+    port ? <App port={port} /> : <p>Washdown works on a workbook: open it from the Home tab of Excel.</p>,
+    pane,
+  );
+}
+
+void start();

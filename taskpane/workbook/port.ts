@@ -36,6 +36,8 @@ export interface Block {
   readonly table?: string;
   /** Whether the first row is set in bold. */
   readonly heading?: boolean;
+  /** Widths of the columns in characters; their text is wrapped. Without them a column fits its content. */
+  readonly widths?: readonly number[];
 }
 
 /** A rectangle of cells as a scan hands it over; row and column are those of its top left cell, from 1. */

@@ -1,0 +1,18 @@
+import { OfficeWorkbook } from './office-workbook';
+import type { WorkbookPort } from './port';
+
+declare global {
+  /** A workbook that a page without the host gives to the pane. */
+  var washdownWorkbook: WorkbookPort | undefined;
+}
+
+/**
+ * The workbook that the pane works on: the one that the page gives, or else the host's.
+ * @returns the workbook; undefined where the page is opened outside of a spreadsheet
+ */
+export async function openWorkbook(): Promise<WorkbookPort | undefined> {
+  if (globalThis.washdownWorkbook) return globalThis.washdownWorkbook;
+  if (typeof Office === 'undefined') return undefined;
+  const { host } = await Office.onReady();
+  return host === Office.HostType.Excel ? new OfficeWorkbook() : undefined;
+}

@@ -1,0 +1,19 @@
+import type { Block, CellContent, Formula } from './port';
+
+// What the host would take for a formula, a number, a date, a truth value or an error, had a user typed it.
+const WOULD_BE_TAKEN_FOR_SOMETHING = /^(['=+\-@#.,($€£¥\d\s]|(true|false)$)/i;
+
+/**
+ * Rows as the host takes them for writing: a text stays the text that it is, whatever it looks like.
+ * @param rows values and formulas
+ * @returns rows of equal length
+ */
+export function hostRows(rows: Block['rows']): CellContent[][] {
+  const width = Math.max(1, ...rows.map((row) => row.length));
+  return rows.map((row) => Array.from({ length: width }, (_, place) => hostCell(row[place] ?? '')));
+}
+
+function hostCell(content: CellContent | Formula): CellContent {
+  if (typeof content === 'object') return content.formula;
+  return typeof content === 'string' && WOULD_BE_TAKEN_FOR_SOMETHING.test(content) ? `'${content}` : content;
+}
