@@ -3,22 +3,23 @@ import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import type { Quantities, QuantityId } from './quantities';
 
-/** What things cost, in the user's money and base units. */
-export interface Prices {
-  readonly labour: number;
-  readonly cleaner: number;
-  readonly film: number;
-  readonly tape: number;
-  readonly water: number;
-  readonly equipment: number;
-  readonly access: number;
-  readonly bicarbonate: number;
-  readonly sodaAsh: number;
-  readonly disposal: number;
-  readonly contingency: number;
-  readonly overhead: number;
-  readonly profit: number;
-}
+const priced = [
+  'labour',
+  'film',
+  'tape',
+  'water',
+  'equipment',
+  'access',
+  'bicarbonate',
+  'sodaAsh',
+  'disposal',
+  'contingency',
+  'overhead',
+  'profit',
+] as const;
+
+/** What things cost and the mark-ups, in the user's money and base units. */
+export type Prices = Readonly<Record<(typeof priced)[number] | 'cleaner', number>>;
 
 const CENTS = 100;
 
@@ -43,47 +44,16 @@ export function pricesOf(
   factors: FactorsInForce,
   rec?: Recorder,
 ): Prices {
-  const ofCleaner =
-    classToUse === undefined || classToUse === 0 ? undefined : (`price.cleaner.${classToUse}` as const);
-  if (rec) {
-    rec.factor('labourPrice', 'price.labour');
-    if (ofCleaner && classToUse) {
-      rec.factor(`cleanerPrice_${classToUse}`, ofCleaner);
-      rec.line(
-        'cleanerPrice@',
-        `cleanerPrice_${classToUse}`,
-        factors.value(ofCleaner),
-        'moneyPerVolume',
-        'priceCleaner',
-      );
-    }
-    rec.factor('filmPrice', 'price.film');
-    rec.factor('tapePrice', 'price.tape');
-    rec.factor('waterPrice', 'price.water');
-    rec.factor('equipmentPrice', 'price.equipment');
-    rec.factor('accessPrice', 'price.access');
-    rec.factor('bicarbonatePrice', 'price.bicarbonate');
-    rec.factor('sodaAshPrice', 'price.sodaAsh');
-    rec.factor('disposalPrice', 'price.disposal');
-    rec.factor('contingency', 'price.contingency');
-    rec.factor('overhead', 'price.overhead');
-    rec.factor('profit', 'price.profit');
+  const prices = Object.fromEntries(priced.map((id) => [id, factors.value(`price.${id}`)]));
+  let cleaner = 0;
+  if (classToUse) {
+    const id = `price.cleaner.${classToUse}` as const;
+    cleaner = factors.value(id);
+    rec?.factor(`cleanerPrice_${classToUse}`, id);
+    rec?.line('cleanerPrice@', `cleanerPrice_${classToUse}`, cleaner, 'moneyPerVolume', 'priceCleaner');
   }
-  return {
-    labour: factors.value('price.labour'),
-    cleaner: ofCleaner ? factors.value(ofCleaner) : 0,
-    film: factors.value('price.film'),
-    tape: factors.value('price.tape'),
-    water: factors.value('price.water'),
-    equipment: factors.value('price.equipment'),
-    access: factors.value('price.access'),
-    bicarbonate: factors.value('price.bicarbonate'),
-    sodaAsh: factors.value('price.sodaAsh'),
-    disposal: factors.value('price.disposal'),
-    contingency: factors.value('price.contingency'),
-    overhead: factors.value('price.overhead'),
-    profit: factors.value('price.profit'),
-  };
+  if (rec) for (const id of priced) rec.factor(isMarkUp(id) ? id : `${id}Price`, `price.${id}`);
+  return { ...prices, cleaner } as Prices;
 }
 
 /**
@@ -117,8 +87,9 @@ export function addPrice(of: Quantities, prices: Prices, at: '#' | '@', rec?: Re
   of.priceProfit = (direct + of.priceContingency + of.priceOverhead) * prices.profit;
   of.price = direct + of.priceContingency + of.priceOverhead + of.priceProfit;
   if (!rec) return;
-  const line = (symbol: Extract<QuantityId, `price${string}`>, expression: string) => {
-    rec.line(symbol + at, expression.replaceAll('~', at), of[symbol], 'money', symbol);
+  const line = (symbol: PriceSymbol, expression: string): void => {
+    const value = symbol === 'priceDirect' ? direct : of[symbol];
+    rec.line(symbol + at, expression.replaceAll('~', at), value, 'money', symbol);
   };
   line('priceLabour', 'crewHours~ * labourPrice');
   line('priceCleaner', prices.cleaner === 0 ? '0' : 'concentrate~ * cleanerPrice@');
@@ -128,21 +99,21 @@ export function addPrice(of: Quantities, prices: Prices, at: '#' | '@', rec?: Re
   line('priceAccess', 'days~ * accessPrice');
   line('priceNeutralizer', 'bicarbonate~ * bicarbonatePrice + sodaAsh~ * sodaAshPrice');
   line('priceDisposal', 'runoff~ * disposalPrice');
-  rec.line(
-    `priceDirect${at}`,
-    'priceLabour~ + priceCleaner~ + priceMasking~ + priceWater~ + priceEquipment~ + priceAccess~ + priceNeutralizer~ + priceDisposal~'.replaceAll(
-      '~',
-      at,
-    ),
-    direct,
-    'money',
+  line(
     'priceDirect',
+    'priceLabour~ + priceCleaner~ + priceMasking~ + priceWater~ + priceEquipment~ + priceAccess~ + priceNeutralizer~ + priceDisposal~',
   );
   line('priceContingency', 'priceDirect~ * contingency');
   line('priceOverhead', '(priceDirect~ + priceContingency~) * overhead');
   line('priceProfit', '(priceDirect~ + priceContingency~ + priceOverhead~) * profit');
   line('price', 'priceDirect~ + priceContingency~ + priceOverhead~ + priceProfit~');
 }
+
+function isMarkUp(id: string): boolean {
+  return id === 'contingency' || id === 'overhead' || id === 'profit';
+}
+
+type PriceSymbol = Extract<QuantityId, `price${string}`> | 'priceDirect';
 
 /**
  * A price as it is bid: rounded to cents, once.

@@ -1,4 +1,3 @@
-import { distance } from 'fastest-levenshtein';
 import { comparable } from './cell';
 
 const OFFERED = 3;
@@ -21,4 +20,18 @@ export function nearest(seen: string, known: readonly string[]): string[] {
     .sort((a, b) => a.far - b.far)
     .slice(0, OFFERED)
     .map(({ name }) => name);
+}
+
+/** Levenshtein's distance: letters put in, taken out or exchanged. */
+function distance(from: string, to: string): number {
+  let row = Array.from({ length: to.length + 1 }, (_, index) => index);
+  for (let i = 0; i < from.length; i++) {
+    const next = [i + 1];
+    for (let j = 0; j < to.length; j++) {
+      const exchanged = (row[j] ?? 0) + (from[i] === to[j] ? 0 : 1);
+      next.push(Math.min(exchanged, (row[j + 1] ?? 0) + 1, (next[j] ?? 0) + 1));
+    }
+    row = next;
+  }
+  return row[to.length] ?? 0;
 }

@@ -9,6 +9,7 @@ import {
   UNBUFFERED_ACID_ANSWER,
   type CleanerClass,
 } from './cleaner-classes';
+import { acceptedRange, numberOf, readFactorValue } from './factor-value';
 import { factors, type Factor, type FactorId } from './factors';
 import { materials, type Material } from './materials';
 
@@ -192,21 +193,9 @@ class OverrideReader {
   }
 
   private takeFactor(row: FactorRow, factor: Factor): void {
-    const shownLeast = show(toBase(factor.least, factor.unit), factor.kind, this.system);
-    const shownMost = show(toBase(factor.most, factor.unit), factor.kind, this.system);
-    const accepted = range(shownLeast, shownMost, factor, unitOf(factor.kind, this.system));
-    const seen = numberOf(row.cell);
-    if (
-      seen === undefined ||
-      seen < shownLeast ||
-      seen > shownMost ||
-      (factor.positive && seen === 0) ||
-      (factor.whole && !Number.isInteger(seen))
-    ) {
-      this.refuse(row, describe(row.cell), accepted);
-      return;
-    }
-    this.given.set(factor.id, take(seen, factor.kind, this.system));
+    const read = readFactorValue(row.cell, factor, this.system);
+    if ('value' in read) this.given.set(factor.id, read.value);
+    else this.refuse(row, describe(row.cell), read.accepted);
   }
 
   private takeClass(row: FactorRow): void {
@@ -233,7 +222,7 @@ class OverrideReader {
     const seen = numberOf(row.cell);
     const most = show(spec.most, spec.kind, this.system);
     if (seen === undefined || seen < spec.least || seen > most || (spec.whole && !Number.isInteger(seen))) {
-      this.refuse(row, describe(row.cell), range(spec.least, most, spec, unit));
+      this.refuse(row, describe(row.cell), acceptedRange(spec.least, most, spec, unit));
       return;
     }
     const known = findMaterial(materials, code);
@@ -302,30 +291,6 @@ function value(given: ReadonlyMap<string, number>, id: FactorId): number {
 
 function fromLeastToMost(given: ReadonlyMap<string, number>): boolean {
   return value(given, 'dwell.least') > value(given, 'dwell.most');
-}
-
-/** A blank beside a factor id reads as 0: the host does not tell the two apart. */
-function numberOf(cell: Cell): number | undefined {
-  if (cell.type === 'blank') return 0;
-  return cell.type === 'number' ? cell.value : undefined;
-}
-
-function range(
-  least: number,
-  most: number,
-  row: { positive?: boolean; whole?: boolean },
-  unit: string,
-): string {
-  const what = row.whole ? 'a whole number' : 'a number';
-  const bounds =
-    row.positive && least === 0
-      ? `above 0 and at most ${tidy(most)}`
-      : `from ${tidy(least)} to ${tidy(most)}`;
-  return `${what} ${bounds}${unit === '1' ? '' : ` ${unit}`}`;
-}
-
-function tidy(bound: number): string {
-  return String(Number(bound.toPrecision(6)));
 }
 
 /**

@@ -1,0 +1,65 @@
+import type { Cell } from '../quantity/cell';
+import { toBase } from '../quantity/conversions';
+import { show, take, unitOf, type System } from '../quantity/systems';
+import type { Factor } from './factors';
+
+/**
+ * Reads the value that a user gives a factor.
+ * @param cell the cell beside its id
+ * @param factor the factor
+ * @param system the display system that the value is typed in
+ * @returns the value in its base unit, or what is accepted instead
+ */
+export function readFactorValue(
+  cell: Cell,
+  factor: Factor,
+  system: System,
+): { readonly value: number } | { readonly accepted: string } {
+  const least = show(toBase(factor.least, factor.unit), factor.kind, system);
+  const most = show(toBase(factor.most, factor.unit), factor.kind, system);
+  const seen = numberOf(cell);
+  const fits =
+    seen !== undefined &&
+    seen >= least &&
+    seen <= most &&
+    !(factor.positive && seen === 0) &&
+    !(factor.whole && !Number.isInteger(seen));
+  if (fits) return { value: take(seen, factor.kind, system) };
+  return { accepted: acceptedRange(least, most, factor, unitOf(factor.kind, system)) };
+}
+
+/**
+ * The number of a cell beside a factor id. A blank reads as 0: the host does not tell the two apart.
+ * @param cell the cell
+ * @returns the number, or undefined where it holds none
+ */
+export function numberOf(cell: Cell): number | undefined {
+  if (cell.type === 'blank') return 0;
+  return cell.type === 'number' ? cell.value : undefined;
+}
+
+/**
+ * What is accepted, in words.
+ * @param least least value, as shown
+ * @param most most value, as shown
+ * @param row whether it must be whole, or above 0
+ * @param unit unit that it is shown in
+ * @returns for example `a number from 0 to 120 min`
+ */
+export function acceptedRange(
+  least: number,
+  most: number,
+  row: { positive?: boolean; whole?: boolean },
+  unit: string,
+): string {
+  const what = row.whole ? 'a whole number' : 'a number';
+  const bounds =
+    row.positive && least === 0
+      ? `above 0 and at most ${tidy(most)}`
+      : `from ${tidy(least)} to ${tidy(most)}`;
+  return `${what} ${bounds}${unit === '1' ? '' : ` ${unit}`}`;
+}
+
+function tidy(bound: number): string {
+  return String(Number(bound.toPrecision(6)));
+}
