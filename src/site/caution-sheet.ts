@@ -15,7 +15,7 @@ import { className, GENTLEST_ACID } from '../rules/cleaner-classes';
 import type { FactorId } from '../rules/factors';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { SourceKind } from '../rules/source-kinds';
-import type { SourceId } from '../rules/sources';
+import type { SiteSourceId } from '../rules/site-sources';
 import type { WallRow } from '../walls/wall-row';
 import { amount, factorAmount, readable, rounded } from './amount';
 import { stackedHeight } from './levels';
@@ -40,7 +40,7 @@ export interface AppliedCaution {
   readonly places: readonly CautionPlace[];
   /** True where the workbook as it stands breaks it. */
   readonly stop: boolean;
-  readonly source: SourceId;
+  readonly source: SiteSourceId;
   readonly kind: SourceKind;
 }
 
@@ -89,7 +89,7 @@ function placesOf(caution: Caution, site: Site): CautionPlace[] {
 }
 
 const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
-  washed: (zone) => (zone.governing ? { why: washedWith(zone) } : undefined),
+  washed: (zone) => (zone.governing ? { why: 'washed' } : undefined),
   cleaner: (zone) => (classOf(zone) > 0 ? { why: washedWith(zone) } : undefined),
   acid: (zone) => (classOf(zone) >= GENTLEST_ACID ? { why: washedWith(zone) } : undefined),
   'acid on group': (zone, { groups }) =>

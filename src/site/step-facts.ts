@@ -2,7 +2,7 @@ import type { Kind } from '../quantity/systems';
 import { factors as table, type Factor, type FactorId } from '../rules/factors';
 import { methods, type MethodId } from '../rules/methods';
 import type { FactorsInForce, MaterialInForce } from '../rules/read-factors';
-import type { SourceId } from '../rules/sources';
+import type { SiteSourceId } from '../rules/site-sources';
 import { amount, factorAmount } from './amount';
 import type { StepFact } from './step';
 
@@ -67,7 +67,7 @@ export function rowsFact(label: string, value: string): StepFact {
 export function pressureFact(label: string, material: MaterialInForce, factors: FactorsInForce): StepFact {
   const value = `${amount(material.pressure, 'pressure', factors.system)}, ${material.name}`;
   if (material.overridden.includes('pressure')) return { label, value, source: 'factors', kind: 'override' };
-  const bySource: Readonly<Record<string, SourceId>> = {
+  const bySource: Readonly<Record<string, SiteSourceId>> = {
     'from memory': 'memory',
     'common practice': 'practice',
   };

@@ -1,7 +1,7 @@
 import type { ZoneEstimate } from '../estimate/schedule';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { SourceKind } from '../rules/source-kinds';
-import type { SourceId } from '../rules/sources';
+import type { SiteSourceId } from '../rules/site-sources';
 
 /** The steps in working order. */
 export const stepIds = [
@@ -27,7 +27,7 @@ export interface StepFact {
   readonly label: string;
   /** With its unit, in the user's system. */
   readonly value: string;
-  readonly source: SourceId;
+  readonly source: SiteSourceId;
   readonly kind: SourceKind;
 }
 
@@ -46,7 +46,7 @@ export interface Step {
   /** Why it cannot be done as the workbook stands. */
   readonly hold?: string | undefined;
   /** What the step itself rests on. */
-  readonly source: SourceId;
+  readonly source: SiteSourceId;
   readonly kind: SourceKind;
 }
 

@@ -1,5 +1,5 @@
 import { cautionTopics } from '../../src/rules/cautions';
-import { sources } from '../../src/rules/sources';
+import { siteSources } from '../../src/rules/site-sources';
 import type { AppliedCaution } from '../../src/site/caution-sheet';
 
 /**
@@ -18,7 +18,7 @@ export function cautionRows(cautions: readonly AppliedCaution[], made: string): 
         text,
         why,
         where === '' ? 'the whole job' : where,
-        sources[source].document,
+        siteSources[source].document,
         kind,
       ]),
     ),

@@ -1,5 +1,5 @@
 import { cautionTopics, type CautionTopic } from '../../src/rules/cautions';
-import { sources } from '../../src/rules/sources';
+import { siteSources } from '../../src/rules/site-sources';
 import { cautionSheet, type AppliedCaution } from '../../src/site/caution-sheet';
 import { timeText } from '../time-text';
 import type { PanelProps } from '../panel-props';
@@ -78,7 +78,7 @@ export function CautionsPanel({ port, source, say }: PanelProps) {
 }
 
 function CautionLine({ caution: { text, stop, places, source, kind } }: { caution: AppliedCaution }) {
-  const { document, edition } = sources[source];
+  const { document, edition } = siteSources[source];
   const here = places.filter(({ why, where }) => why !== '' || where !== '');
   return (
     <li class={stop ? 'stop' : undefined}>

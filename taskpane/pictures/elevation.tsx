@@ -6,7 +6,7 @@ import { listed } from '../../src/site/named';
 import { layoutElevation, type DrawnWall } from './elevation-layout';
 import { wallState, type WallState } from './wall-state';
 
-const ROOM = { width: 272, mostHeight: 220, leastWallHeight: 16, mostWidth: 1600 };
+const ROOM = { width: 272, mostHeight: 220, leastWallHeight: 6, mostWidth: 1600 };
 const MARGIN = 20;
 const EDGE = 2;
 // Mean width of a letter at the size of the style sheet; a label that may not fit gives way to its number.
@@ -46,7 +46,11 @@ export function Elevation({ zone, system }: { zone: ZoneEstimate; system: System
             viewBox={`${-MARGIN} ${-EDGE} ${size.width} ${size.height}`}
           >
             <title id={`${id}-title`}>Elevation of {name}, to scale</title>
-            <desc id={`${id}-desc`}>{described(walls, zone)}</desc>
+            <desc id={`${id}-desc`}>
+              {byState(walls, zone)
+                .map(({ state, labels }) => `${stateNames[state]}: ${labels}.`)
+                .join(' ')}
+            </desc>
             <Patterns id={id} />
             {levels.map((level) => (
               <text key={level.level} class="level" x={-6} y={level.y + level.height / 2}>
@@ -73,16 +77,16 @@ export function Elevation({ zone, system }: { zone: ZoneEstimate; system: System
       )}
       <figcaption>
         <ul class="key">
-          {(['washed', 'governs', 'masked'] as const)
-            .filter((state) => walls.some((wall) => stateOf(wall) === state))
-            .map((state) => (
-              <li key={state}>
-                <svg class={`wall ${state}`} width="22" height="14" aria-hidden="true">
-                  <rect x="1" y="1" width="20" height="12" fill={fill[state]} />
-                </svg>{' '}
-                {stateNames[state]}
-              </li>
-            ))}
+          {byState(walls, zone).map(({ state, labels }) => (
+            <li key={state}>
+              <svg class={`wall ${state}`} width="22" height="14" aria-hidden="true">
+                <rect x="1" y="1" width="20" height="12" fill={fill[state]} />
+              </svg>
+              <span>
+                {stateNames[state]}: {labels}
+              </span>
+            </li>
+          ))}
         </ul>
         {notDrawn.length > 0 && (
           <p>Not drawn, because area or height is not stated: {listed(notDrawn.map(({ wall }) => wall))}.</p>
@@ -181,14 +185,16 @@ function labelOf({ row, number, width, height }: DrawnWall): string {
   return [row.wall, String(number)].find((text) => text.length * LETTER <= width) ?? '';
 }
 
-function described(walls: readonly DrawnWall[], zone: ZoneEstimate): string {
+function byState(
+  walls: readonly DrawnWall[],
+  { governing }: ZoneEstimate,
+): { state: WallState; labels: string }[] {
   return (['governs', 'masked', 'washed'] as const)
-    .map((state) => {
-      const labels = walls
-        .filter(({ row }) => wallState(row, zone.governing) === state)
-        .map(({ row }) => row.wall);
-      return labels.length === 0 ? '' : `${stateNames[state]}: ${listed(labels)}.`;
-    })
-    .filter((sentence) => sentence !== '')
-    .join(' ');
+    .map((state) => ({
+      state,
+      labels: listed(
+        walls.filter(({ row }) => wallState(row, governing) === state).map(({ row }) => row.wall),
+      ),
+    }))
+    .filter(({ labels }) => labels !== '');
 }

@@ -10,10 +10,10 @@ const MS_PER_MINUTE = 60_000;
 
 const phaseNames: Readonly<Record<DwellPhase, string>> = {
   'before least': '◔ Let it work',
-  within: '◑ Time to rinse',
+  within: '◑ Within its dwell',
   'over most': '▲ Too long: rinse now',
   dried: '■ Dry: rinse now',
-  'set back': '? Clock set back',
+  'set back': 'Clock set back',
 };
 
 /** What the dwell clock shows and does. */

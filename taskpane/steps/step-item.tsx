@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { sources } from '../../src/rules/sources';
+import { siteSources } from '../../src/rules/site-sources';
 import type { StepFact } from '../../src/site/step';
 import type { StandingStep } from '../../src/site/step-gates';
 import { timeText } from '../time-text';
@@ -117,15 +117,15 @@ function standingText({ standing, reason, record }: StandingStep): string {
     case 'done':
       return `✓ Done. ${signed}${note}${reason === '' ? '' : `. ${reason}`}`;
     case 'again':
-      return `↻ ${reason} Last done by ${signed}${note}`;
+      return `${reason} Last done by ${signed}${note}`;
     case 'held':
-      return `⏸ ${reason}`;
+      return reason;
     case 'open':
-      return record ? `○ Taken back by ${signed}${note}` : '○ To do';
+      return record ? `Taken back by ${signed}${note}` : 'To do';
   }
 }
 
 function sourcesOf({ step }: StandingStep): string {
   const ids = new Set([step.source, ...step.facts.map(({ source }) => source)]);
-  return `Rests on: ${[...ids].map((source) => sources[source].document).join('; ')}.`;
+  return `Rests on: ${[...ids].map((source) => siteSources[source].document).join('; ')}.`;
 }

@@ -1,4 +1,4 @@
-import { sources } from '../../src/rules/sources';
+import { siteSources } from '../../src/rules/site-sources';
 import type { StandingStep } from '../../src/site/step-gates';
 import type { ZoneProgress } from '../../src/site/step-progress';
 
@@ -34,8 +34,13 @@ export function stepRows(
     ...steps.flatMap(({ step, standing, reason, record }) => {
       const said = reason === '' ? standing : `${standing}: ${reason}`;
       const rows = [
-        ...step.todo.map((sentence) => [sentence, '', sources[step.source].document, step.kind]),
-        ...step.facts.map(({ label, value, source, kind }) => [label, value, sources[source].document, kind]),
+        ...step.todo.map((sentence) => [sentence, '', siteSources[step.source].document, step.kind]),
+        ...step.facts.map(({ label, value, source, kind }) => [
+          label,
+          value,
+          siteSources[source].document,
+          kind,
+        ]),
       ];
       const signed = record ? [record.who, timeText(record.when), record.note] : ['', '', ''];
       return [
