@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createContext, runInContext } from 'node:vm';
@@ -71,6 +71,15 @@ function metadata() {
   });
 }
 
+/** The style sheets of the panels, which stand beside them; the page loads one sheet. */
+function panelStyles() {
+  return readdirSync(join(root, 'taskpane'), { recursive: true })
+    .filter((file) => /[\\/].+\.css$/.test(file))
+    .sort()
+    .map((file) => readFileSync(join(root, 'taskpane', file), 'utf8'))
+    .join('');
+}
+
 export default (env = {}) => {
   const address = (env.url ?? DEFAULT_ADDRESS).replace(/\/+$/, '');
   return {
@@ -102,7 +111,7 @@ export default (env = {}) => {
     plugins: [
       new Emit([
         { from: 'taskpane/taskpane.html', to: 'taskpane.html' },
-        { from: 'taskpane/style.css', to: 'style.css' },
+        { from: 'taskpane/style.css', to: 'style.css', make: (shell) => shell + panelStyles() },
         { from: 'assets/support.html', to: 'support.html' },
         { from: 'manifest.xml', to: 'manifest.xml', make: (text) => text.replace(IN_MANIFEST, address) },
         { to: 'functions.json', make: metadata },
