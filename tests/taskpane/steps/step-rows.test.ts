@@ -1,0 +1,46 @@
+import { expect, it } from 'vitest';
+import { stepRows } from '../../../taskpane/steps/step-rows';
+import type { StandingStep } from '../../../src/site/step-gates';
+
+const START = '2026-05-04T08:00:00Z';
+const STOP = '2026-05-04T08:04:00Z';
+
+const age: StandingStep = {
+  step: {
+    id: 'age',
+    title: 'Age of the wall',
+    todo: ['Look it up.'],
+    facts: [{ label: 'Youngest', value: '10 days: S-1', source: 'rows', kind: 'input' }],
+    decidedOn: ['S-1'],
+    source: 'tn20',
+    kind: 'published',
+  },
+  standing: 'again',
+  reason: 'New: S-9.',
+  record: { step: 'age', done: true, who: 'R. Mason', when: START, note: 'seen', decidedOn: ['S-1'] },
+};
+
+it('has a row for each step, what to do, each number and each patch, all of one width', () => {
+  const progress = {
+    zone: 'South',
+    walls: [],
+    records: [],
+    dwells: [{ start: START, stop: STOP }],
+    clock: '',
+  };
+  const rows = stepRows(progress, [age], (time) => time.slice(11, 16));
+  expect(new Set(rows.map((row) => row.length))).toEqual(new Set([10]));
+  const said = 'again: New: S-9.';
+  expect(rows.slice(1)).toEqual([
+    ['South', 'Age of the wall', '', '', '', '', said, 'R. Mason', '08:00', 'seen'],
+    [
+      ...['South', 'Age of the wall', 'Look it up.', ''],
+      ...['BIA Technical Note 20, Cleaning Brickwork', 'published', '', '', '', ''],
+    ],
+    [
+      ...['South', 'Age of the wall', 'Youngest', '10 days: S-1'],
+      ...['The rows of wall data', 'input', '', '', '', ''],
+    ],
+    ['South', 'Dwell clock', 'First stroke', '08:00', '', '', 'rinsed 08:04', '', '', ''],
+  ]);
+});
