@@ -36,9 +36,7 @@ describe('a cleaner that dries before its least dwell', () => {
 
   it('puts errors into those cells of SCHEDULE alone', () => {
     const spilled = spill('SCHEDULE', walls, null, scorching);
-    const headings = (spilled[0] ?? []).map((heading) =>
-      String(heading as string).replace(/ \([^)]*\)$/, ''),
-    );
+    const headings = (spilled[0] ?? []).map((heading) => (heading as string).replace(/ \([^)]*\)$/, ''));
     const wrong = headings.filter((_, place) => isCellError(spilled[1]?.[place] ?? ''));
     expect(wrong).toEqual([
       'Patch',

@@ -34,7 +34,7 @@ describe('headings of the wall rows', () => {
   it('must hold wall, material and area', () => {
     expect(refused([['Wall', 'Material', 'Sq ft'], wall])).toEqual(missing('Area', 'Wall, Sq ft, Material'));
     expect(refused([['Wall', 'Mat.', 'Area'], wall])).toEqual(missing('Material', 'Mat., Area, Wall'));
-    expect(refused([['Face', 'Material', 'Area'], wall])).toEqual(missing('Wall', 'Area, Face, Material'));
+    expect(refused([['Face', 'Material', 'Area'], wall])).toEqual(missing('Wall', 'Face, Area, Material'));
     expect(refused([['Wall', 'Stuff', 'Face'], wall])).toEqual(
       missing('Material', 'Wall, Face, Stuff', ' (and 1 more)'),
     );
