@@ -1,4 +1,5 @@
 import { estimateZone, type ZoneEstimate } from '../estimate/schedule';
+import { comparable } from '../quantity/cell';
 import { columnIds, columns, type ColumnId } from '../walls/columns';
 import type { FactorsInForce } from '../rules/read-factors';
 import { show, unitOf } from '../quantity/systems';
@@ -26,13 +27,24 @@ export interface Change {
  * What changed between two states of the walls, and what each change did. The changes are made one after another:
  * rows removed in the order of the former state, then rows changed and rows added in the order of the latter; each is
  * given the difference that it makes at its turn. So the parts add up to the whole, also where one row changes the
- * class of its whole zone.
+ * class of its whole zone. Between the two states a row may receive rinse from a zone that is gone or not there yet; it
+ * gets none then.
  * @param before the former rows
  * @param after the latter rows
  * @param factors the factors in force
  * @returns the changes in that order, and the whole difference
+ * @throws {WashdownError} when either state's rinse leads nowhere or in a circle
  */
 export function changesBetween(
+  before: readonly WallRow[],
+  after: readonly WallRow[],
+  factors: FactorsInForce,
+): { changes: Change[]; whole: Difference } {
+  for (const state of [before, after]) zonesOf(state);
+  return changesAsSpelled(...alikeSpelled(before, after), factors);
+}
+
+function changesAsSpelled(
   before: readonly WallRow[],
   after: readonly WallRow[],
   factors: FactorsInForce,
@@ -57,6 +69,20 @@ export function changesBetween(
     }
   }
   return { changes, whole: minus(job.totals(), start) };
+}
+
+/** Both states with the zones' names as they are first spelled: case and spacing do not tell zones apart. */
+function alikeSpelled(
+  before: readonly WallRow[],
+  after: readonly WallRow[],
+): [before: WallRow[], after: WallRow[]] {
+  const names = new Map<string, string>();
+  for (const { zone } of [...before, ...after]) {
+    if (!names.has(comparable(zone))) names.set(comparable(zone), zone);
+  }
+  const spelled = (name: string) => names.get(comparable(name)) ?? name;
+  const alike = (row: WallRow) => ({ ...row, zone: spelled(row.zone), receives: spelled(row.receives) });
+  return [before.map(alike), after.map(alike)];
 }
 
 /** The state between two changes; where no rinse crosses zones, only the zones that a change touches are worked out. */
@@ -85,9 +111,12 @@ class Job {
     else if (is !== undefined) this.rows = [...this.rows, is];
     const crosses = [...this.rows, was, is].some((row) => row !== undefined && row.receives !== '');
     this.workOut((name) => crosses || touched.has(name));
-    const concerned = [...new Set([...former.keys(), ...this.estimates.keys()])].filter(
+    const names = [...new Set([...former.keys(), ...this.estimates.keys()])];
+    const concerned = names.filter(
       (name) => touched.has(name) || classOf(former.get(name)) !== classOf(this.estimates.get(name)),
     );
+    // Another zone without a number must not take this change's number away.
+    const moved = names.filter((name) => former.get(name) !== this.estimates.get(name));
     return {
       wall: (is ?? was)?.wall ?? '',
       type,
@@ -95,14 +124,17 @@ class Job {
       classes: concerned
         .map((name) => `${name} ${classOf(former.get(name))} -> ${classOf(this.estimates.get(name))}`)
         .join(', '),
-      difference: minus(sumOf([...this.estimates.values()]), sumOf([...former.values()])),
+      difference: minus(
+        sumOf(moved.map((name) => this.estimates.get(name))),
+        sumOf(moved.map((name) => former.get(name))),
+      ),
     };
   }
 
   private workOut(isTouched: (zone: string) => boolean): void {
     const former = this.estimates;
     this.estimates = new Map(
-      zonesOf(this.rows).map((zone) => {
+      zonesOf(this.rows, { midway: true }).map((zone) => {
         const known = isTouched(zone.name) ? undefined : former.get(zone.name);
         return [zone.name, known ?? estimateZone(zone, 0, this.factors)];
       }),

@@ -15,17 +15,19 @@ export interface Zone {
 /**
  * Sorts the rows into zones, in the order in which the zones first appear.
  * @param rows the wall rows
+ * @param options how the rows are looked at
+ * @param options.midway the rows stand between two states: rinse that leads nowhere or in a circle is no mistake then
  * @returns the zones
  * @throws {WashdownError} when zones receive each other's rinse in a circle, or one that does not exist
  */
-export function zonesOf(rows: readonly WallRow[]): Zone[] {
+export function zonesOf(rows: readonly WallRow[], options: { midway?: boolean } = {}): Zone[] {
   const zones = new Map<string, WallRow[]>();
   for (const row of rows) {
     const known = zones.get(row.zone);
     if (known) known.push(row);
     else zones.set(row.zone, [row]);
   }
-  const below = rowsBelow(rows);
+  const below = rowsBelow(rows, options);
   return [...zones].map(([name, zoneRows]) => ({ name, rows: zoneRows, below: below.get(name) ?? [] }));
 }
 
