@@ -3,51 +3,39 @@ import { fanWidth, nozzleFlow, reactionForce } from '../src/estimate/nozzle';
 import { largestPatch } from '../src/estimate/patch';
 import { describe, readCell } from '../src/quantity/cell';
 import { badInput, nothingHere } from '../src/quantity/problem';
-import { show, take, unitOf, type Kind, type System } from '../src/quantity/systems';
-import { factors as factorTable, type FactorId } from '../src/rules/factors';
+import { show, unitOf, type Kind, type System } from '../src/quantity/systems';
+import { readFactorValue } from '../src/rules/factor-value';
+import { factors as factorTable, type Factor, type FactorId } from '../src/rules/factors';
 import { readFactors } from '../src/rules/read-factors';
 import { readChoice } from './arguments';
 import type { CellValue, Run } from './worksheet-function';
 
 interface NumberArgument {
   readonly name: string;
-  readonly kind: Kind;
-  /** The factor whose accepted range holds, and whose starting value is taken where the argument is left out. */
+  /** The factor whose kind and accepted range hold, and whose starting value is taken where the argument is left out. */
   readonly factor: FactorId;
   readonly optional?: boolean;
-  /** What is taken in place of the starting value where the argument is left out. */
-  readonly leftOut?: number;
   /** The argument is a fraction where the factor is shown in per cent. */
   readonly fraction?: boolean;
+  /** No most holds, and left out it is no limit. */
+  readonly unlimited?: boolean;
 }
 
 const starting = readFactors(null);
+const PER_CENT = 100;
 
 function readNumber(raw: unknown, argument: NumberArgument, system: System): number {
   const cell = readCell(raw);
-  if (cell.type === 'blank' && argument.optional === true) {
-    return argument.leftOut ?? starting.value(argument.factor);
-  }
-  const row = factorTable.find(({ id }) => id === argument.factor);
-  const percent = argument.fraction === true;
-  const shown = (value: number) =>
-    percent
-      ? value / 100
-      : Number(show(take(value, row?.kind ?? argument.kind, 'US'), argument.kind, system).toPrecision(4));
-  const value = cell.type === 'number' ? cell.value : NaN;
-  const base = percent ? value : take(value, argument.kind, system);
-  const inRange = percent
-    ? base >= 0 && base <= 1
-    : show(base, argument.kind, system) >= shown(row?.least ?? 0);
-  const positive = row !== undefined && 'positive' in row;
-  if (!(inRange && Number.isFinite(base) && (!positive || base > 0))) {
-    const unit = percent ? '' : ` ${unitOf(argument.kind, system)}`;
-    const from = positive ? 'more than 0' : `${shown(row?.least ?? 0)} or more`;
-    throw badInput(
-      `The ${argument.name} cannot be ${describe(cell)}. Accepted: a number${unit.replace(' 1', '')}, ${percent ? 'from 0 to 1' : from}.`,
-    );
-  }
-  return base;
+  const { name, factor, optional, fraction, unlimited } = argument;
+  if (cell.type === 'blank' && optional) return unlimited ? Infinity : starting.value(factor);
+  // The id comes from the table.
+  const row = factorTable.find(({ id }) => id === factor) as Factor;
+  const scaled = fraction && cell.type === 'number' ? { ...cell, value: cell.value * PER_CENT } : cell;
+  const read = readFactorValue(scaled, unlimited ? { ...row, most: Infinity } : row, system);
+  if ('value' in read) return read.value;
+  throw badInput(
+    `The ${name} cannot be ${describe(cell)}. Accepted: ${fraction ? 'a number from 0 to 1' : read.accepted}.`,
+  );
 }
 
 function readUnits(raw: unknown): System {
@@ -77,22 +65,19 @@ export const runPatch = runPlain(
   [
     {
       name: 'applyRate',
-      kind: 'areaPerMinute',
       factor: 'rate.apply',
     },
     {
       name: 'rinseRate',
-      kind: 'areaPerMinute',
       factor: 'rate.rinse',
     },
-    { name: 'leastDwell', kind: 'minutes', factor: 'dwell.least' },
-    { name: 'mostDwell', kind: 'minutes', factor: 'dwell.most' },
+    { name: 'leastDwell', factor: 'dwell.least' },
+    { name: 'mostDwell', factor: 'dwell.most' },
     {
       name: 'timeToDry',
-      kind: 'minutes',
       factor: 'dwell.most',
       optional: true,
-      leftOut: Infinity,
+      unlimited: true,
     },
   ],
   ([apply = NaN, rinse = NaN, least = NaN, most = NaN, dries = NaN]) => {
@@ -114,21 +99,18 @@ export const runPatch = runPlain(
 /** What a nozzle gives. */
 export const runNozzle = runPlain(
   [
-    { name: 'number', kind: 'count', factor: 'nozzle.number' },
+    { name: 'number', factor: 'nozzle.number' },
     {
       name: 'pressure',
-      kind: 'pressure',
       factor: 'nozzle.pressure',
     },
     {
       name: 'angle',
-      kind: 'angle',
       factor: 'nozzle.angle',
       optional: true,
     },
     {
       name: 'distance',
-      kind: 'shortLength',
       factor: 'nozzle.distance',
       optional: true,
     },
@@ -148,24 +130,20 @@ export const runDrying = runPlain(
   [
     {
       name: 'air',
-      kind: 'temperature',
       factor: 'weather.air',
     },
     {
       name: 'surface',
-      kind: 'temperature',
       factor: 'weather.surface',
     },
     {
       name: 'humidity',
-      kind: 'ratio',
       factor: 'weather.humidity',
       fraction: true,
     },
-    { name: 'wind', kind: 'windSpeed', factor: 'weather.wind' },
+    { name: 'wind', factor: 'weather.wind' },
     {
       name: 'film',
-      kind: 'filmThickness',
       factor: 'weather.film',
       optional: true,
     },

@@ -11,79 +11,83 @@ const POUND_FORCE_N = POUND_KG * STANDARD_GRAVITY;
 const PSI_KPA = POUND_FORCE_N / (INCH_M * INCH_M) / 1000;
 
 /**
- * Every unit that the program shows or accepts, by its label: base value = shown value * scale + offset.
+ * Every unit that the program shows or accepts, by its label: base value = shown value * factor.
  * Base units: m, m2, L, kg, min for a working step, h for working time, person, kPa, N, degC, km/h.
  * Source: NIST SP 811 (2008), appendix B.8; definition of the initial rate of absorption, ASTM C67.
  */
 export const units = {
-  '1': { scale: 1 },
-  '%': { scale: 0.01 },
-  m: { scale: 1 },
-  ft: { scale: FOOT_M },
-  in: { scale: INCH_M },
-  mm: { scale: 0.001 },
+  '1': 1,
+  '%': 0.01,
+  m: 1,
+  ft: FOOT_M,
+  in: INCH_M,
+  mm: 0.001,
   // A millimetre of water on a square metre is a litre.
-  'mm water': { scale: 1 },
-  m2: { scale: 1 },
-  ft2: { scale: FOOT2_M2 },
-  L: { scale: 1 },
-  gal: { scale: GALLON_L },
-  kg: { scale: 1 },
-  lb: { scale: POUND_KG },
-  min: { scale: 1 },
-  h: { scale: 1 },
-  d: { scale: 1 },
-  'h/d': { scale: 1 },
-  'min/h': { scale: 1 },
-  person: { scale: 1 },
-  'crew-h': { scale: 1 },
-  'm2/min': { scale: 1 },
-  'ft2/min': { scale: FOOT2_M2 },
-  'm2/crew-h': { scale: 1 },
-  'ft2/crew-h': { scale: FOOT2_M2 },
-  'm2/L': { scale: 1 },
-  'ft2/gal': { scale: FOOT2_M2 / GALLON_L },
-  'L/m2': { scale: 1 },
-  'gal/ft2': { scale: GALLON_L / FOOT2_M2 },
-  'kg/m2': { scale: 1 },
-  'lb/ft2': { scale: POUND_KG / FOOT2_M2 },
-  'g/30in2': { scale: 0.001 / (30 * INCH_M * INCH_M) },
-  'L/(m2 min^0.5)': { scale: 1 },
-  'gal/(ft2 min^0.5)': { scale: GALLON_L / FOOT2_M2 },
-  'min^0.5': { scale: 1 },
-  'L/min': { scale: 1 },
-  'gal/min': { scale: GALLON_L },
-  kPa: { scale: 1 },
-  psi: { scale: PSI_KPA },
-  N: { scale: 1 },
-  lbf: { scale: POUND_FORCE_N },
-  'N/(L/min kPa^0.5)': { scale: 1 },
-  'lbf/(gal/min psi^0.5)': { scale: POUND_FORCE_N / (GALLON_L * Math.sqrt(PSI_KPA)) },
-  money: { scale: 1 },
-  'money/crew-h': { scale: 1 },
-  'money/d': { scale: 1 },
-  'money/L': { scale: 1 },
-  'money/gal': { scale: 1 / GALLON_L },
-  'money/m2': { scale: 1 },
-  'money/ft2': { scale: 1 / FOOT2_M2 },
-  'money/m': { scale: 1 },
-  'money/ft': { scale: 1 / FOOT_M },
-  'money/kg': { scale: 1 },
-  'money/lb': { scale: 1 / POUND_KG },
-  mol: { scale: 1 },
-  'kg/mol': { scale: 1 },
-  'lb/mol': { scale: POUND_KG },
-  'g/mol': { scale: 0.001 },
-  'kg/L': { scale: 1 },
-  'lb/gal': { scale: POUND_KG / GALLON_L },
-  'kg/(m2 h)': { scale: 1 },
-  'lb/(ft2 h)': { scale: POUND_KG / FOOT2_M2 },
-  degC: { scale: 1 },
-  degF: { scale: 1 / 1.8, offset: -32 / 1.8 },
-  'km/h': { scale: 1 },
-  mph: { scale: MILE_KM },
-  degree: { scale: 1 },
-} as const satisfies Record<string, { scale: number; offset?: number }>;
+  'mm water': 1,
+  m2: 1,
+  ft2: FOOT2_M2,
+  L: 1,
+  gal: GALLON_L,
+  kg: 1,
+  lb: POUND_KG,
+  min: 1,
+  h: 1,
+  d: 1,
+  'h/d': 1,
+  'min/h': 1,
+  person: 1,
+  'crew-h': 1,
+  'm2/min': 1,
+  'ft2/min': FOOT2_M2,
+  'm2/crew-h': 1,
+  'ft2/crew-h': FOOT2_M2,
+  'm2/L': 1,
+  'ft2/gal': FOOT2_M2 / GALLON_L,
+  'L/m2': 1,
+  'gal/ft2': GALLON_L / FOOT2_M2,
+  'kg/m2': 1,
+  'lb/ft2': POUND_KG / FOOT2_M2,
+  'g/30in2': 0.001 / (30 * INCH_M * INCH_M),
+  'L/(m2 min^0.5)': 1,
+  'gal/(ft2 min^0.5)': GALLON_L / FOOT2_M2,
+  'min^0.5': 1,
+  'L/min': 1,
+  'gal/min': GALLON_L,
+  kPa: 1,
+  psi: PSI_KPA,
+  N: 1,
+  lbf: POUND_FORCE_N,
+  'N/(L/min kPa^0.5)': 1,
+  'lbf/(gal/min psi^0.5)': POUND_FORCE_N / (GALLON_L * Math.sqrt(PSI_KPA)),
+  money: 1,
+  'money/crew-h': 1,
+  'money/d': 1,
+  'money/L': 1,
+  'money/gal': 1 / GALLON_L,
+  'money/m2': 1,
+  'money/ft2': 1 / FOOT2_M2,
+  'money/m': 1,
+  'money/ft': 1 / FOOT_M,
+  'money/kg': 1,
+  'money/lb': 1 / POUND_KG,
+  mol: 1,
+  'kg/mol': 1,
+  'lb/mol': POUND_KG,
+  'g/mol': 0.001,
+  'kg/L': 1,
+  'lb/gal': POUND_KG / GALLON_L,
+  'kg/(m2 h)': 1,
+  'lb/(ft2 h)': POUND_KG / FOOT2_M2,
+  degC: 1,
+  degF: 1 / 1.8,
+  offset: -32 / 1.8,
+  'km/h': 1,
+  mph: MILE_KM,
+  degree: 1,
+} as const satisfies Record<string, number>;
+
+/** Base value of a shown 0, where it is not 0: freezing water is at 32 degF. */
+const zeros: Partial<Record<Unit, number>> = { degF: -32 / 1.8 };
 
 /** The label of a unit. */
 export type Unit = keyof typeof units;
@@ -95,8 +99,7 @@ export type Unit = keyof typeof units;
  * @returns the value in the base unit
  */
 export function toBase(value: number, from: Unit): number {
-  const { scale, offset = 0 }: { scale: number; offset?: number } = units[from];
-  return value * scale + offset;
+  return value * units[from] + (zeros[from] ?? 0);
 }
 
 /**
@@ -106,8 +109,7 @@ export function toBase(value: number, from: Unit): number {
  * @returns the value as shown
  */
 export function fromBase(value: number, to: Unit): number {
-  const { scale, offset = 0 }: { scale: number; offset?: number } = units[to];
-  return (value - offset) / scale;
+  return (value - (zeros[to] ?? 0)) / units[to];
 }
 
 /**
@@ -117,5 +119,5 @@ export function fromBase(value: number, to: Unit): number {
  * @returns the factor that a value in `from` is multiplied by
  */
 export function conversionFactor(from: Unit, to: Unit): number {
-  return units[from].scale / units[to].scale;
+  return units[from] / units[to];
 }

@@ -2,7 +2,7 @@ import type { Unit } from '../quantity/conversions';
 import type { Kind } from '../quantity/systems';
 import type { Material } from './materials';
 import type { SourceKind } from './source-kinds';
-import type { SourceId } from './sources';
+import type { SiteSourceId } from './site-sources';
 
 /** What a caution is about, in the order of the sheet. */
 export const cautionTopics = {
@@ -79,7 +79,7 @@ export interface Caution {
   readonly groups?: readonly Material['group'][];
   /** True where the workbook as it stands breaks the caution. */
   readonly stop?: true;
-  readonly source: SourceId;
+  readonly source: SiteSourceId;
   readonly kind: SourceKind;
 }
 

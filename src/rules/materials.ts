@@ -31,7 +31,7 @@ export const materials: readonly Material[] = [
     pressure: 800,
     kind: 'assumption',
     group: 'brick',
-    why: 'takes all wet methods (older BIA table, from memory); pressure of new brick published; suction assumed',
+    why: 'all wet methods (older BIA table, from memory)',
   },
   {
     code: 'dark-clay-brick',
@@ -111,7 +111,7 @@ export const materials: readonly Material[] = [
     pressure: 600,
     kind: 'assumption',
     group: 'block',
-    why: 'rough face holds the paste film',
+    why: 'paste film',
   },
   {
     code: 'plain-block',
@@ -121,7 +121,7 @@ export const materials: readonly Material[] = [
     pressure: 600,
     kind: 'assumption',
     group: 'block',
-    why: 'paste film: treat the wall alike (NCMA TEK 8-4A)',
+    why: 'paste film',
   },
   {
     code: 'cast-stone',
@@ -151,7 +151,7 @@ export const materials: readonly Material[] = [
     pressure: 600,
     kind: 'assumption',
     group: 'stone',
-    why: 'soluble in acid; pressure kept below the published 1,200 psi',
+    why: 'soluble in acid; pressure below the published 1,200 psi',
   },
   {
     code: 'marble',
@@ -181,7 +181,7 @@ export const materials: readonly Material[] = [
     pressure: 200,
     kind: 'assumption',
     group: 'brick',
-    why: 'glaze is harmed by acid and abrasion',
+    why: 'soft cloth and ample water',
   },
   {
     code: 'stucco',
@@ -191,7 +191,7 @@ export const materials: readonly Material[] = [
     pressure: 200,
     kind: 'assumption',
     group: 'cast',
-    why: 'soft face, soluble binder',
+    why: 'soluble in acid',
   },
   {
     code: 'coated-glass',
@@ -201,7 +201,7 @@ export const materials: readonly Material[] = [
     pressure: 100,
     kind: 'common practice',
     group: 'glass',
-    why: 'acid and abrasion harm the coating',
+    why: 'acid and abrasion harm it',
   },
   {
     code: 'plain-glass',
@@ -211,7 +211,7 @@ export const materials: readonly Material[] = [
     pressure: 400,
     kind: 'assumption',
     group: 'glass',
-    why: 'etched by stronger cleaner',
+    why: 'etched by acid',
   },
   {
     code: 'finished-aluminium',
@@ -221,7 +221,7 @@ export const materials: readonly Material[] = [
     pressure: 100,
     kind: 'assumption',
     group: 'metal',
-    why: 'finish is attacked by acid and detergent residue',
+    why: 'acid attacks the finish',
   },
   {
     code: 'galvanised-steel',
@@ -241,7 +241,7 @@ export const materials: readonly Material[] = [
     pressure: 200,
     kind: 'assumption',
     group: 'metal',
-    why: 'patina and run-off stain',
+    why: 'patina stains',
   },
   {
     code: 'timber',
@@ -251,6 +251,6 @@ export const materials: readonly Material[] = [
     pressure: 200,
     kind: 'assumption',
     group: 'other',
-    why: 'raised grain, bleached finish',
+    why: 'bleached finish',
   },
 ];

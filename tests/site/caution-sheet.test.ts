@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cautions, cautionTopics } from '../../src/rules/cautions';
-import { sources } from '../../src/rules/sources';
+import { siteSources } from '../../src/rules/site-sources';
 import { cautionSheet } from '../../src/site/caution-sheet';
 import { BRICK_OVER_MASKED_BASE, estimated } from './job';
 
@@ -21,7 +21,7 @@ const [ZONE, LEVEL, MATERIAL, HEIGHT, OPENINGS, FIXTURES, RESIDUE, AGE, MASKED] 
 
 describe('the table of cautions', () => {
   it('founds each caution as well as its source, and no better', () => {
-    for (const { id, source, kind } of cautions) expect([id, kind]).toEqual([id, sources[source].kind]);
+    for (const { id, source, kind } of cautions) expect([id, kind]).toEqual([id, siteSources[source].kind]);
   });
 
   it('names each caution once', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sources } from '../../src/rules/sources';
+import { siteSources } from '../../src/rules/site-sources';
 import { stepChecklist } from '../../src/site/step-checklist';
 import { BRICK_OVER_MASKED_BASE, estimated } from './job';
 
@@ -82,8 +82,8 @@ describe('the steps of a zone under cleaner', () => {
 
   it('have a source for each step and each number', () => {
     for (const { id, source, kind, facts } of list.steps) {
-      expect([id, kind]).toEqual([id, sources[source].kind]);
-      for (const fact of facts) expect(Object.keys(sources)).toContain(fact.source);
+      expect([id, kind]).toEqual([id, siteSources[source].kind]);
+      for (const fact of facts) expect(Object.keys(siteSources)).toContain(fact.source);
     }
   });
 });

@@ -1,0 +1,95 @@
+import { worksheetFunctions } from '../../functions/catalogue';
+import { areaAddress, cellAddress, columnLetters, parseAddress, type Area } from '../../src/review/audit/address';
+import type { System } from '../../src/quantity/systems';
+import type { SourceRanges, WallSource } from '../wall-source';
+import type { Block, Place } from '../workbook/port';
+import { formulaFor, quoted } from './formulas';
+import { functionNamed, jobSummary } from './job-summary';
+
+/** What can be put into cells. */
+export type Wanted =
+  /** The quantities of the whole job, one a row. */
+  | { readonly is: 'summary' }
+  /** One function; for one zone, for the whole job, or with a row for each zone. */
+  | { readonly is: 'function'; readonly name: string; readonly zone: string; readonly eachZone: boolean };
+
+/** The functions that can be put into cells: those that read the walls and need nothing else. */
+export const insertable = worksheetFunctions.filter(
+  ({ parameters }) =>
+    parameters.some(({ name }) => name === 'walls') &&
+    parameters.every(({ name, optional }) => optional || name === 'walls'),
+);
+
+/**
+ * Formulas at a cell.
+ * @param wanted what to put there
+ * @param at the top left cell
+ * @param source where walls, factors and headings stand
+ * @param job what the labels need
+ * @param job.zones names of the zones
+ * @param job.system the units of the factors
+ * @returns what to write
+ */
+export function formulasAt(
+  wanted: Wanted,
+  at: Place,
+  source: WallSource,
+  job: { readonly zones: readonly string[]; readonly system: System },
+): Block {
+  if (wanted.is === 'summary') return { ...at, rows: jobSummary(source, job.system) };
+  const called = functionNamed(wanted.name);
+  if (!wanted.eachZone || called.result === 'matrix') {
+    const zone = wanted.zone === '' ? {} : { zone: quoted(wanted.zone) };
+    return { ...at, rows: [[formulaFor(called, source, zone)]] };
+  }
+  const corner = parseAddress(at.address);
+  const rows = job.zones.map((zone, index) => {
+    const label = `$${columnLetters(corner?.left ?? 1)}${String((corner?.top ?? 1) + index)}`;
+    return [zone, formulaFor(called, source, { zone: label })];
+  });
+  return { ...at, rows };
+}
+
+/**
+ * The cells that a spilling formula fills beyond its own.
+ * @param wanted what is put into a cell
+ * @param at the cell
+ * @param ranges the walls, factors and headings as they are now
+ * @returns the place; undefined where nothing spills, or where there is no result yet
+ */
+export function spillOf(wanted: Wanted, at: Place, ranges: SourceRanges): Place | undefined {
+  if (wanted.is === 'summary') return undefined;
+  const { parameters, result, run } = functionNamed(wanted.name);
+  const corner = parseAddress(at.address);
+  if (result !== 'matrix' || !corner) return undefined;
+  const given: Readonly<Record<string, unknown>> = { ...ranges, zone: wanted.zone };
+  try {
+    const rows = run(parameters.map(({ name }) => given[name] ?? null));
+    return Array.isArray(rows) ? { sheet: at.sheet, address: areaAddress(sized(corner, rows)) } : undefined;
+  } catch {
+    // The cell will say what is wrong with the walls.
+    return undefined;
+  }
+}
+
+/**
+ * Those cells of a spill that are filled, its own cell aside.
+ * @param spill the cells of the spill
+ * @param rows what they hold
+ * @returns their addresses
+ */
+export function inTheWay(spill: Place, rows: readonly (readonly unknown[])[]): string[] {
+  const corner = parseAddress(spill.address);
+  if (!corner) return [];
+  return rows.flatMap((row, down) =>
+    row.flatMap((value, across) =>
+      value === '' || (down === 0 && across === 0)
+        ? []
+        : [cellAddress(corner.top + down, corner.left + across)],
+    ),
+  );
+}
+
+function sized({ top, left }: Area, rows: readonly (readonly unknown[])[]): Area {
+  return { top, left, bottom: top + rows.length - 1, right: left + (rows[0]?.length ?? 1) - 1 };
+}

@@ -1,0 +1,105 @@
+import type { System } from '../../src/quantity/systems';
+import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
+import type { WallSource } from '../wall-source';
+import type { Block, CellContent } from '../workbook/port';
+import { formulaFor } from './formulas';
+import { functionNamed, jobSummary } from './job-summary';
+import type { FreeNames } from './taken-names';
+
+/** Blocks to write, and the walls that they make. */
+export interface Plan {
+  readonly blocks: readonly Block[];
+  readonly source: WallSource;
+  /** What is written and where, for the user. */
+  readonly says: readonly string[];
+}
+
+type Example = Partial<Record<ColumnId, CellContent>>;
+
+// Three rows to be typed over, in whole numbers of each system; they show what each column takes.
+const EXAMPLES: Readonly<Record<System, readonly Example[]>> = {
+  US: [
+    { ...brick('Example 1, upper wall', 1), area: 1200, height: 14, openings: 260, openingPerimeter: 180 },
+    { ...brick('Example 2, lower wall', 2), area: 980, height: 12, openings: 340, openingPerimeter: 170 },
+    { ...base('Example 3, base'), area: 310, height: 3 },
+  ],
+  SI: [
+    { ...brick('Example 1, upper wall', 1), area: 110, height: 4.2, openings: 24, openingPerimeter: 55 },
+    { ...brick('Example 2, lower wall', 2), area: 90, height: 3.6, openings: 30, openingPerimeter: 52 },
+    { ...base('Example 3, base'), area: 29, height: 1 },
+  ],
+};
+const SUMMARY_ROW = 3;
+
+function brick(wall: string, level: number): Example {
+  const zone = 'Example zone';
+  return { wall, zone, level, material: 'Red clay brick', mortar: 'N', residue: 'moderate', brushed: 'yes', age: 35, masked: 'no' };
+}
+
+function base(wall: string): Example {
+  return { ...brick(wall, 3), material: 'Limestone', residue: 'light', age: 40 };
+}
+
+/**
+ * The headings of a wall table, and rows to be typed over.
+ * @param system the units of the rows
+ * @returns the rows, the headings first
+ */
+export function exampleWalls(system: System): CellContent[][] {
+  return [
+    columnIds.map((id) => columns[id].name),
+    ...EXAMPLES[system].map((example) => columnIds.map((id) => example[id] ?? '')),
+  ];
+}
+
+/**
+ * The table of factors with the units alone: every other factor keeps its starting value.
+ * @param system the units
+ * @returns the rows, the headings first
+ */
+export function factorRows(system: System): CellContent[][] {
+  return [
+    ['Factor', 'Value', 'Note'],
+    ['units', system, 'US or SI: for the walls, the factors and the results'],
+  ];
+}
+
+/**
+ * A new estimate on sheets of its own: walls, factors, estimate, checks.
+ * @param system the units
+ * @param names gives names that are not taken
+ * @returns what to write
+ */
+export function newEstimate(system: System, names: FreeNames): Plan {
+  const walls = { table: names.table('Walls'), sheet: names.sheet('Walls') };
+  const factors = { table: names.table('Factors'), sheet: names.sheet('Factors') };
+  const estimate = names.sheet('Estimate');
+  const checks = names.sheet('Checks');
+  const source: WallSource = { walls: { table: walls.table }, factors: { table: factors.table } };
+  const summary = jobSummary(source, system);
+  const schedule = SUMMARY_ROW + summary.length + 1;
+  const one = (sheet: string, address: string, name: string): Block => ({
+    sheet,
+    address,
+    rows: [[formulaFor(functionNamed(name), source)]],
+  });
+  return {
+    source,
+    blocks: [
+      { sheet: walls.sheet, address: 'A1', rows: exampleWalls(system), table: walls.table },
+      { sheet: factors.sheet, address: 'A1', rows: factorRows(system), table: factors.table },
+      one(factors.sheet, 'F1', 'FACTORS'),
+      { sheet: estimate, address: 'A1', rows: [['Wash-down, whole job']], heading: true },
+      { sheet: estimate, address: `A${String(SUMMARY_ROW)}`, rows: summary },
+      { sheet: estimate, address: `A${String(schedule)}`, rows: [['Zone by zone']], heading: true },
+      one(estimate, `A${String(schedule + 1)}`, 'SCHEDULE'),
+      one(checks, 'A1', 'CHECKS'),
+    ],
+    says: [
+      `Sheet ${walls.sheet}: the table ${walls.table} with three example rows, to be typed over.`,
+      `Sheet ${factors.sheet}: the table ${factors.table} for values of your own; beside it every factor in force.`,
+      `Sheet ${estimate}: the quantities of the job, and a line for each zone.`,
+      `Sheet ${checks}: what to look at on these walls.`,
+    ],
+  };
+}
