@@ -1,0 +1,65 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import prettier from 'prettier';
+import type { PublishedCheck, SourceChecks } from '../tests/published/check';
+import { checkedSources } from '../tests/published/sources';
+
+const target = join(dirname(dirname(fileURLToPath(import.meta.url))), 'docs', 'published-checks.md');
+
+const DIGITS = 7;
+const SAME = 1e-9;
+
+function shown(value: number): string {
+  return String(Number(value.toPrecision(DIGITS)));
+}
+
+function difference({ relation, value }: PublishedCheck, ours: number): string {
+  if (relation !== undefined) return 'keeps to it';
+  const off = ours - value;
+  return Math.abs(off) <= SAME * Math.max(1, Math.abs(value)) ? '0' : String(Number(off.toPrecision(2)));
+}
+
+function line(check: PublishedCheck): string {
+  const { what, value, unit, mark, relation, because, second } = check;
+  const ours = check.ours();
+  const bound = relation === undefined ? '' : `${relation} `;
+  const kind = second === undefined ? mark : `${mark}; also by ${second.by}`;
+  return `| ${what} | ${bound}${shown(value)} ${unit} | ${shown(ours)} | ${difference(check, ours)} | ${because} | ${kind} |`;
+}
+
+function section({ document, edition, section: part, checks }: SourceChecks): string {
+  const where = [edition, part].filter((text) => text !== '').join('; ');
+  return [
+    `## ${document}`,
+    ...(where === '' ? [] : [`${where}.`]),
+    [
+      '| what | value | ours | difference | may differ | kind |',
+      '| --- | --- | --- | --- | --- | --- |',
+      ...checks.map(line),
+    ].join('\n'),
+  ].join('\n\n');
+}
+
+/**
+ * The table of the checks against published values, made from the checks themselves.
+ * @returns its text
+ */
+export async function freshTable(): Promise<string> {
+  const all = checkedSources.flatMap(({ checks }) => checks);
+  const count = (mark: PublishedCheck['mark']): string =>
+    String(all.filter((check) => check.mark === mark).length);
+  const intro = [
+    '# Checks against values from outside the project',
+    `Made by \`npx tsx scripts/write-published-table.ts\` from \`tests/published/checks\`, and run by the tests. ${String(all.length)} values: ${count('published')} published (read in the source or in a page that quotes it), ${count('computed')} computed (worked out from such values), ${count('from memory')} from memory (each with a second way beside it), ${count('common practice')} common practice.`,
+    'A bound says what ours must keep to; any other value must come out as far as it is known.',
+  ];
+  const text = [...intro, ...checkedSources.map(section)].join('\n\n');
+  const options = await prettier.resolveConfig(target);
+  return prettier.format(text, { ...options, parser: 'markdown' });
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  mkdirSync(dirname(target), { recursive: true });
+  writeFileSync(target, await freshTable());
+}

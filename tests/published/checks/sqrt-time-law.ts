@@ -1,0 +1,36 @@
+import { lines, numberIn } from '../../properties/call';
+import { exact, type SourceChecks } from '../check';
+
+/** Water that a square metre takes up in one pass of so many minutes. */
+function uptake(minutes: number): number {
+  const [line] = lines(
+    'WALLROWS',
+    [
+      ['Wall', 'Material', 'Area', 'Residue'],
+      ['A', 'Red clay brick', 1, 'moderate'],
+    ],
+    null,
+    [
+      ['units', 'SI'],
+      ['prewet.passContact', minutes],
+      ['prewet.leastPasses', 1],
+      ['prewet.residualUptake', 20],
+    ],
+  );
+  return numberIn(line, 'Water taken up');
+}
+
+/** Uptake grows with the square root of time. */
+export const sqrtTimeLaw: SourceChecks = {
+  document: 'Hall and Hoff, Water Transport in Brick, Stone and Concrete; ASTM C1585',
+  edition: 'law as quoted in secondary sources',
+  section: 'sorptivity: i = S sqrt(t)',
+  checks: [4, 9, 25].map((minutes) => ({
+    what: `uptake of ${String(minutes)} min to that of the first minute`,
+    value: Math.sqrt(minutes),
+    unit: '1',
+    mark: 'computed' as const,
+    ...exact,
+    ours: () => uptake(minutes) / uptake(1),
+  })),
+};
