@@ -6,7 +6,11 @@ import { BRICK_OVER_MASKED_BASE, estimated } from './job';
 
 function standing(
   done: StepId[],
-  { rows = BRICK_OVER_MASKED_BASE, factors = [] as unknown[][], since = {} } = {},
+  {
+    rows = BRICK_OVER_MASKED_BASE,
+    factors = [],
+    since = {},
+  }: { rows?: unknown[][]; factors?: unknown[][]; since?: Partial<Record<StepId, string[]>> } = {},
 ) {
   const job = estimated(rows, factors);
   const [zone] = job.zones;
