@@ -59,6 +59,8 @@ export type CautionWhen =
   | 'alkali'
   /** some wall of the zone is rinsed */
   | 'jet'
+  /** the nozzle is set nearer than the least distance, or its fan narrower than the narrowest */
+  | 'narrow jet'
   /** the pressure set is more than the most sensitive washed wall takes */
   | 'over pressure'
   /** a washed wall is younger than the youngest to wash */
@@ -89,6 +91,10 @@ const advice = { source: 'tn20', kind: 'published' } as const;
 
 /** The height above which a zone counts as work at height: that of fall protection on a scaffold, 29 CFR 1926.451. */
 export const workAtHeight = { value: 10, unit: 'ft', kind: 'length' } as const satisfies CautionNumber;
+
+/** What stands before any number that is used on site. */
+export const LABEL_FIRST =
+  "The product's label, its safety data sheet, local codes and licensed practice come before these numbers.";
 
 /** Every caution. Those that come before all others stand first. */
 export const cautions: readonly Caution[] = [
@@ -274,6 +280,14 @@ export const cautions: readonly Caution[] = [
     topic: 'pressure',
     text: 'A narrow tip or a short distance harms joints and sensitive faces: at least {factor:limit.distance} off, a fan of {factor:limit.angle} or wider.',
     when: 'jet',
+    ...practice,
+  },
+  {
+    id: 'too-narrow-jet',
+    topic: 'pressure',
+    text: 'Keep further off, or take a wider fan: the workbook has set less than the least.',
+    when: 'narrow jet',
+    stop: true,
     ...practice,
   },
   {

@@ -21,6 +21,7 @@ import { amount, factorAmount, readable, rounded } from './amount';
 import { stackedHeight } from './levels';
 import { mostSensitive } from './most-sensitive';
 import { materialsNamed, wallsNamed } from './named';
+import { narrowJet } from './narrow-jet';
 import { tooCold } from './too-cold';
 import { weakerBelow, weakerMasked } from './weaker-below';
 
@@ -172,6 +173,10 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
       : {
           why: `${factorAmount('nozzle.pressure', factors)}, ${amount(flow, 'flow', factors.system)}: pushes back with ${amount(force, 'force', factors.system)}; ${factorAmount('nozzle.distance', factors)} off, fan of ${factorAmount('nozzle.angle', factors)}`,
         };
+  },
+  'narrow jet': ({ governing }, _, { factors }) => {
+    const narrow = narrowJet(factors);
+    return governing === undefined || narrow === '' ? undefined : { why: narrow };
   },
   'over pressure': ({ zone }, _, { factors }) => {
     const weakest = mostSensitive(zone.rows);

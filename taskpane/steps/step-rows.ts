@@ -1,3 +1,4 @@
+import { LABEL_FIRST } from '../../src/rules/cautions';
 import { siteSources } from '../../src/rules/site-sources';
 import type { StandingStep } from '../../src/site/step-gates';
 import type { ZoneProgress } from '../../src/site/step-progress';
@@ -31,6 +32,7 @@ export function stepRows(
   const { zone, dwells } = progress;
   return [
     HEADINGS,
+    [zone, 'Before anything else', LABEL_FIRST, '', '', '', '', '', '', ''],
     ...steps.flatMap(({ step, standing, reason, record }) => {
       const said = reason === '' ? standing : `${standing}: ${reason}`;
       const rows = [

@@ -58,6 +58,25 @@ export function useProgress(port: WorkbookPort): KeptProgress {
     };
   }, [port, show]);
 
+  const inTurn = useCallback(<T>(task: () => Promise<T>): Promise<T> => {
+    const turn = queue.current.then(task);
+    queue.current = turn.catch(() => undefined);
+    return turn;
+  }, []);
+
+  useEffect(() => {
+    const readAgain = () => {
+      void inTurn(async () => {
+        if (latest.current.is === 'ready' && latest.current.kept) show(await read(port));
+      }).catch(() => undefined);
+    };
+    // Another person may have ticked meanwhile.
+    window.addEventListener('focus', readAgain);
+    return () => {
+      window.removeEventListener('focus', readAgain);
+    };
+  }, [port, show, inTurn]);
+
   const store = useCallback(
     async (progress: Progress): Promise<boolean> => {
       const kept = await keep(port, 'steps', progressText(progress)).catch(() => false);
@@ -66,12 +85,6 @@ export function useProgress(port: WorkbookPort): KeptProgress {
     },
     [port, show],
   );
-
-  const inTurn = useCallback(<T>(task: () => Promise<T>): Promise<T> => {
-    const turn = queue.current.then(task);
-    queue.current = turn.catch(() => undefined);
-    return turn;
-  }, []);
 
   const change = useCallback(
     (to: (progress: Progress) => Progress) =>

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { ZoneEstimate } from '../../src/estimate/schedule';
 import type { System } from '../../src/quantity/systems';
+import { LABEL_FIRST } from '../../src/rules/cautions';
 import { className } from '../../src/rules/cleaner-classes';
 import { Elevation } from '../pictures/elevation';
 import { HoursBars } from '../pictures/hours-bars';
@@ -20,6 +21,7 @@ export function ZoneHead({ zone, notice, system }: { zone: ZoneEstimate; notice:
   const [hours, setHours] = useState(false);
   return (
     <>
+      <p class="first-line">{LABEL_FIRST} See Cautions.</p>
       {governing && (
         <p>
           Class {governing.classToUse}, {className(governing.classToUse)}. At most class {governing.ceiling},

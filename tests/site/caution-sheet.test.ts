@@ -114,6 +114,17 @@ describe('the caution sheet', () => {
     expect(sheet(BRICK_OVER_MASKED_BASE).lines.filter(({ stop }) => stop)).toEqual([]);
   });
 
+  it('stops a nozzle that is too near or too narrow', () => {
+    const near = sheet([row({})], [['nozzle.distance', 4]]);
+    expect(near.of('too-narrow-jet')).toMatchObject({
+      stop: true,
+      places: [{ where: 'Z', why: '4 in off' }],
+    });
+    const narrow = sheet([row({})], [['nozzle.angle', 15]]);
+    expect(narrow.of('too-narrow-jet')?.places[0]?.why).toBe('fan of 15°');
+    expect(sheet([row({})], [['nozzle.distance', 6]]).ids).not.toContain('too-narrow-jet');
+  });
+
   it('joins the zones that share a reason', () => {
     const { of } = sheet([
       row({}, 'A'),
@@ -140,6 +151,7 @@ describe('the caution sheet', () => {
         ],
         [
           ['nozzle.pressure', 3000],
+          ['nozzle.distance', 4],
           ['weather.air', 30],
           ['weather.surface', 100],
           ['weather.wind', 30],

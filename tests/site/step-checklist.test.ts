@@ -122,6 +122,13 @@ describe('what changes the steps', () => {
     });
   });
 
+  it('a nozzle too near is told at the rinse', () => {
+    const list = checklist([wall('A', 'Red clay brick')], [['nozzle.distance', 4]]);
+    expect(list.step('rinse')?.todo.join(' ')).toContain(
+      'the workbook has set 4 in off, less than the least',
+    );
+  });
+
   it('SI: the same work in other units', () => {
     const list = checklist([wall('A', 'Red clay brick')], [['units', 'SI']]);
     // 40 ft2; 400 m2 / 3.716 m2.

@@ -5,6 +5,7 @@ import type { StepBuilder } from '../step';
 import { levelsOf } from '../levels';
 import { mostSensitive } from '../most-sensitive';
 import { wallsNamed } from '../named';
+import { narrowJet } from '../narrow-jet';
 import { weatherHold } from './weather-hold';
 
 /** From the top down, at a pressure that the most sensitive washed wall takes. */
@@ -13,6 +14,7 @@ export const rinse: StepBuilder = ({ zone, factors }) => {
   const weakest = mostSensitive(rows);
   if (weakest === undefined) return undefined;
   const limited = factors.value('nozzle.pressure') > weakest.pressure;
+  const narrow = narrowJet(factors);
   const levels = levelsOf(rows.filter(({ masked }) => !masked));
   const clear = zone.governing?.classToUse === 0;
   return {
@@ -24,6 +26,9 @@ export const rinse: StepBuilder = ({ zone, factors }) => {
       ...(limited
         ? ['Turn the pressure down: the workbook has set more than the most sensitive wall takes.']
         : []),
+      ...(narrow === ''
+        ? []
+        : [`Keep further off or take a wider fan: the workbook has set ${narrow}, less than the least.`]),
     ],
     facts: [
       limited

@@ -30,8 +30,9 @@ it('has a row for each step, what to do, each number and each patch, all of one 
   };
   const rows = stepRows(progress, [age], (time) => time.slice(11, 16));
   expect(new Set(rows.map((row) => row.length))).toEqual(new Set([10]));
+  expect(rows[1]?.[2]).toContain('label, its safety data sheet, local codes and licensed practice');
   const said = 'again: New: S-9.';
-  expect(rows.slice(1)).toEqual([
+  expect(rows.slice(2)).toEqual([
     ['South', 'Age of the wall', '', '', '', '', said, 'R. Mason', '08:00', 'seen'],
     [
       ...['South', 'Age of the wall', 'Look it up.', ''],
