@@ -1,0 +1,101 @@
+import { describe, expect, it } from 'vitest';
+import { readFactors } from '../../src/rules/read-factors';
+import { refusal } from '../functions/call';
+
+const refused = (...rows: unknown[][]): string => refusal(() => readFactors(rows)).message;
+
+describe('a factor of the user', () => {
+  it.each<[string, unknown, string, string]>([
+    ['crew', 2.5, '2.5', 'a whole number from 1 to 100 person'],
+    ['crew', 0, '0', 'a whole number from 1 to 100 person'],
+    ['crew', '', 'a blank cell', 'a whole number from 1 to 100 person'],
+    ['crew', 'two', '"two"', 'a whole number from 1 to 100 person'],
+    ['crew', '1,5', '"1,5" (a number stored as text)', 'a whole number from 1 to 100 person'],
+    ['crew', true, 'TRUE', 'a whole number from 1 to 100 person'],
+    ['crew', '#REF!', 'the error #REF!', 'a whole number from 1 to 100 person'],
+    ['crew', NaN, 'NaN', 'a whole number from 1 to 100 person'],
+    ['cleaner.applications', 1.5, '1.5', 'a whole number from 1 to 10'],
+    ['shift', 25, '25', 'a number from 1 to 24 h/d'],
+    ['dwell.least', '2025-01-05', '"2025-01-05" (a date)', 'a number from 0 to 120 min'],
+    ['mask.lap', -1, '-1', 'a number from 0 to 120 in'],
+    ['tape.waste', 301, '301', 'a number from 0 to 300 %'],
+    ['rate.apply', 0, '0', 'a number above 0 and at most 1000 ft2/min'],
+    ['rate.apply', null, 'a blank cell', 'a number above 0 and at most 1000 ft2/min'],
+    ['weather.air', 141, '141', 'a number from -40 to 140 degF'],
+    ['nozzle.pressure', Infinity, 'Infinity', 'a number above 0 and at most 5000 psi'],
+  ])('%s of %j is refused', (id, value, seen, accepted) => {
+    expect(refused(['Factor', 'Value'], [id, value])).toBe(
+      `Row 2 (${id}), column value: ${seen} cannot be used. Accepted: ${accepted}.`,
+    );
+  });
+
+  it('has its range in the units of the user', () => {
+    // 1000 ft2/min x 0.09290304; 120 in. x 25.4; 140 degF.
+    expect(refused(['units', 'SI'], ['rate.apply', 93])).toContain('above 0 and at most 92.903 m2/min');
+    expect(refused(['units', 'SI'], ['mask.lap', 3049])).toContain('a number from 0 to 3048 mm');
+    expect(refused(['units', 'SI'], ['weather.air', 61])).toContain('a number from -40 to 60 degC');
+  });
+
+  it('is taken at the very ends of its range, in both systems', () => {
+    expect(readFactors([['mask.lap', 120]]).value('mask.lap')).toBeCloseTo(120 * 0.0254, 12);
+    const si = [
+      ['units', 'SI'],
+      ['mask.lap', 3048],
+    ];
+    expect(readFactors(si).value('mask.lap')).toBeCloseTo(3.048, 12);
+  });
+
+  it('is read in the units of the user', () => {
+    expect(readFactors([['rate.rinse', 10]]).value('rate.rinse')).toBeCloseTo(0.9290304, 12);
+    expect(
+      readFactors([
+        ['units', 'US'],
+        ['nozzle.distance', 10],
+      ]).value('nozzle.distance'),
+    ).toBeCloseTo(0.254, 12);
+    const si = readFactors([
+      ['rate.rinse', 0.9290304],
+      ['Units', 'si'],
+      ['nozzle.distance', 254],
+    ]);
+    expect(si.system).toBe('SI');
+    expect(si.value('rate.rinse')).toBeCloseTo(0.9290304, 12);
+    expect(si.value('nozzle.distance')).toBeCloseTo(0.254, 12);
+  });
+
+  it('left blank reads as 0, which the host does not tell from a blank', () => {
+    for (const blank of ['', null, undefined, 0])
+      expect(readFactors([['mask.lap', blank]]).value('mask.lap')).toBe(0);
+    for (const blank of ['', null, 0]) expect(readFactors([['cleaner.class', blank]]).chosenClass).toBe(0);
+  });
+
+  it('is marked as an override, also where it equals the starting value', () => {
+    const inForce = readFactors([['crew', 2]]);
+    expect(inForce.overridden('crew')).toBe(true);
+    expect(inForce.overridden('shift')).toBe(false);
+  });
+});
+
+describe('factors that do not fit together', () => {
+  it.each<[string, unknown[][], string]>([
+    [
+      'a least dwell above the most',
+      [['dwell.least', 6]],
+      'The least dwell is longer than the most dwell. Accepted: dwell.least at most dwell.most.',
+    ],
+    [
+      'a set-up as long as the shift',
+      [
+        ['shift', 4],
+        ['setup.perDay', 4],
+      ],
+      'Set-up takes the whole shift. Accepted: setup.perDay less than shift.',
+    ],
+  ])('are refused: %s', (_, rows, message) => {
+    expect(refused(...rows)).toBe(message);
+  });
+
+  it('may meet', () => {
+    expect(readFactors([['dwell.least', 5]]).value('dwell.least')).toBe(5);
+  });
+});
