@@ -1,4 +1,4 @@
-import { className } from '../src/rules/cleaner-classes';
+import { classInWords } from '../src/rules/cleaner-classes';
 import { badInput, nothingHere } from '../src/quantity/problem';
 import { governZone, type Governing } from '../src/govern/govern-zone';
 import { readQuestion, type Question } from './arguments';
@@ -34,7 +34,7 @@ export const runClass: Run = ([walls, zone, factors, headings]) => {
   const [only] = classes;
   if (classes.size > 1 || only === undefined) {
     const each = decisions.map(
-      ({ name, governing: { classToUse } }) => `${name} ${String(classToUse)} (${className(classToUse)})`,
+      ({ name, governing: { classToUse } }) => `${name} ${classInWords(classToUse)}`,
     );
     throw badInput(
       `The zones are washed with different classes: ${each.join(', ')}. Accepted: the name of one zone.`,

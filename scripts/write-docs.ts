@@ -3,6 +3,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import prettier from 'prettier';
 import { worksheetFunctions } from '../functions/catalogue';
+import { columnMeanings } from '../src/walls/column-meanings';
 import { columnIds, columns, type Column } from '../src/walls/columns';
 
 const readme = join(dirname(dirname(fileURLToPath(import.meta.url))), 'README.md');
@@ -25,7 +26,7 @@ function accepted(column: Column): string {
 function columnTable(): string {
   const rows = columnIds.map((id) => {
     const column: Column = columns[id];
-    return `| ${column.name} | ${column.needed ? 'yes' : 'no'} | ${column.meaning} | ${accepted(column)} |`;
+    return `| ${column.name} | ${column.needed ? 'yes' : 'no'} | ${columnMeanings[id]} | ${accepted(column)} |`;
   });
   return ['| column | needed | meaning | accepted |', '| --- | --- | --- | --- |', ...rows].join('\n');
 }

@@ -235,17 +235,17 @@ function shareOut(
 
 /** Keeps the rows' values until their sums can be taken down. */
 class RowSums {
-  private readonly rows: WallRow[] = [];
-  private readonly values = new Map<QuantityId, number[]>(rowOwned.map((id) => [id, []]));
+  readonly #rows: WallRow[] = [];
+  readonly #values = new Map<QuantityId, number[]>(rowOwned.map((id) => [id, []]));
 
   take(row: WallRow, ofRow: Quantities): void {
-    this.rows.push(row);
-    for (const [id, values] of this.values) values.push(ofRow[id]);
+    this.#rows.push(row);
+    for (const [id, values] of this.#values) values.push(ofRow[id]);
   }
 
   record(rec: Recorder): void {
-    for (const [id, values] of this.values) {
-      const terms = this.rows.map((row) => `${id}_r${String(row.row)}`);
+    for (const [id, values] of this.#values) {
+      const terms = this.#rows.map((row) => `${id}_r${String(row.row)}`);
       rec.sum(`${id}@`, terms, values, addedQuantities[id].kind, 'sum');
     }
   }

@@ -10,8 +10,7 @@ export type Cell =
   | { readonly type: 'unknown'; readonly value: string };
 
 const BLANK: Cell = { type: 'blank' };
-const ERROR_TEXT =
-  /^#(N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!|SPILL!|CALC!|BUSY!|FIELD!|BLOCKED!|CONNECT!|UNKNOWN!|GETTING_DATA|EXTERNAL!|PYTHON!)$/i;
+const ERROR_TEXT = /^#(N\/A|GETTING_DATA|[A-Z0/]+[!?])$/i;
 const NUMBER_TEXT =
   /^[-+(]?\s*\p{Sc}?\s*(\d{1,3}([.,'’\u00a0\u202f ]\d{3})+|\d+)?([.,]\d*)?(e[-+]?\d+)?\s*[%)]?$/iu;
 const DATE_TEXT = /^(\d{4}-\d{1,2}-\d{1,2}([T ].*)?|\d{1,2}[./-]\d{1,2}[./-]\d{2,4})$/;

@@ -87,56 +87,56 @@ function alikeSpelled(
 
 /** The state between two changes; where no rinse crosses zones, only the zones that a change touches are worked out. */
 class Job {
-  private rows: readonly WallRow[];
-  private estimates = new Map<string, ZoneEstimate>();
+  #rows: readonly WallRow[];
+  #estimates = new Map<string, ZoneEstimate>();
 
-  constructor(
-    rows: readonly WallRow[],
-    private readonly factors: FactorsInForce,
-  ) {
-    this.rows = rows;
-    this.workOut(() => true);
+  readonly #factors: FactorsInForce;
+
+  constructor(rows: readonly WallRow[], factors: FactorsInForce) {
+    this.#factors = factors;
+    this.#rows = rows;
+    this.#workOut(() => true);
   }
 
   totals(): Difference {
-    return sumOf([...this.estimates.values()]);
+    return sumOf([...this.#estimates.values()]);
   }
 
   make(type: Change['type'], was: WallRow | undefined, is: WallRow | undefined, what: string): Change {
     const touched = new Set([was?.zone, is?.zone].filter((name) => name !== undefined));
-    const former = this.estimates;
+    const former = this.#estimates;
     if (was !== undefined && is !== undefined)
-      this.rows = this.rows.map((row) => (row.wall === was.wall ? is : row));
-    else if (was !== undefined) this.rows = this.rows.filter((row) => row.wall !== was.wall);
-    else if (is !== undefined) this.rows = [...this.rows, is];
-    const crosses = [...this.rows, was, is].some((row) => row !== undefined && row.receives !== '');
-    this.workOut((name) => crosses || touched.has(name));
-    const names = [...new Set([...former.keys(), ...this.estimates.keys()])];
+      this.#rows = this.#rows.map((row) => (row.wall === was.wall ? is : row));
+    else if (was !== undefined) this.#rows = this.#rows.filter((row) => row.wall !== was.wall);
+    else if (is !== undefined) this.#rows = [...this.#rows, is];
+    const crosses = [...this.#rows, was, is].some((row) => row !== undefined && row.receives !== '');
+    this.#workOut((name) => crosses || touched.has(name));
+    const names = [...new Set([...former.keys(), ...this.#estimates.keys()])];
     const concerned = names.filter(
-      (name) => touched.has(name) || classOf(former.get(name)) !== classOf(this.estimates.get(name)),
+      (name) => touched.has(name) || classOf(former.get(name)) !== classOf(this.#estimates.get(name)),
     );
     // Another zone without a number must not take this change's number away.
-    const moved = names.filter((name) => former.get(name) !== this.estimates.get(name));
+    const moved = names.filter((name) => former.get(name) !== this.#estimates.get(name));
     return {
       wall: (is ?? was)?.wall ?? '',
       type,
       what,
       classes: concerned
-        .map((name) => `${name} ${classOf(former.get(name))} -> ${classOf(this.estimates.get(name))}`)
+        .map((name) => `${name} ${classOf(former.get(name))} -> ${classOf(this.#estimates.get(name))}`)
         .join(', '),
       difference: minus(
-        sumOf(moved.map((name) => this.estimates.get(name))),
+        sumOf(moved.map((name) => this.#estimates.get(name))),
         sumOf(moved.map((name) => former.get(name))),
       ),
     };
   }
 
-  private workOut(isTouched: (zone: string) => boolean): void {
-    const former = this.estimates;
-    this.estimates = new Map(
-      zonesOf(this.rows, { midway: true }).map((zone) => {
+  #workOut(isTouched: (zone: string) => boolean): void {
+    const former = this.#estimates;
+    this.#estimates = new Map(
+      zonesOf(this.#rows, { midway: true }).map((zone) => {
         const known = isTouched(zone.name) ? undefined : former.get(zone.name);
-        return [zone.name, known ?? estimateZone(zone, 0, this.factors)];
+        return [zone.name, known ?? estimateZone(zone, 0, this.#factors)];
       }),
     );
   }

@@ -58,3 +58,12 @@ export function rowCheck(
         : [{ ...say(estimate, rows, checked), where: whereOf(estimate.zone.name, rows) }];
     });
 }
+
+/**
+ * The materials of rows, each once.
+ * @param rows the rows concerned
+ * @returns for example `Limestone, Marble`
+ */
+export function materialNames(rows: readonly WallRow[]): string {
+  return [...new Set(rows.map(({ material }) => material.name))].join(', ');
+}

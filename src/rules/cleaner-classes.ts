@@ -31,6 +31,15 @@ export function className(of: number): string {
 }
 
 /**
+ * A class with its name, for a sentence.
+ * @param of the class; none where nothing is washed
+ * @returns for example `class 1 (neutral detergent)`
+ */
+export function classInWords(of: number | undefined): string {
+  return of === undefined ? 'no class' : `class ${of} (${className(of)})`;
+}
+
+/**
  * Whether a text asks for a cleaner that is not offered because it harms masonry.
  * @param text what the user typed
  * @returns true for unbuffered, raw or muriatic acid

@@ -124,41 +124,45 @@ function readSystem(rows: readonly FactorRow[]): System {
 }
 
 class OverrideReader {
-  private readonly given = new Map<string, number>();
-  private readonly ids = new Set<string>();
-  private readonly problems: Problem[] = [];
-  private readonly own = new Map<
+  readonly #given = new Map<string, number>();
+  readonly #ids = new Set<string>();
+  readonly #problems: Problem[] = [];
+  readonly #own = new Map<
     string,
     { code: string; row: number } & Partial<Record<MaterialProperty, number>>
   >();
-  private chosenClass: CleanerClass | undefined;
+  #chosenClass: CleanerClass | undefined;
 
-  constructor(private readonly system: System) {}
+  readonly #system: System;
+
+  constructor(system: System) {
+    this.#system = system;
+  }
 
   take(row: FactorRow): void {
     const name = comparable(row.id);
-    if (this.ids.has(name)) {
-      this.refuse(row, `the factor "${row.id}" a second time`, 'each factor once');
+    if (this.#ids.has(name)) {
+      this.#refuse(row, `the factor "${row.id}" a second time`, 'each factor once');
       return;
     }
-    this.ids.add(name);
+    this.#ids.add(name);
     if (name === UNITS) return;
     if (name === CHOSEN_CLASS) {
-      this.takeClass(row);
+      this.#takeClass(row);
       return;
     }
     const factor = factorByName.get(name);
     if (factor) {
-      this.takeFactor(row, factor);
+      this.#takeFactor(row, factor);
       return;
     }
     const material = OWN_MATERIAL.exec(row.id.trim());
     if (material?.[1] && material[2]) {
-      this.takeMaterial(row, material[1], material[2].toLowerCase() as MaterialProperty);
+      this.#takeMaterial(row, material[1], material[2].toLowerCase() as MaterialProperty);
       return;
     }
     const known = [...factors.map(({ id }) => id as string), UNITS, CHOSEN_CLASS, ...materialFactorIds()];
-    this.refuse(
+    this.#refuse(
       row,
       `the factor "${row.id}"`,
       `a factor id; the nearest are ${nearest(row.id, known).join(', ')}`,
@@ -166,79 +170,79 @@ class OverrideReader {
   }
 
   finish(): FactorsInForce {
-    const inForce = this.materialsInForce();
-    if (fromLeastToMost(this.given)) {
-      this.problems.push({
+    const inForce = this.#materialsInForce();
+    if (fromLeastToMost(this.#given)) {
+      this.#problems.push({
         type: 'input',
         column: 'dwell.least',
         message: 'The least dwell is longer than the most dwell. Accepted: dwell.least at most dwell.most.',
       });
     }
-    if (value(this.given, 'setup.perDay') >= value(this.given, 'shift')) {
-      this.problems.push({
+    if (value(this.#given, 'setup.perDay') >= value(this.#given, 'shift')) {
+      this.#problems.push({
         type: 'input',
         column: 'setup.perDay',
         message: 'Set-up takes the whole shift. Accepted: setup.perDay less than shift.',
       });
     }
-    if (this.problems.length > 0) throw new WashdownError(this.problems);
-    const given = this.given;
+    if (this.#problems.length > 0) throw new WashdownError(this.#problems);
+    const given = this.#given;
     return {
-      system: this.system,
+      system: this.#system,
       value: (id) => value(given, id),
       overridden: (id) => given.has(id),
-      chosenClass: this.chosenClass,
+      chosenClass: this.#chosenClass,
       materials: inForce,
     };
   }
 
-  private takeFactor(row: FactorRow, factor: Factor): void {
-    const read = readFactorValue(row.cell, factor, this.system);
-    if ('value' in read) this.given.set(factor.id, read.value);
-    else this.refuse(row, describe(row.cell), read.accepted);
+  #takeFactor(row: FactorRow, factor: Factor): void {
+    const read = readFactorValue(row.cell, factor, this.#system);
+    if ('value' in read) this.#given.set(factor.id, read.value);
+    else this.#refuse(row, describe(row.cell), read.accepted);
   }
 
-  private takeClass(row: FactorRow): void {
+  #takeClass(row: FactorRow): void {
     const { cell } = row;
     if (cell.type === 'text' && comparable(cell.value) === comparable(BY_NEED)) return;
     const seen = numberOf(cell);
     if (seen !== undefined && Number.isInteger(seen) && seen >= 0 && seen <= STRONGEST_CLASS) {
-      this.chosenClass = seen as CleanerClass;
+      this.#chosenClass = seen as CleanerClass;
       return;
     }
     const unbuffered =
       (cell.type === 'text' && asksForUnbufferedAcid(cell.value)) ||
       (cell.type === 'number' && cell.value > STRONGEST_CLASS);
-    this.refuse(
+    this.#refuse(
       row,
       describe(cell),
       unbuffered ? `0 to 3 or ${BY_NEED}. ${UNBUFFERED_ACID_ANSWER}` : `0 to 3 or ${BY_NEED}`,
     );
   }
 
-  private takeMaterial(row: FactorRow, code: string, property: MaterialProperty): void {
+  #takeMaterial(row: FactorRow, code: string, property: MaterialProperty): void {
     const spec = materialProperties[property];
-    const unit = unitOf(spec.kind, this.system);
+    const unit = unitOf(spec.kind, this.#system);
     const seen = numberOf(row.cell);
-    const most = show(spec.most, spec.kind, this.system);
+    const most = show(spec.most, spec.kind, this.#system);
     if (seen === undefined || seen < spec.least || seen > most || (spec.whole && !Number.isInteger(seen))) {
-      this.refuse(row, describe(row.cell), acceptedRange(spec.least, most, spec, unit));
+      this.#refuse(row, describe(row.cell), acceptedRange(spec.least, most, spec, unit));
       return;
     }
     const known = findMaterial(materials, code);
     const name = comparable(known?.code ?? code);
-    const own = this.own.get(name) ?? { code: known?.name ?? code, row: row.row };
-    own[property] = take(seen, spec.kind, this.system);
-    this.own.set(name, own);
+    const own = this.#own.get(name) ?? { code: known?.name ?? code, row: row.row };
+    own[property] = take(seen, spec.kind, this.#system);
+    this.#own.set(name, own);
   }
 
-  private materialsInForce(): MaterialInForce[] {
-    const inForce = materials.map((row) => this.withOwnValues(row));
-    for (const [name, own] of this.own) {
+  #materialsInForce(): MaterialInForce[] {
+    const inForce = materials.map((row) => this.#withOwnValues(row));
+    for (const [name, own] of this.#own) {
       if (materials.some((row) => comparable(row.code) === name)) continue;
       const { ceiling, suction, pressure } = own;
       if (ceiling === undefined || suction === undefined || pressure === undefined) {
-        this.problems.push(
+        this.#problems.push(
           cellProblem(
             { row: own.row, column: '1' },
             `the material "${own.code}", which the table does not have,`,
@@ -265,8 +269,8 @@ class OverrideReader {
     return inForce;
   }
 
-  private withOwnValues(row: Material): MaterialInForce {
-    const own = this.own.get(comparable(row.code));
+  #withOwnValues(row: Material): MaterialInForce {
+    const own = this.#own.get(comparable(row.code));
     const overridden = (['ceiling', 'suction', 'pressure'] as const).filter(
       (property) => own?.[property] !== undefined,
     );
@@ -279,8 +283,8 @@ class OverrideReader {
     };
   }
 
-  private refuse(row: FactorRow, seen: string, accepted: string): void {
-    this.problems.push(cellProblem({ row: row.row, label: row.id, column: 'value' }, seen, accepted));
+  #refuse(row: FactorRow, seen: string, accepted: string): void {
+    this.#problems.push(cellProblem({ row: row.row, label: row.id, column: 'value' }, seen, accepted));
   }
 }
 

@@ -27,7 +27,7 @@ export const sources = {
     kind: 'from memory',
   },
   'stone-producer': {
-    document: 'Limestone producer page quoting the stone institute',
+    document: 'Limestone producer quoting the stone institute',
     edition: 'not stated',
     section: 'pressure washing',
     used: 'limestone: at most 1,200 psi, 45 degree fan, at least 6 in.',
@@ -49,14 +49,13 @@ export const sources = {
   },
   c67: {
     document: 'ASTM C67, Sampling and Testing Brick and Structural Clay Tile',
-    edition: 'definition as quoted in a secondary source',
+    edition: 'as quoted in a secondary source',
     section: 'initial rate of absorption',
     used: 'initial rate of absorption: grams a minute on 30 in2',
     kind: 'published',
   },
   'sqrt-time': {
-    document:
-      'Hall and Hoff, Water Transport in Brick, Stone and Concrete; square-root-of-time law also in ASTM C1585',
+    document: 'Hall and Hoff, Water Transport in Brick, Stone and Concrete; ASTM C1585',
     edition: 'not stated',
     section: 'sorptivity',
     used: 'uptake of a porous face i = S sqrt(t)',
@@ -70,15 +69,14 @@ export const sources = {
     kind: 'published',
   },
   aci305: {
-    document:
-      'ACI 305R, Hot Weather Concreting; Uno, Plastic Shrinkage Cracking and Evaporation Formulas, ACI Materials Journal',
+    document: 'ACI 305R, Hot Weather Concreting; Uno, ACI Materials Journal',
     edition: '1998',
     section: 'evaporation equation',
     used: 'evaporation of a wet film, about 40 % either way; on a wall an extrapolation',
     kind: 'published',
   },
   sp811: {
-    document: 'NIST Special Publication 811, Guide for the Use of the International System of Units',
+    document: 'NIST Special Publication 811, Use of the International System of Units',
     edition: '2008',
     section: 'appendix B.8',
     used: 'conversion factors',
@@ -134,7 +132,7 @@ export const sources = {
     kind: 'input',
   },
   factors: {
-    document: 'The factor range of the workbook',
+    document: 'Your factors',
     edition: '',
     section: '',
     used: 'your own values in place of the starting ones',

@@ -35,89 +35,89 @@ export function readWalls(range: unknown, factors: FactorsInForce, headings?: un
 
 class RowReader {
   readonly problems: Problem[] = [];
-  private readonly labels = new Map<string, number>();
-  private readonly materialByText = new Map<string, MaterialInForce>();
-  private readonly zoneByName = new Map<string, string>();
-  private readonly placeOf: Readonly<Record<ColumnId, number | undefined>>;
-  private row = 0;
-  private label = '';
+  readonly #labels = new Map<string, number>();
+  readonly #materialByText = new Map<string, MaterialInForce>();
+  readonly #zoneByName = new Map<string, string>();
+  readonly #placeOf: Readonly<Record<ColumnId, number | undefined>>;
+  #row = 0;
+  #label = '';
 
-  constructor(
-    places: ColumnPlaces,
-    private readonly factors: FactorsInForce,
-  ) {
-    this.placeOf = Object.fromEntries(columnIds.map((id) => [id, places.get(id)])) as Record<
+  readonly #factors: FactorsInForce;
+
+  constructor(places: ColumnPlaces, factors: FactorsInForce) {
+    this.#factors = factors;
+    this.#placeOf = Object.fromEntries(columnIds.map((id) => [id, places.get(id)])) as Record<
       ColumnId,
       number | undefined
     >;
   }
 
   read(cells: readonly unknown[], row: number): WallRow | undefined {
-    this.row = row;
-    this.label = '';
-    const label = readCell(this.raw(cells, 'wall'));
+    this.#row = row;
+    this.#label = '';
+    const label = readCell(this.#raw(cells, 'wall'));
     if (isBlankOrZero(label)) {
-      this.checkBlankRow(cells);
+      this.#checkBlankRow(cells);
       return undefined;
     }
-    this.label = this.textOf('wall', label);
-    const first = this.labels.get(this.label);
+    this.#label = this.#textOf('wall', label);
+    const first = this.#labels.get(this.#label);
     if (first !== undefined) {
-      this.refuse(
+      this.#refuse(
         'wall',
-        `"${this.label}", which row ${String(first)} has already,`,
+        `"${this.#label}", which row ${String(first)} has already,`,
         'a label that no other row has',
       );
     }
-    this.labels.set(this.label, row);
-    const material = this.material(cells);
+    this.#labels.set(this.#label, row);
+    const material = this.#material(cells);
     const before = this.problems.length;
-    const area = this.number(cells, 'area');
-    const openings = this.number(cells, 'openings');
+    const area = this.#number(cells, 'area');
+    const openings = this.#number(cells, 'openings');
     // An area that cannot be read is 0 here, and would make every opening look too large.
     if (openings > area && this.problems.length === before) {
-      const { system } = this.factors;
-      this.refuse(
+      const { system } = this.#factors;
+      this.#refuse(
         'openings',
         typed(openings, system),
         `at most the Area of the row, ${typed(area, system)} ${unitOf('area', system)}`,
       );
     }
-    const masked = this.choice(cells, 'masked');
+    const masked = this.#choice(cells, 'masked');
     if (material === undefined) return undefined;
     return {
       row,
-      wall: this.label,
-      zone: this.zone(cells),
-      level: this.number(cells, 'level'),
+      wall: this.#label,
+      zone: this.#zone(cells),
+      level: this.#number(cells, 'level'),
       material,
       area: squareMetres(area),
-      height: metres(this.number(cells, 'height')),
+      height: metres(this.#number(cells, 'height')),
       openings: squareMetres(openings),
-      openingPerimeter: metres(this.number(cells, 'openingPerimeter')),
-      fixtures: this.number(cells, 'fixtures'),
-      mortar: this.choice(cells, 'mortar') as MortarType | undefined,
-      residue: this.choice(cells, 'residue') as Residue | undefined,
-      brushed: this.choice(cells, 'brushed') === 'yes',
-      age: this.number(cells, 'age'),
+      openingPerimeter: metres(this.#number(cells, 'openingPerimeter')),
+      fixtures: this.#number(cells, 'fixtures'),
+      mortar: this.#choice(cells, 'mortar') as MortarType | undefined,
+      residue: this.#choice(cells, 'residue') as Residue | undefined,
+      brushed: this.#choice(cells, 'brushed') === 'yes',
+      age: this.#number(cells, 'age'),
       masked: masked === 'yes',
       neverMasked: masked === 'never',
-      suction: this.number(cells, 'suction'),
-      receives: this.receives(cells),
+      suction: this.#number(cells, 'suction'),
+      receives: this.#receives(cells),
     };
   }
 
-  private raw(cells: readonly unknown[], column: ColumnId): unknown {
-    const place = this.placeOf[column];
+  #raw(cells: readonly unknown[], column: ColumnId): unknown {
+    const place = this.#placeOf[column];
     return place === undefined ? undefined : cells[place];
   }
 
   /** A row without a label must be blank in every column that is ours, or a wall would be lost. */
-  private checkBlankRow(cells: readonly unknown[]): void {
+  #checkBlankRow(cells: readonly unknown[]): void {
     for (const id of columnIds) {
-      const cell = readCell(this.raw(cells, id));
+      const cell = readCell(this.#raw(cells, id));
       if (!isBlankOrZero(cell)) {
-        this.refuse(
+        this.#refuse(
           'wall',
           `a blank label beside ${describe(cell)} in column ${columns[id].name}`,
           'a label for each row that is not blank',
@@ -127,41 +127,41 @@ class RowReader {
     }
   }
 
-  private textOf(column: ColumnId, cell: Cell): string {
+  #textOf(column: ColumnId, cell: Cell): string {
     if (cell.type === 'text' || cell.type === 'number as text' || cell.type === 'date') return cell.value;
     if (cell.type === 'number') return String(cell.value);
-    this.refuse(column, describe(cell), 'a text or a number as a label');
+    this.#refuse(column, describe(cell), 'a text or a number as a label');
     return '';
   }
 
-  private zone(cells: readonly unknown[]): string {
-    const cell = readCell(this.raw(cells, 'zone'));
+  #zone(cells: readonly unknown[]): string {
+    const cell = readCell(this.#raw(cells, 'zone'));
     if (isBlankOrZero(cell)) return NO_ZONE;
-    const text = this.textOf('zone', cell);
-    const known = this.zoneByName.get(text);
+    const text = this.#textOf('zone', cell);
+    const known = this.#zoneByName.get(text);
     if (known !== undefined) return known;
     // The first spelling of a zone names it.
-    const name = this.zoneByName.get(comparable(text)) ?? text;
-    this.zoneByName.set(text, name);
-    this.zoneByName.set(comparable(text), name);
+    const name = this.#zoneByName.get(comparable(text)) ?? text;
+    this.#zoneByName.set(text, name);
+    this.#zoneByName.set(comparable(text), name);
     return name;
   }
 
-  private receives(cells: readonly unknown[]): string {
-    const cell = readCell(this.raw(cells, 'receives'));
-    return isBlankOrZero(cell) ? '' : this.textOf('receives', cell);
+  #receives(cells: readonly unknown[]): string {
+    const cell = readCell(this.#raw(cells, 'receives'));
+    return isBlankOrZero(cell) ? '' : this.#textOf('receives', cell);
   }
 
-  private material(cells: readonly unknown[]): MaterialInForce | undefined {
-    const raw = this.raw(cells, 'material');
+  #material(cells: readonly unknown[]): MaterialInForce | undefined {
+    const raw = this.#raw(cells, 'material');
     if (typeof raw === 'string') {
-      const known = this.materialByText.get(raw);
+      const known = this.#materialByText.get(raw);
       if (known !== undefined) return known;
     }
     const cell = readCell(raw);
-    const { materials } = this.factors;
+    const { materials } = this.#factors;
     if (cell.type !== 'text') {
-      this.refuse('material', describe(cell), 'a name or code of the material table');
+      this.#refuse('material', describe(cell), 'a name or code of the material table');
       return undefined;
     }
     const found = findMaterial(materials, cell.value);
@@ -170,30 +170,30 @@ class RowReader {
         cell.value,
         materials.map(({ name }) => name),
       );
-      this.refuse(
+      this.#refuse(
         'material',
         describe(cell),
         `a name or code of the material table; the nearest are ${names.join(', ')}`,
       );
       return undefined;
     }
-    this.materialByText.set(String(raw), found);
+    this.#materialByText.set(String(raw), found);
     return found;
   }
 
-  private number(cells: readonly unknown[], column: NumberColumn): number {
-    const raw = this.raw(cells, column);
+  #number(cells: readonly unknown[], column: NumberColumn): number {
+    const raw = this.#raw(cells, column);
     // The common cases first: this runs for every cell of a long table.
     if (raw === undefined || raw === '' || raw === null) return 0;
     const { kind, least, most, ...reading } = columns[column].reading;
-    const { system } = this.factors;
+    const { system } = this.#factors;
     const cell = typeof raw === 'number' && Number.isFinite(raw) ? undefined : readCell(raw);
     if (cell?.type === 'blank') return 0;
     const seen = cell === undefined ? (raw as number) : cell.type === 'number' ? cell.value : undefined;
     const value = seen === undefined ? NaN : take(seen, kind, system);
     const whole = 'whole' in reading;
     if (!(value >= least && value <= most) || (whole && !Number.isInteger(value))) {
-      this.refuse(
+      this.#refuse(
         column,
         describe(cell ?? { type: 'number', value: raw as number }),
         accepted(column, system),
@@ -203,8 +203,8 @@ class RowReader {
     return value;
   }
 
-  private choice(cells: readonly unknown[], column: ChoiceColumn): string | undefined {
-    const raw = this.raw(cells, column);
+  #choice(cells: readonly unknown[], column: ChoiceColumn): string | undefined {
+    const raw = this.#raw(cells, column);
     if (raw === undefined || raw === '' || raw === null) return undefined;
     const choices: readonly string[] = columns[column].reading.choices;
     if (typeof raw === 'string' && choices.includes(raw)) return raw;
@@ -220,13 +220,13 @@ class RowReader {
           : '';
     const plain = column === 'mortar' ? text.replace(/^type/, '') : text;
     const found = choices.find((choice) => comparable(choice) === plain);
-    if (found === undefined) this.refuse(column, describe(cell), `${choices.join(', ')}, or blank`);
+    if (found === undefined) this.#refuse(column, describe(cell), `${choices.join(', ')}, or blank`);
     return found;
   }
 
-  private refuse(column: ColumnId, seen: string, accepts: string): void {
+  #refuse(column: ColumnId, seen: string, accepts: string): void {
     this.problems.push(
-      cellProblem({ row: this.row, label: this.label, column: columns[column].name }, seen, accepts),
+      cellProblem({ row: this.#row, label: this.#label, column: columns[column].name }, seen, accepts),
     );
   }
 }

@@ -3,9 +3,16 @@ import { findingKinds, type AuditFinding } from './audit-finding';
 import { areaKey, type AuditedBook, type SheetArea } from './audited-book';
 import { checkFindings, questionKey, type Question } from './check-findings';
 import { formulaFindings } from './formula-findings';
+import { relativeForm } from './move-formula';
 import { NotFollowed } from './not-followed';
 import { overrideFindings } from './overrides';
-import { goneFormulas, type RememberedFormula, type RememberedGroup } from './remembered';
+import {
+  goneFormulas,
+  placeKey,
+  type PlacedFormula,
+  type RememberedGroup,
+  type StandingFormula,
+} from './remembered';
 import { Spills } from './spills';
 import { typedBeside, typedOver } from './typed-over';
 import { callsWashdown, readable } from './washdown-calls';
@@ -14,7 +21,9 @@ import { WorkOut, type AuditedFunction, type Call } from './work-out';
 /** What the audit came to. */
 export interface AuditReport {
   /** The Washdown formulas of the workbook. */
-  readonly formulas: readonly RememberedFormula[];
+  readonly formulas: readonly StandingFormula[];
+  /** Formulas that stood in cells when the workbook was last looked over, and do no more. */
+  readonly gone: readonly StandingFormula[];
   /** How many of them show what they should. */
   readonly agree: number;
   /** What a reviewer should look at, what can cost most first. */
@@ -51,13 +60,14 @@ export function* audit(input: AuditInput): Generator<AuditProgress, AuditReport>
   const worker = new WorkOut(book, functionCalled, (call) => {
     questions.take(call);
   });
-  const found: RememberedFormula[] = [];
+  const found: PlacedFormula[] = [];
   for (const candidate of book.formulas()) {
     yield { done: 0, total: found.length };
     if (callsWashdown(candidate.formula)) found.push(candidate);
   }
   const total = found.length;
-  const formulas: RememberedFormula[] = [];
+  const formulas: StandingFormula[] = [];
+  const forms = new Map<string, string>();
   const findings: AuditFinding[] = [];
   const spills = new Spills();
   let agree = 0;
@@ -65,7 +75,9 @@ export function* audit(input: AuditInput): Generator<AuditProgress, AuditReport>
     yield { done, total };
     // Some hosts hand a formula over for every cell that it fills.
     if (spills.formulaOver(candidate) === candidate.formula) continue;
-    formulas.push(candidate);
+    const form = relativeForm(candidate.formula, candidate);
+    formulas.push({ ...candidate, form });
+    forms.set(placeKey(candidate), form);
     const seen = lookAt(book, worker, candidate, spills);
     if (seen.length === 0) agree++;
     findings.push(...seen);
@@ -73,11 +85,14 @@ export function* audit(input: AuditInput): Generator<AuditProgress, AuditReport>
   const typed = new Map<string, AuditFinding>();
   for (const formula of formulas) {
     yield { done: total, total };
-    for (const finding of typedBeside(book, formula, spills)) typed.set(placeOf(finding), finding);
+    for (const finding of typedBeside(book, formula, forms, spills)) typed.set(placeOf(finding), finding);
   }
-  for (const gone of goneFormulas(book, remembered, formulas)) {
-    const finding = typedOver(book, gone, gone.formula);
-    if (spills.formulaOver(gone) === undefined) typed.set(placeOf(finding), finding);
+  const gone = goneFormulas(book, remembered, formulas).filter(
+    (formula) => spills.formulaOver(formula) === undefined,
+  );
+  for (const formula of gone) {
+    const finding = typedOver(book, formula, formula.formula);
+    typed.set(placeOf(finding), finding);
   }
   findings.push(...typed.values());
   if (input.alsoCheck !== undefined) alsoAsk(worker, input.alsoCheck);
@@ -87,7 +102,7 @@ export function* audit(input: AuditInput): Generator<AuditProgress, AuditReport>
     if (checks) findings.push(...checkFindings(question, checks));
   }
   for (const area of questions.factorAreas()) findings.push(...overrideFindings(book, area));
-  return { formulas, agree, findings: inOrder(findings) };
+  return { formulas, gone, agree, findings: inOrder(findings) };
 }
 
 /** The distinct walls, factors and headings that formulas ask about. */
@@ -111,12 +126,7 @@ class Questions {
   }
 }
 
-function lookAt(
-  book: AuditedBook,
-  worker: WorkOut,
-  found: RememberedFormula,
-  spills: Spills,
-): AuditFinding[] {
+function lookAt(book: AuditedBook, worker: WorkOut, found: PlacedFormula, spills: Spills): AuditFinding[] {
   try {
     const outcome = worker.formula(found.formula, found);
     spills.add(found, found.formula, outcome);

@@ -1,27 +1,41 @@
 import { cellAddress, parseAddress } from './address';
 import type { AuditedBook } from './audited-book';
-import { moveFormula, relativeForm } from './move-formula';
+import { moveFormula } from './move-formula';
 import type { SheetPlace } from './references';
 
-/** A formula that stood in a cell when the workbook was last looked over. */
-export interface RememberedFormula extends SheetPlace {
+/** A formula and its cell. */
+export interface PlacedFormula extends SheetPlace {
   readonly formula: string;
 }
 
-/** Cells that one formula was filled into: their sheet, the formula as it reads in the first, and all addresses. */
-export type RememberedGroup = readonly [sheet: string, formula: string, addresses: readonly string[]];
+/** A Washdown formula of the workbook. */
+export interface StandingFormula extends PlacedFormula {
+  /** Its relative form: equal for all cells that one formula was filled into. */
+  readonly form: string;
+}
+
+/**
+ * Cells that one formula was filled into, as they were when the workbook was last looked over: their sheet, the
+ * relative form, the formula as it reads in the first, and all addresses.
+ */
+export type RememberedGroup = readonly [
+  sheet: string,
+  form: string,
+  formula: string,
+  addresses: readonly string[],
+];
 
 /**
  * Formulas in a form to be kept in the workbook.
  * @param formulas the formulas
  * @returns one group for each sheet and formula filled down or across
  */
-export function groupFormulas(formulas: readonly RememberedFormula[]): RememberedGroup[] {
-  const groups = new Map<string, [string, string, string[]]>();
-  for (const { sheet, row, column, formula } of formulas) {
-    const key = `${sheet}\n${relativeForm(formula, { row, column })}`;
-    const group = groups.get(key) ?? [sheet, formula, []];
-    group[2].push(cellAddress(row, column));
+export function groupFormulas(formulas: readonly StandingFormula[]): RememberedGroup[] {
+  const groups = new Map<string, [string, string, string, string[]]>();
+  for (const { sheet, row, column, formula, form } of formulas) {
+    const key = `${sheet}\n${form}`;
+    const group = groups.get(key) ?? [sheet, form, formula, []];
+    group[3].push(cellAddress(row, column));
     groups.set(key, group);
   }
   return [...groups.values()];
@@ -37,41 +51,44 @@ export function groupFormulas(formulas: readonly RememberedFormula[]): Remembere
 export function goneFormulas(
   book: AuditedBook,
   remembered: readonly RememberedGroup[],
-  now: readonly RememberedFormula[],
-): RememberedFormula[] {
+  now: readonly StandingFormula[],
+): StandingFormula[] {
+  if (remembered.length === 0) return [];
   const present = new Set(now.map(placeKey));
   const known = new Set<string>();
-  for (const [sheet, , addresses] of remembered)
+  for (const [sheet, , , addresses] of remembered) {
     for (const address of addresses) known.add(`${sheet}!${address}`);
+  }
   // An inserted row moves formulas to cells where none was remembered: each makes up for one that is gone.
   const moved = new Map<string, number>();
   for (const formula of now) {
     if (known.has(placeKey(formula))) continue;
-    const key = `${formula.sheet}\n${relativeForm(formula.formula, formula)}`;
+    const key = `${formula.sheet}\n${formula.form}`;
     moved.set(key, (moved.get(key) ?? 0) + 1);
   }
-  const gone: RememberedFormula[] = [];
-  for (const [sheet, formula, addresses] of remembered) {
-    const places = addresses.flatMap((address) => {
-      const area = parseAddress(address);
-      return area ? [{ address, row: area.top, column: area.left }] : [];
-    });
-    const [first] = places;
+  const gone: StandingFormula[] = [];
+  for (const [sheet, form, formula, addresses] of remembered) {
+    const [first] = addresses.map(parseAddress);
     if (!first || book.sheetCalled(sheet) === undefined) continue;
-    const key = `${sheet}\n${relativeForm(formula, first)}`;
-    for (const { address, row, column } of places) {
+    const from = { row: first.top, column: first.left };
+    for (const address of addresses) {
       if (present.has(`${sheet}!${address}`)) continue;
-      const elsewhere = moved.get(key) ?? 0;
-      if (elsewhere > 0) {
-        moved.set(key, elsewhere - 1);
-        continue;
-      }
-      gone.push({ sheet, row, column, formula: moveFormula(formula, first, { row, column }) });
+      const elsewhere = moved.get(`${sheet}\n${form}`) ?? 0;
+      moved.set(`${sheet}\n${form}`, elsewhere - 1);
+      const area = parseAddress(address);
+      if (elsewhere > 0 || !area) continue;
+      const place = { sheet, row: area.top, column: area.left };
+      gone.push({ ...place, form, formula: moveFormula(formula, from, place) });
     }
   }
   return gone;
 }
 
-function placeKey({ sheet, row, column }: SheetPlace): string {
+/**
+ * A text that stands for a cell.
+ * @param place the cell
+ * @returns for example `Estimate!B7`
+ */
+export function placeKey({ sheet, row, column }: SheetPlace): string {
   return `${sheet}!${cellAddress(row, column)}`;
 }

@@ -2,8 +2,8 @@ import { cellAddress, parseAddress } from './address';
 import { said } from './agree';
 import type { AuditFinding } from './audit-finding';
 import type { AuditedBook } from './audited-book';
-import { moveFormula, relativeForm } from './move-formula';
-import type { RememberedFormula } from './remembered';
+import { moveFormula } from './move-formula';
+import { placeKey, type StandingFormula } from './remembered';
 import type { SheetPlace } from './references';
 import type { Spills } from './spills';
 import { tokensOf } from './tokens';
@@ -21,15 +21,20 @@ type Step = typeof DOWN;
  * where what the formula would read is filled in.
  * @param book the workbook
  * @param start one of the Washdown formulas
+ * @param forms the relative forms of all of them, by their places
  * @param spills the areas that formulas fill
  * @returns a finding for each such cell beside the formula
  */
-export function typedBeside(book: AuditedBook, start: RememberedFormula, spills: Spills): AuditFinding[] {
-  const form = relativeForm(start.formula, start);
+export function typedBeside(
+  book: AuditedBook,
+  start: StandingFormula,
+  forms: ReadonlyMap<string, string>,
+  spills: Spills,
+): AuditFinding[] {
   const places = [DOWN, ACROSS].flatMap((step) => [
-    ...gapAfter(book, start, form, step, spills),
-    ...typedEnd(book, start, form, step, spills),
-    ...typedEnd(book, start, form, { row: -step.row, column: -step.column }, spills),
+    ...gapAfter(book, start, forms, step, spills),
+    ...typedEnd(book, start, forms, step, spills),
+    ...typedEnd(book, start, forms, { row: -step.row, column: -step.column }, spills),
   ]);
   return places.map((place) => typedOver(book, place, moveFormula(start.formula, start, place)));
 }
@@ -55,8 +60,8 @@ export function typedOver(book: AuditedBook, place: SheetPlace, formula: string)
 
 function gapAfter(
   book: AuditedBook,
-  start: RememberedFormula,
-  form: string,
+  start: StandingFormula,
+  forms: ReadonlyMap<string, string>,
   step: Step,
   spills: Spills,
 ): SheetPlace[] {
@@ -64,8 +69,9 @@ function gapAfter(
   const gap: SheetPlace[] = [];
   for (let distance = 1; distance <= LONGEST_GAP + 1; distance++) {
     const place = stepped(start, step, distance);
-    const formula = book.formula(place.sheet, place.row, place.column);
-    if (formula !== undefined) return relativeForm(formula, place) === form ? gap : [];
+    if (book.formula(place.sheet, place.row, place.column) !== undefined) {
+      return forms.get(placeKey(place)) === start.form ? gap : [];
+    }
     const shown = book.value(place.sheet, place.row, place.column);
     // A label between two blocks of formulas is of another kind than what they give.
     if (shown === '' || typeof shown !== kind || spills.formulaOver(place) !== undefined) return [];
@@ -76,19 +82,16 @@ function gapAfter(
 
 function typedEnd(
   book: AuditedBook,
-  start: RememberedFormula,
-  form: string,
+  start: StandingFormula,
+  forms: ReadonlyMap<string, string>,
   step: Step,
   spills: Spills,
 ): SheetPlace[] {
   const place = stepped(start, step, 1);
-  const before = stepped(start, step, -1);
-  const formulaBefore = book.formula(before.sheet, before.row, before.column);
   const isNumber = typeof book.value(place.sheet, place.row, place.column) === 'number';
   return isNumber &&
     book.formula(place.sheet, place.row, place.column) === undefined &&
-    formulaBefore !== undefined &&
-    relativeForm(formulaBefore, before) === form &&
+    forms.get(placeKey(stepped(start, step, -1))) === start.form &&
     spills.formulaOver(place) === undefined &&
     readsFilledCells(book, start, place)
     ? [place]
@@ -96,7 +99,7 @@ function typedEnd(
 }
 
 /** Whether the cells that the formula would read from its new place, and not from its old one, are all filled. */
-function readsFilledCells(book: AuditedBook, start: RememberedFormula, place: SheetPlace): boolean {
+function readsFilledCells(book: AuditedBook, start: StandingFormula, place: SheetPlace): boolean {
   const here = tokensOf(start.formula);
   const there = tokensOf(moveFormula(start.formula, start, place));
   const moved = there.filter(({ kind, text }, index) => kind === 'reference' && text !== here[index]?.text);

@@ -11,7 +11,7 @@ export const noContactWindow: Check = ({ zones }) =>
             what: finding,
             where: zone.name,
             why: 'Cleaner that dries on the wall, or is rinsed too soon or too late, stains or does not clean',
-            todo: 'Change the weather factors to those of a better time of day, or the dwell to the label of another cleaner; the crew-hours have no value until then',
+            todo: 'Wait for better weather and change the weather factors, or take another cleaner and its dwell; there are no crew-hours until then',
             source: 'tn20',
           },
         ],

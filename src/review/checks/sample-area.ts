@@ -14,7 +14,7 @@ export const sampleAreaMissing: Check = ({ factors }) => {
           : `The sample area is only ${shownFactor(factors, 'sample.area')}`,
       where: 'factor sample.area',
       why: 'Only a sample on this wall, looked at when dry, shows what cleaner and method do to it',
-      todo: `Wash ${shownFactor(factors, 'sample.least')} of each material with the method priced here, look at it when dry, and state the area in the factor sample.area`,
+      todo: `Wash ${shownFactor(factors, 'sample.least')} of each material, look at it when dry, and state the area in the factor sample.area`,
       source: 'tn20',
     },
   ];

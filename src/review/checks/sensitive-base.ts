@@ -1,5 +1,5 @@
 import type { WallRow } from '../../walls/wall-row';
-import { whereOf, type Check, type Finding } from '../finding';
+import { type Check, type Finding, materialNames, whereOf } from '../finding';
 import type { ZoneEstimate } from '../../estimate/schedule';
 
 /** What lies below is wetted too: a base that may not meet the cleaner used above it. */
@@ -16,7 +16,7 @@ export const sensitiveBase: Check = ({ zones }) =>
       return [
         {
           check: 'sensitive base',
-          what: `${[...new Set(rows.map(({ material }) => material.name))].join(', ')} lies lower than walls washed with class ${String(used)} in ${above.zone.name}`,
+          what: `${materialNames(rows)} lies lower than walls washed with class ${String(used)} in ${above.zone.name}`,
           where: whereOf(below.zone.name, rows),
           why: 'Rinse water carries the cleaner down over what lies below, and under masking that is not sealed',
           todo:

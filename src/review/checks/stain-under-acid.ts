@@ -1,5 +1,5 @@
-import { className, GENTLEST_ACID } from '../../rules/cleaner-classes';
-import { rowCheck } from '../finding';
+import { classInWords, GENTLEST_ACID } from '../../rules/cleaner-classes';
+import { materialNames, rowCheck } from '../finding';
 
 /** Light or manganese-coloured brick that meets an acid cleaner. */
 export const stainUnderAcid = rowCheck(
@@ -10,7 +10,7 @@ export const stainUnderAcid = rowCheck(
     governing.classToUse >= GENTLEST_ACID,
   ({ governing }, rows) => ({
     check: 'stain under acid',
-    what: `${[...new Set(rows.map(({ material }) => material.name))].join(', ')} under class ${String(governing?.classToUse)} (${className(governing?.classToUse ?? 0)})`,
+    what: `${materialNames(rows)} under ${classInWords(governing?.classToUse)}`,
     why: 'Acid can bring out vanadium or manganese stain that rinsing does not take off',
     todo: 'Ask the brick maker, try the sample area first, or choose a milder class by the factor cleaner.class',
     source: 'tn20-older',

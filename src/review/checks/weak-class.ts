@@ -1,5 +1,5 @@
 import { residueOf } from '../../govern/need-class';
-import { className } from '../../rules/cleaner-classes';
+import { classInWords } from '../../rules/cleaner-classes';
 import { rowCheck } from '../finding';
 
 const HEAVY = 'heavy';
@@ -13,7 +13,7 @@ export const heavyUnderWeakClass = rowCheck(
     governing.classToUse < governing.mostNeed,
   ({ governing }) => ({
     check: 'heavy residue',
-    what: `Heavy residue under class ${String(governing?.classToUse)} (${className(governing?.classToUse ?? 0)})`,
+    what: `Heavy residue under ${classInWords(governing?.classToUse)}`,
     why: 'The cleaner does not take it off: scrubbing has to, and may mark the face',
     todo: 'Scrape more before washing, mask what governs, or plan for the scrubbing that is priced',
     source: 'estimate',
