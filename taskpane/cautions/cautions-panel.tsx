@@ -97,7 +97,7 @@ function CautionLine({ caution: { text, stop, places, source, kind } }: { cautio
       )}
       <p class="source">
         {document}
-        {edition === '' ? '' : `, ${edition}`}
+        {edition === '' || edition.startsWith('not ') ? '' : `, ${edition}`}
         {document.toLowerCase().includes(kind) ? '' : ` (${kind})`}
       </p>
     </li>

@@ -130,6 +130,7 @@ function Checklist({ port, say, job, kept, progress }: ChecklistProps) {
           ))}
         </select>
       </p>
+      <p class="print-only">Zone: {list.zone}</p>
       <OtherClocks all={all} here={list.zone} />
       <ZoneHead zone={zone} notice={list.notice} system={job.factors.system} />
       {list.steps.some(({ id: step }) => step === 'dwell') && (
