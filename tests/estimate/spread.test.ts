@@ -1,0 +1,118 @@
+import { describe, expect, it } from 'vitest';
+import { chance, triangular } from '../../src/estimate/chance';
+import { spreadOf } from '../../src/estimate/spread';
+import { readFactors } from '../../src/rules/read-factors';
+import { readRanges } from '../../src/rules/read-ranges';
+import { readWalls } from '../../src/walls/read-walls';
+import { zonesOf } from '../../src/walls/zones';
+
+const walls = [
+  ['Wall', 'Material', 'Area', 'Residue'],
+  ['A', 'Red clay brick', 1000, 'moderate'],
+];
+const factors = readFactors([['price.labour', 50]]);
+const zones = zonesOf(readWalls(walls, factors));
+const DRAWS = 10_000;
+
+const spread = (ranges: unknown[][], seed = 1) =>
+  spreadOf(zones, factors, readRanges(ranges, 'US'), { draws: DRAWS, seed, rankBy: 'price' });
+
+describe('ranges of crew-hours and price', () => {
+  it('come to the closed form where labour alone has a range', () => {
+    // Nothing but labour is priced, so price = hours * p with p triangular over 40, 50, 80.
+    const { price, crewHours } = spread([['price.labour', 40, 50, 80]]);
+    const hours = crewHours.threePoint.likely;
+    expect(price.threePoint).toEqual({ low: hours * 40, likely: hours * 50, high: hours * 80 });
+    // Mean (a + b + c) / 3, variance (a2 + b2 + c2 - ab - ac - bc) / 18; four standard errors of the mean allowed.
+    const mean = (40 + 50 + 80) / 3;
+    const variance = (40 ** 2 + 50 ** 2 + 80 ** 2 - 40 * 50 - 40 * 80 - 50 * 80) / 18;
+    const error = 4 * Math.sqrt(variance / DRAWS);
+    expect(Math.abs(price.mean / hours - mean)).toBeLessThan(error);
+    // Tenth and ninth tenth of the distribution: share = (x - 40)^2 / (40 * 10) and 1 - (80 - x)^2 / (40 * 30).
+    expect(Math.abs(price.drawn.low / hours - (40 + Math.sqrt(0.1 * 40 * 10)))).toBeLessThan(0.5);
+    expect(Math.abs(price.drawn.high / hours - (80 - Math.sqrt(0.1 * 40 * 30)))).toBeLessThan(0.5);
+    // Hours do not depend on a price.
+    expect(crewHours.drawn).toEqual({ low: hours, likely: hours, high: hours });
+  });
+
+  it('go from the ends that give less to the ends that give more, whichever way a factor works', () => {
+    // Faster scraping gives fewer hours: 1000 / rate; the rest of the wall stays, grossed up by set-up 8 / 7.25.
+    const { crewHours } = spread([['rate.scrape.moderate', 100, 200, 400]]);
+    const others = crewHours.threePoint.likely - (1000 / 200) * (8 / 7.25);
+    expect(crewHours.threePoint.low).toBeCloseTo(others + (1000 / 400) * (8 / 7.25), 9);
+    expect(crewHours.threePoint.high).toBeCloseTo(others + (1000 / 100) * (8 / 7.25), 9);
+  });
+
+  it('rank the factors by what they move', () => {
+    // Scraping 5 crew-hours of about 19, so half to double of it moves less than a price of labour of half to double.
+    const { swings } = spread([
+      ['rate.scrape.moderate', 190, 200, 210],
+      ['price.labour', 25, 50, 100],
+    ]);
+    expect(swings.map(({ id }) => id)).toEqual(['price.labour', 'rate.scrape.moderate']);
+  });
+
+  it('are the same for the same seed, and others for another', () => {
+    const ranges = [['rate.rinse', 6, 8, 10]];
+    expect(spread(ranges, 7)).toEqual(spread(ranges, 7));
+    expect(spread(ranges, 8).crewHours.mean).not.toBe(spread(ranges, 7).crewHours.mean);
+  });
+});
+
+describe('chance', () => {
+  it('is the generator of Park and Miller: from 1 its 10,000th state is 1043618065', () => {
+    // Park and Miller, Communications of the ACM 31 (1988), section "A minimal standard": from memory, and reckoned
+    // again here with whole numbers of any size.
+    let state = 1n;
+    for (let step = 0; step < 10_000; step++) state = (state * 16807n) % 2147483647n;
+    expect(state).toBe(1043618065n);
+    const next = chance(0);
+    let last = NaN;
+    for (let step = 0; step < 10_000; step++) last = next();
+    expect(last).toBe(1043618065 / 2147483647);
+  });
+
+  it('triangular gives back what its distribution function takes', () => {
+    const [low, likely, high] = [2, 5, 11];
+    for (const share of [0, 0.01, 0.2, 1 / 3, 0.5, 0.9, 1]) {
+      const x = triangular(share, low, likely, high);
+      const below =
+        x <= likely
+          ? (x - low) ** 2 / ((high - low) * (likely - low))
+          : 1 - (high - x) ** 2 / ((high - low) * (high - likely));
+      expect(below).toBeCloseTo(share, 12);
+    }
+    expect(triangular(0.4, 3, 3, 3)).toBe(3);
+  });
+});
+
+describe('reading ranges', () => {
+  it.each([
+    [[['rate.rinze', 1, 2, 3]], 'rate.rinse'],
+    [[['rate.rinse', 3, 2, 4]], 'rising order'],
+    [[['rate.rinse', 0, 2, 4]], 'above 0'],
+    [[['rate.rinse', 1, 2]], 'four columns'],
+    [[['', '', '', '']], 'name no factor'],
+    [
+      [
+        ['rate.rinse', 1, 2, 3],
+        ['Rate.Rinse', 1, 2, 3],
+      ],
+      'a second time',
+    ],
+  ])('%j is refused', (ranges, said) => {
+    expect(() => readRanges(ranges, 'US')).toThrow(said);
+  });
+
+  it('a header row is left alone', () => {
+    expect(
+      readRanges(
+        [
+          ['Factor', 'Low', 'Likely', 'High'],
+          ['crew', 1, 2, 3],
+        ],
+        'US',
+      ),
+    ).toEqual([{ id: 'crew', low: 1, likely: 2, high: 3 }]);
+  });
+});
