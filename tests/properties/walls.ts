@@ -3,8 +3,8 @@ import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
 import { factors } from '../../src/rules/factors';
 import { materials } from '../../src/rules/materials';
 
-/** How many walls a property is tried on. */
-export const RUNS = 100;
+/** How many walls a property is tried on; more are asked for by hand. */
+export const RUNS = Number(process.env['PROPERTY_RUNS'] ?? 100);
 
 /** A wall row as typed: numbers in the user's units, the openings as a share of the area. */
 export interface MadeWall {
