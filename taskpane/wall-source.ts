@@ -33,6 +33,21 @@ export function readReference(port: WorkbookPort, reference: Reference): Promise
 }
 
 /**
+ * The cells of a reference.
+ * @param port the workbook
+ * @param reference a table or a range
+ * @returns where they are
+ * @throws {Error} where the table is not there
+ */
+export async function placeOf(port: WorkbookPort, reference: Reference): Promise<Place> {
+  if (!('table' in reference)) return reference;
+  const wanted = reference.table.toLowerCase();
+  const found = (await port.tables()).find(({ name }) => name.toLowerCase() === wanted);
+  if (!found) throw new Error(`There is no table ${reference.table} in this workbook.`);
+  return { sheet: found.sheet, address: found.address };
+}
+
+/**
  * The ranges of a source, ready to be handed to the core.
  * @param port the workbook
  * @param source where they stand

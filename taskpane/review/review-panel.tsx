@@ -1,5 +1,13 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { reviewRows } from '../../src/review/audit/review-sheet';
+import { keepOnSheet, NOTES_SHEET } from '../kept-text';
+import { freeName } from '../set-up/free-names';
+import { timeText } from '../time-text';
 import type { WallSource } from '../wall-source';
 import type { WorkbookPort } from '../workbook/port';
+import { FindingsList } from './findings-list';
+import { formulasText, keepFormulas, runReview, type Review, type ReviewProgress } from './run-review';
+import { browserTurns } from './slices';
 
 /** What the shell gives to Review. */
 export interface ReviewProps {
@@ -8,11 +16,179 @@ export interface ReviewProps {
   readonly say: (sentence: string) => void;
 }
 
+type State =
+  | { readonly is: 'idle' }
+  | { readonly is: 'running'; readonly progress: ReviewProgress; readonly stop: () => void }
+  | { readonly is: 'done'; readonly review: Review; readonly at: string };
+
+const SHEET = 'Washdown review';
+// Widths in characters: kind, sheet, cell, what, what to do, formula.
+const WIDTHS = [20, 14, 10, 50, 40, 50];
+
 /**
- * Checks the formulas of the workbook.
+ * Checks the Washdown formulas of the workbook.
  * @param props what it works on
  * @returns the panel
  */
-export function ReviewPanel({ source }: ReviewProps) {
-  return <h2>{source ? 'Review' : 'Review: no wall table chosen'}</h2>;
+export function ReviewPanel({ port, source, say }: ReviewProps) {
+  const [state, setState] = useState<State>({ is: 'idle' });
+  const stopped = useRef<AbortController>(undefined);
+  useEffect(() => () => stopped.current?.abort(), []);
+  const run = async () => {
+    const controller = new AbortController();
+    stopped.current = controller;
+    const progress = (now: ReviewProgress) => {
+      setState({
+        is: 'running',
+        progress: now,
+        stop: () => {
+          controller.abort();
+        },
+      });
+    };
+    progress({ doing: 'Reading the cells', done: 0, total: 0 });
+    say('The review runs.');
+    const review = await runReview({
+      port,
+      source,
+      turns: browserTurns,
+      signal: controller.signal,
+      progress,
+    });
+    if (!review) {
+      setState({ is: 'idle' });
+      say('The review was stopped.');
+      return;
+    }
+    setState({ is: 'done', review, at: timeText(new Date()) });
+    say(summaryOf(review));
+  };
+  return (
+    <article class="review">
+      <h2>Review</h2>
+      <p>
+        Works every Washdown formula of this workbook out again, and lists what a reviewer should look at.
+        Nothing is changed.
+      </p>
+      {state.is === 'running' ? (
+        <Running {...state} />
+      ) : (
+        <p class="actions">
+          <button
+            type="button"
+            class="main"
+            onClick={() => {
+              run().catch((error: unknown) => {
+                setState({ is: 'idle' });
+                say(`The review ended early. ${error instanceof Error ? error.message : ''}`);
+              });
+            }}
+          >
+            {state.is === 'done' ? 'Review again' : 'Review the workbook'}
+          </button>
+        </p>
+      )}
+      {state.is === 'done' && <Outcome {...state} port={port} say={say} />}
+    </article>
+  );
+}
+
+function Running({ progress: { doing, done, total }, stop }: State & { is: 'running' }) {
+  return (
+    <section aria-label="The review runs">
+      <label>
+        {doing}
+        {total > 0 && `: ${String(done)} of ${String(total)}`}
+        <progress {...(total > 0 ? { value: done, max: total } : {})} />
+      </label>
+      <p class="actions">
+        <button type="button" onClick={stop}>
+          Stop
+        </button>
+      </p>
+    </section>
+  );
+}
+
+function Outcome({
+  review,
+  at,
+  port,
+  say,
+}: Pick<ReviewProps, 'port' | 'say'> & { review: Review; at: string }) {
+  const [remembered, setRemembered] = useState(review.remembered);
+  const [accepted, setAccepted] = useState(false);
+  const { findings, formulas, gone } = review;
+  const fail = () => {
+    say('The sheet could not be added. Is the workbook protected?');
+  };
+  const writeSheet = async () => {
+    const sheet = freeName(SHEET, await port.sheets(), ' ');
+    const rows = reviewRows(findings, { formulas: formulas.length, agree: review.agree }, at);
+    await port.write([{ sheet, address: 'A1', rows, heading: true, widths: WIDTHS }]);
+    await port.goTo({ sheet, address: 'A1' });
+    say(`The review is on the sheet ${sheet}.`);
+  };
+  return (
+    <>
+      <p class="outcome">
+        <strong>{summaryOf(review)}</strong> {at}
+      </p>
+      <p class="actions">
+        <button
+          type="button"
+          onClick={() => {
+            writeSheet().catch(fail);
+          }}
+        >
+          Put on a sheet
+        </button>
+      </p>
+      <FindingsList findings={findings} port={port} say={say} />
+      {gone.length > 0 && !accepted && (
+        <section class="notice" aria-label="Formulas that are gone">
+          <p>
+            {gone.length} cells held a formula when the workbook was last reviewed. They are listed until the
+            formula is back, or until you accept the cells as they are.
+          </p>
+          <button
+            type="button"
+            onClick={() => {
+              keepFormulas(port, { formulas, gone: [] }).then(() => {
+                setAccepted(true);
+                say('Accepted: the next review does not list these cells.');
+              }, fail);
+            }}
+          >
+            Accept the cells as they are
+          </button>
+        </section>
+      )}
+      {!remembered && (
+        <section class="notice" aria-label="Not kept">
+          <p>
+            This workbook does not keep which formulas stood where, so that the next review cannot tell what
+            was typed over. A sheet “{NOTES_SHEET}” can keep it.
+          </p>
+          <button
+            type="button"
+            onClick={() => {
+              keepOnSheet(port, 'formulas', formulasText(review)).then(() => {
+                setRemembered(true);
+                say(`Kept on the sheet ${NOTES_SHEET}.`);
+              }, fail);
+            }}
+          >
+            Add the sheet
+          </button>
+        </section>
+      )}
+    </>
+  );
+}
+
+function summaryOf({ formulas, agree, findings }: Review): string {
+  if (formulas.length === 0 && findings.length === 0) return 'There is no Washdown formula in this workbook.';
+  const one = formulas.length === 1;
+  return `${String(agree)} of ${String(formulas.length)} ${one ? 'formula shows' : 'formulas show'} what they should; ${String(findings.length)} things to look at.`;
 }

@@ -1,4 +1,3 @@
-import { distance } from 'fastest-levenshtein';
 import { comparable } from '../../src/quantity/cell';
 import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
 
@@ -24,8 +23,8 @@ const alsoCalled: Readonly<Record<ColumnId, readonly string[]>> = {
   suction: ['ira', 'initial rate of absorption', 'absorption', 'rate of absorption'],
   receives: ['receives rinse', 'runoff from', 'below'],
 };
-// A heading may differ from a name by a third of its letters; a longer way is another word.
-const FARTHEST = 0.34;
+// Names that share fewer than half of their pairs of letters are other words.
+const FARTHEST = 0.45;
 const AS_A_PART = 0.25;
 
 /**
@@ -66,13 +65,25 @@ function farFrom(id: ColumnId, heading: string): number {
   if (seen === '') return Infinity;
   if (seen === plain(columns[id].name)) return 0;
   const names = [columns[id].name, ...alsoCalled[id]].map(plain);
-  return Math.min(...names.map((name, index) => (name === seen ? 0.01 : likeness(name, seen)) + index / 1000));
+  return Math.min(
+    ...names.map((name, index) => (name === seen ? 0.01 : likeness(name, seen)) + index / 1000),
+  );
 }
 
 function likeness(name: string, seen: string): number {
   const shortest = 3;
   if (name.length >= shortest && (seen.startsWith(name) || seen.endsWith(name))) return AS_A_PART;
-  return distance(name, seen) / Math.max(name.length, seen.length);
+  const pairs = pairsOf(name);
+  const shared = pairsOf(seen).filter((pair) => {
+    const place = pairs.indexOf(pair);
+    if (place >= 0) pairs.splice(place, 1);
+    return place >= 0;
+  });
+  return 1 - (2 * shared.length) / Math.max(1, name.length + seen.length - 2);
+}
+
+function pairsOf(word: string): string[] {
+  return Array.from({ length: Math.max(0, word.length - 1) }, (_, index) => word.slice(index, index + 2));
 }
 
 /** Without unit in brackets, numbers and signs. */

@@ -1,5 +1,11 @@
 import { worksheetFunctions } from '../../functions/catalogue';
-import { areaAddress, cellAddress, columnLetters, parseAddress, type Area } from '../../src/review/audit/address';
+import {
+  areaAddress,
+  cellAddress,
+  columnLetters,
+  parseAddress,
+  type Area,
+} from '../../src/review/audit/address';
 import type { System } from '../../src/quantity/systems';
 import type { SourceRanges, WallSource } from '../wall-source';
 import type { Block, Place } from '../workbook/port';

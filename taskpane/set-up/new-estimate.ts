@@ -4,7 +4,7 @@ import type { WallSource } from '../wall-source';
 import type { Block, CellContent } from '../workbook/port';
 import { formulaFor } from './formulas';
 import { functionNamed, jobSummary } from './job-summary';
-import type { FreeNames } from './taken-names';
+import type { FreeNames } from './free-names';
 
 /** Blocks to write, and the walls that they make. */
 export interface Plan {
@@ -33,7 +33,17 @@ const SUMMARY_ROW = 3;
 
 function brick(wall: string, level: number): Example {
   const zone = 'Example zone';
-  return { wall, zone, level, material: 'Red clay brick', mortar: 'N', residue: 'moderate', brushed: 'yes', age: 35, masked: 'no' };
+  return {
+    wall,
+    zone,
+    level,
+    material: 'Red clay brick',
+    mortar: 'N',
+    residue: 'moderate',
+    brushed: 'yes',
+    age: 35,
+    masked: 'no',
+  };
 }
 
 function base(wall: string): Example {

@@ -1,20 +1,35 @@
-import type { WallSource } from '../wall-source';
-import type { WorkbookPort } from '../workbook/port';
-
-/** What the shell gives to Set up. */
-export interface SetUpProps {
-  readonly port: WorkbookPort;
-  readonly source: WallSource | undefined;
-  readonly say: (sentence: string) => void;
-  /** Takes the wall table that the other panels work on. */
-  readonly choose: (source: WallSource) => void;
-}
+import { useState } from 'preact/hooks';
+import { ChosenWalls } from './chosen-walls';
+import { InsertForm } from './insert-form';
+import { NewEstimateForm } from './new-estimate-form';
+import type { SetUpProps } from './set-up-props';
+import { UseTableForm } from './use-table-form';
 
 /**
- * Puts tables and formulas into the workbook.
+ * Puts tables and formulas into the workbook, or points at walls that are there.
  * @param props what it works on
  * @returns the panel
  */
-export function SetUpPanel({ source }: SetUpProps) {
-  return <h2>{source ? 'Set up' : 'Start here'}</h2>;
+export function SetUpPanel(props: SetUpProps) {
+  const { source } = props;
+  // What was written is reported inside, so it stays open after walls have been chosen.
+  const [open] = useState(source === undefined);
+  return (
+    <article class="set-up">
+      <h2>Set up</h2>
+      {source ? (
+        <>
+          <ChosenWalls {...props} source={source} />
+          <InsertForm {...props} source={source} />
+        </>
+      ) : (
+        <p>Washdown reads the walls of this workbook from a table. Start one, or point at yours.</p>
+      )}
+      <details open={open}>
+        <summary>Choose the walls</summary>
+        <NewEstimateForm {...props} />
+        <UseTableForm {...props} />
+      </details>
+    </article>
+  );
 }

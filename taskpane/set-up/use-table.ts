@@ -3,7 +3,7 @@ import type { Reference, WallSource } from '../wall-source';
 import type { Block } from '../workbook/port';
 import { headingRows, type HeadingMatch } from './guess-headings';
 import { factorRows, type Plan } from './new-estimate';
-import type { FreeNames } from './taken-names';
+import type { FreeNames } from './free-names';
 
 /** What the user chose for walls that are in the workbook already. */
 export interface TableChoice {

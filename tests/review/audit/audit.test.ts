@@ -122,7 +122,9 @@ describe('an audit', () => {
       ['North', area(3, 103)],
     ]);
     const remembered = groupFormulas(ran({ book: before }).report.formulas);
-    expect(remembered).toEqual([['Estimate', '=WASH.AREA(Walls[#All],$A1)', ['B1', 'B2', 'B3']]]);
+    expect(remembered).toEqual([
+      ['Estimate', '=WASH.AREA(Walls[#All],C1R[0])', '=WASH.AREA(Walls[#All],$A1)', ['B1', 'B2', 'B3']],
+    ]);
     const after = estimate([
       ['North', 'about 100'],
       ['South', ''],

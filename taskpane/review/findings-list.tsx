@@ -1,0 +1,80 @@
+import { useState } from 'preact/hooks';
+import { findingKinds, type AuditFinding, type FindingKind } from '../../src/review/audit/audit-finding';
+import { kindTitles } from '../../src/review/audit/review-sheet';
+import { GoThere } from '../go-there';
+import type { WorkbookPort } from '../workbook/port';
+
+// A longer list would hold the pane up while it is drawn.
+const SHOWN_AT_ONCE = 25;
+
+/**
+ * The findings by kind, each with a way to its cell.
+ * @param props the findings
+ * @param props.findings what was found
+ * @param props.port the workbook
+ * @param props.say speaks a sentence
+ * @returns a section for each kind that was found
+ */
+export function FindingsList({
+  findings,
+  port,
+  say,
+}: {
+  findings: readonly AuditFinding[];
+  port: WorkbookPort;
+  say: (sentence: string) => void;
+}) {
+  return (
+    <>
+      {findingKinds.map((kind) => {
+        const ofKind = findings.filter((finding) => finding.kind === kind);
+        return ofKind.length === 0 ? null : (
+          <KindSection key={kind} kind={kind} findings={ofKind} port={port} say={say} />
+        );
+      })}
+    </>
+  );
+}
+
+function KindSection({
+  kind,
+  findings,
+  port,
+  say,
+}: {
+  kind: FindingKind;
+  findings: readonly AuditFinding[];
+  port: WorkbookPort;
+  say: (sentence: string) => void;
+}) {
+  const [shown, show] = useState(SHOWN_AT_ONCE);
+  return (
+    <section class="findings" aria-labelledby={`findings-${kind.replace(' ', '-')}`}>
+      <h3 id={`findings-${kind.replace(' ', '-')}`}>
+        {kindTitles[kind]} ({findings.length})
+      </h3>
+      <ul>
+        {findings.slice(0, shown).map(({ sheet, address, what, todo, formula }, index) => (
+          <li key={index}>
+            <GoThere port={port} place={{ sheet, address }} say={say}>
+              {sheet}!{address}
+            </GoThere>
+            <p>{what}</p>
+            {formula !== undefined && <code>{formula}</code>}
+            <p class="todo">{todo}</p>
+          </li>
+        ))}
+      </ul>
+      {findings.length > shown && (
+        <button
+          type="button"
+          onClick={() => {
+            show(shown + SHOWN_AT_ONCE);
+          }}
+        >
+          Show {Math.min(SHOWN_AT_ONCE, findings.length - shown)} more
+        </button>
+      )}
+    </section>
+  );
+}
