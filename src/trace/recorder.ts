@@ -32,22 +32,18 @@ const TERMS_A_LINE = 20;
  * zone at hand and `#` for the wall row at hand.
  */
 export class Recorder {
-  readonly #lines = new Map<string, TraceLine>();
-  #zone = { suffix: '', label: '' };
-  #row = { suffix: '', label: '' };
+  private readonly lines = new Map<string, TraceLine>();
+  private zone = { suffix: '', label: '' };
+  private row = { suffix: '', label: '' };
 
   /**
    * Starts an empty record.
    * @param factorsInForce the factors of the calculation, whose display system the lines use
    */
-  readonly #factorsInForce: FactorsInForce;
+  constructor(private readonly factorsInForce: FactorsInForce) {}
 
-  constructor(factorsInForce: FactorsInForce) {
-    this.#factorsInForce = factorsInForce;
-  }
-
-  get #system(): System {
-    return this.#factorsInForce.system;
+  private get system(): System {
+    return this.factorsInForce.system;
   }
 
   /**
@@ -56,8 +52,8 @@ export class Recorder {
    * @param label name of the zone
    */
   inZone(index: number | undefined, label: string): void {
-    this.#zone = { suffix: index === undefined ? '' : `_z${String(index + 1)}`, label };
-    this.#row = { suffix: '', label: '' };
+    this.zone = { suffix: index === undefined ? '' : `_z${String(index + 1)}`, label };
+    this.row = { suffix: '', label: '' };
   }
 
   /**
@@ -66,7 +62,7 @@ export class Recorder {
    * @param label the wall's label
    */
   inRow(row: number | undefined, label: string): void {
-    this.#row = { suffix: row === undefined ? '' : `_r${String(row)}`, label };
+    this.row = { suffix: row === undefined ? '' : `_r${String(row)}`, label };
   }
 
   /**
@@ -79,7 +75,7 @@ export class Recorder {
    */
   line(symbol: string, expression: string, value: number, kind: Kind, method: MethodId): void {
     const { rule, source, kind: sourceKind } = methods[method];
-    this.#put(symbol, expression, value, kind, rule, sources[source], sourceKind);
+    this.put(symbol, expression, value, kind, rule, sources[source], sourceKind);
   }
 
   /**
@@ -90,9 +86,9 @@ export class Recorder {
    * @param what the rule beside it
    */
   input(symbol: string, value: number, kind: Kind, what: string): void {
-    const own = this.#isConverted(kind);
-    this.#put(own ? `${symbol}_given` : symbol, '', value, kind, what, sources.rows, 'input');
-    if (own) this.#convert(symbol, value, kind);
+    const own = this.isConverted(kind);
+    this.put(own ? `${symbol}_given` : symbol, '', value, kind, what, sources.rows, 'input');
+    if (own) this.convert(symbol, value, kind);
   }
 
   /**
@@ -101,14 +97,14 @@ export class Recorder {
    * @param id its id in the table
    */
   factor(symbol: string, id: FactorId): void {
-    if (this.#lines.has(symbol)) return;
+    if (this.lines.has(symbol)) return;
     // The id comes from the table.
     const row = factors.find((candidate) => candidate.id === id) as Factor;
-    const overridden = this.#factorsInForce.overridden(id);
-    const value = this.#factorsInForce.value(id);
-    const own = this.#isConverted(row.kind);
+    const overridden = this.factorsInForce.overridden(id);
+    const value = this.factorsInForce.value(id);
+    const own = this.isConverted(row.kind);
     const source = overridden ? sources.factors : sources[row.source];
-    this.#put(
+    this.put(
       own ? `${symbol}_given` : symbol,
       '',
       value,
@@ -117,7 +113,7 @@ export class Recorder {
       source,
       overridden ? 'override' : row.sourceKind,
     );
-    if (own) this.#convert(symbol, value, row.kind);
+    if (own) this.convert(symbol, value, row.kind);
   }
 
   /**
@@ -129,7 +125,7 @@ export class Recorder {
    */
   material(symbol: string, material: MaterialInForce, property: MaterialProperty, kind: Kind): void {
     const overridden = material.overridden.includes(property);
-    const own = this.#isConverted(kind);
+    const own = this.isConverted(kind);
     const rule = `${material.name}, ${property}: ${material.why}`;
     const source = overridden
       ? sources.factors
@@ -138,7 +134,7 @@ export class Recorder {
         : material.kind === 'common practice'
           ? sources.practice
           : sources.estimate;
-    this.#put(
+    this.put(
       own ? `${symbol}_given` : symbol,
       '',
       material[property],
@@ -147,7 +143,7 @@ export class Recorder {
       source,
       overridden ? 'override' : material.kind,
     );
-    if (own) this.#convert(symbol, material[property], kind);
+    if (own) this.convert(symbol, material[property], kind);
   }
 
   /**
@@ -155,9 +151,9 @@ export class Recorder {
    * @param id its symbol
    */
   constant(id: ConstantId): void {
-    if (this.#lines.has(id)) return;
+    if (this.lines.has(id)) return;
     const { value, kind, meaning, source, sourceKind } = constants[id];
-    this.#put(id, '', value, kind, meaning, sources[source], sourceKind);
+    this.put(id, '', value, kind, meaning, sources[source], sourceKind);
   }
 
   /**
@@ -203,25 +199,25 @@ export class Recorder {
     const wanted = new Set<string>();
     const open = [symbol];
     for (let name = open.pop(); name !== undefined; name = open.pop()) {
-      const line = this.#lines.get(name);
+      const line = this.lines.get(name);
       if (line === undefined || wanted.has(name)) continue;
       wanted.add(name);
       open.push(...(line.expression.match(SYMBOL) ?? []));
     }
-    const target = this.#lines.get(symbol);
-    const before = [...this.#lines.values()].filter((line) => line !== target && wanted.has(line.symbol));
+    const target = this.lines.get(symbol);
+    const before = [...this.lines.values()].filter((line) => line !== target && wanted.has(line.symbol));
     return target === undefined ? [] : [...before, target];
   }
 
   /** Whether a trace computes in another unit than the table shows. */
-  #isConverted(kind: Kind): boolean {
-    return unitOf(kind, this.#system) !== unitOf(coherentKind(kind), this.#system);
+  private isConverted(kind: Kind): boolean {
+    return unitOf(kind, this.system) !== unitOf(coherentKind(kind), this.system);
   }
 
-  #convert(symbol: string, value: number, kind: Kind): void {
+  private convert(symbol: string, value: number, kind: Kind): void {
     const to = coherentKind(kind);
-    const fromUnit = unitOf(kind, this.#system);
-    const toUnit = unitOf(to, this.#system);
+    const fromUnit = unitOf(kind, this.system);
+    const toUnit = unitOf(to, this.system);
     if (kind === 'temperature' && fromUnit === 'degF') {
       this.constant('degFAtZeroC');
       this.constant('degFPerDegC');
@@ -229,8 +225,8 @@ export class Recorder {
       return;
     }
     const factor = `k_${plain(fromUnit)}_${plain(toUnit)}`;
-    if (!this.#lines.has(factor)) {
-      this.#lines.set(factor, {
+    if (!this.lines.has(factor)) {
+      this.lines.set(factor, {
         symbol: factor,
         expression: '',
         value: conversionFactor(fromUnit, toUnit),
@@ -244,7 +240,7 @@ export class Recorder {
     this.line(symbol, `${symbol}_given * ${factor}`, value, to, 'convert');
   }
 
-  #put(
+  private put(
     symbol: string,
     expression: string,
     value: number,
@@ -253,23 +249,23 @@ export class Recorder {
     source: Source,
     sourceKind: SourceKind,
   ): void {
-    const name = this.#named(symbol);
+    const name = this.named(symbol);
     const ofRow = symbol.includes('#');
     const ofZone = symbol.includes('@');
-    this.#lines.set(name, {
+    this.lines.set(name, {
       symbol: name,
-      expression: this.#named(expression),
-      value: show(value, kind, this.#system),
-      unit: unitOf(kind, this.#system),
+      expression: this.named(expression),
+      value: show(value, kind, this.system),
+      unit: unitOf(kind, this.system),
       rule,
       source: citation(source),
       kind: sourceKind,
-      where: ofRow ? this.#row.label : ofZone ? this.#zone.label : '',
+      where: ofRow ? this.row.label : ofZone ? this.zone.label : '',
     });
   }
 
-  #named(text: string): string {
-    return text.replaceAll('@', this.#zone.suffix).replaceAll('#', this.#row.suffix);
+  private named(text: string): string {
+    return text.replaceAll('@', this.zone.suffix).replaceAll('#', this.row.suffix);
   }
 }
 
