@@ -1,13 +1,23 @@
-import { useEffect, useState } from 'preact/hooks';
-import { CautionsPanel } from './cautions/cautions-panel';
+import { useCallback, useEffect, useState } from 'preact/hooks';
 import { keep, keepOnSheet, NOTES_SHEET, readKept } from './kept-text';
 import type { PanelProps } from './panel-props';
-import { ReviewPanel } from './review/review-panel';
+import type { ReviewProps } from './review/review-panel';
 import { SetUpPanel } from './set-up/set-up-panel';
-import { StepsPanel } from './steps/steps-panel';
 import { Tabs } from './tabs';
 import type { WallSource } from './wall-source';
+import { whenShown } from './when-shown';
 import type { WorkbookPort } from './workbook/port';
+
+// What is used on site, and what a reviewer uses, is not waited for when the pane opens.
+const StepsPanel = whenShown<PanelProps>(() =>
+  import(/* webpackChunkName: "site" */ './steps/steps-panel').then((module) => module.StepsPanel),
+);
+const CautionsPanel = whenShown<PanelProps>(() =>
+  import(/* webpackChunkName: "site" */ './cautions/cautions-panel').then((module) => module.CautionsPanel),
+);
+const ReviewPanel = whenShown<ReviewProps>(() =>
+  import(/* webpackChunkName: "review" */ './review/review-panel').then((module) => module.ReviewPanel),
+);
 
 /**
  * The pane.
@@ -18,7 +28,10 @@ import type { WorkbookPort } from './workbook/port';
 export function App({ port }: { port: WorkbookPort }) {
   const [source, setSource] = useState<WallSource>();
   const [ready, setReady] = useState(false);
-  const [said, say] = useState('');
+  const [said, setSaid] = useState({ sentence: '', times: 0 });
+  const say = useCallback((sentence: string) => {
+    setSaid(({ times }) => ({ sentence, times: times + 1 }));
+  }, []);
   const [unkept, setUnkept] = useState(false);
   useEffect(() => {
     readKept(port, 'source')
@@ -33,7 +46,7 @@ export function App({ port }: { port: WorkbookPort }) {
       .finally(() => {
         setReady(true);
       });
-  }, [port]);
+  }, [port, say]);
   const choose = (chosen: WallSource) => {
     setSource(chosen);
     keep(port, 'source', JSON.stringify(chosen))
@@ -88,7 +101,8 @@ export function App({ port }: { port: WorkbookPort }) {
         </section>
       )}
       <p class="said" role="status" aria-live="polite">
-        {said}
+        {/* A new node is spoken again, though its words may be the same. */}
+        {said.sentence !== '' && <span key={said.times}>{said.sentence}</span>}
       </p>
     </>
   );

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
+import { Guarded } from './guarded';
 
 /** One tab and what it shows. */
 export interface Tab {
@@ -72,7 +73,7 @@ export function Tabs({ label, tabs }: { label: string; tabs: readonly Tab[] }) {
           aria-labelledby={`tab-${id}`}
           hidden={id !== shown}
         >
-          {visited.includes(id) && panel()}
+          {visited.includes(id) && <Guarded>{panel()}</Guarded>}
         </div>
       ))}
     </>

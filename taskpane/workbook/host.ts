@@ -1,3 +1,4 @@
+import { followHostTheme } from './host-theme';
 import { OfficeWorkbook } from './office-workbook';
 import type { WorkbookPort } from './port';
 
@@ -14,5 +15,7 @@ export async function openWorkbook(): Promise<WorkbookPort | undefined> {
   if (globalThis.washdownWorkbook) return globalThis.washdownWorkbook;
   if (typeof Office === 'undefined') return undefined;
   const { host } = await Office.onReady();
-  return host === Office.HostType.Excel ? new OfficeWorkbook() : undefined;
+  if (host !== Office.HostType.Excel) return undefined;
+  followHostTheme();
+  return new OfficeWorkbook();
 }

@@ -1,7 +1,7 @@
 import type { PartName } from './port';
 
 // What XML cannot hold or a host may rewrite, and the sign of the escape itself.
- 
+
 const UNSAFE = /[%<>&"'\u0000-\u001f\u007f-\u009f\ud800-\udfff\ufffe\uffff]/g;
 const ESCAPE = /%([0-9a-f]{4})/g;
 const KEPT = /<kept\b[^>]*>([^<]*)<\/kept>/;

@@ -1,0 +1,15 @@
+/** Takes over whether the host's theme is light or dark; without one the system's holds. */
+export function followHostTheme(): void {
+  const theme = (Office.context as Partial<Office.Context>).officeTheme as
+    Partial<Office.OfficeTheme> | undefined;
+  const dark = theme?.isDarkTheme ?? isDark(theme?.bodyBackgroundColor);
+  if (dark !== undefined) document.documentElement.dataset['theme'] = dark ? 'dark' : 'light';
+}
+
+/** Older hosts give colours alone. */
+function isDark(background: string | undefined): boolean | undefined {
+  const [, red, green, blue] = /^#?(..)(..)(..)/.exec(background ?? '') ?? [];
+  if (red === undefined || green === undefined || blue === undefined) return undefined;
+  const half = 3 * 128;
+  return [red, green, blue].reduce((sum, part) => sum + parseInt(part, 16), 0) < half;
+}
