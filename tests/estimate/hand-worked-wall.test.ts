@@ -69,7 +69,8 @@ const yardHours = yardOther + yardSetup; // 30.6930
 // Court. Ceiling and class 1: ground-face block, light residue. Nothing is short.
 const blockS = 8 * KG_M2_IN_GRAM; // 0.413 34; L/S = 2.4194, its square 5.85 is above the dwell of 5: no time needed.
 // The least 2 passes hold: 4 min wet, 2 L/m2 run off.
-const courtPrewetWater = (150 * (blockS * Math.sqrt(4) + 2)) / LITRES_M2_IN_GAL_FT2; // 10.4057 gal
+const courtAbsorbed = (150 * blockS * Math.sqrt(4)) / LITRES_M2_IN_GAL_FT2; // 3.0433 gal
+const courtPrewetWater = courtAbsorbed + (150 * 2) / LITRES_M2_IN_GAL_FT2; // 3.0433 + 7.3627 = 10.4060 gal
 const courtConcentrate = 1.5 / 21; // 150 / 100 = 1.5 gal of mix, 1 part in 1 + 20: 0.071 43 gal
 const courtMixWater = 1.5 - 1.5 / 21; // 1.428 57 gal
 const courtRinseWater = 150 * rinsePerFoot2; // 59.2927 gal
@@ -192,6 +193,9 @@ describe('a wall worked out by hand', () => {
       'Mix water': [yardMixWater, courtMixWater],
       'Rinse water': [yardRinseWater, courtRinseWater],
       'Mixed cleaner': [10.4, 1.5],
+      'Water taken up': [absorbed, courtAbsorbed],
+      // All that is applied, less what the faces take up.
+      Runoff: [yard.water + yardConcentrate - absorbed, court.water + courtConcentrate - courtAbsorbed],
       Concentrate: [yardConcentrate, courtConcentrate],
       Masking: [yardMasking, courtMasking],
       'Film to buy': [yardFilm, 4.6],

@@ -66,6 +66,16 @@ describe('time of pre-wetting', () => {
   });
 });
 
+describe('passes that fill the time to the last second', () => {
+  // S = 1 kg/m2 and 1 kg/m2 left of a dwell of 5 min: ((5 - 1) / 2)^2 = 4 min. A pass of 4 / n min makes n passes, and the
+  // conversion of units may not make it n + 1.
+  it.each(Array.from({ length: 38 }, (_, index) => index + 3))('%i of them', (n) => {
+    const factors = [['prewet.passContact', 4 / n]];
+    if (n <= 20) factors.push(['prewet.leastPasses', n - 1]);
+    expect(passes([['A', '', 'Red clay brick', 100, '', 1 / KG_M2_IN_GRAM]], factors)).toBe(n);
+  });
+});
+
 describe('pre-wet of a zone', () => {
   // Sand-faced brick, 25 g, is thirstier than red, 20 g: ((5 - 0.59937) / 1.54838)^2 = 8.08 min, 5 passes of 2 min.
   const brick = ['A', '', 'Red clay brick', 100, '', ''];

@@ -48,6 +48,10 @@ describe('pre-wetting during the wait', () => {
     expect(hours(120, 'apply', own)).toBeCloseTo(((3 * 2 + 0 + 0 + 6) * 2) / 60, 9);
   });
 
+  it('rinses each patch as often as asked', () => {
+    expect(hours(120, 'rinse', [['rinse.count', 2]])).toBeCloseTo((3 * 4 * 2 * 2) / 60, 9);
+  });
+
   it('applies each coat at the rate of the first', () => {
     expect(hours(120, 'apply', [['cleaner.applications', 2]])).toBeCloseTo(((3 * 4 + 2 + 2 + 6) * 2) / 60, 9);
   });
