@@ -3,6 +3,9 @@ import { toBase } from '../quantity/conversions';
 import { show, take, unitOf, type System } from '../quantity/systems';
 import type { Factor } from './factors';
 
+// Share of the starting value.
+const NEXT_TO_NOTHING = 1e-6;
+
 /**
  * Reads the value that a user gives a factor.
  * @param cell the cell beside its id
@@ -15,17 +18,18 @@ export function readFactorValue(
   factor: Factor,
   system: System,
 ): { readonly value: number } | { readonly accepted: string } {
-  const least = show(toBase(factor.least, factor.unit), factor.kind, system);
+  // A value that is next to nothing divides as badly as 0 does: results would overflow.
+  const isAboveZero = factor.positive === true && factor.least === 0;
+  const leastUsable = isAboveZero ? factor.value * NEXT_TO_NOTHING : factor.least;
+  const least = show(toBase(leastUsable, factor.unit), factor.kind, system);
   const most = show(toBase(factor.most, factor.unit), factor.kind, system);
   const seen = numberOf(cell);
   const fits =
-    seen !== undefined &&
-    seen >= least &&
-    seen <= most &&
-    !(factor.positive && seen === 0) &&
-    !(factor.whole && !Number.isInteger(seen));
+    seen !== undefined && seen >= least && seen <= most && !(factor.whole && !Number.isInteger(seen));
   if (fits) return { value: take(seen, factor.kind, system) };
-  return { accepted: acceptedRange(least, most, factor, unitOf(factor.kind, system)) };
+  const isTiny = seen !== undefined && seen > 0 && seen < least;
+  const from = isAboveZero && !isTiny ? 0 : least;
+  return { accepted: acceptedRange(from, most, factor, unitOf(factor.kind, system)) };
 }
 
 /**
