@@ -45,8 +45,8 @@ const common = {
 const libraries: readonly Library[] = [
   {
     name: 'js-quantities',
-    // Its pound by square inch is kept to 7 digits.
-    relative: 1e-6,
+    // Its pound by square inch is known to 4e-7, and a strength goes into the hours by up to its third power.
+    relative: 3e-6,
     convert: (value, from, into) => Qty(value, from).to(into).scalar,
     named: { ...common, lb: 'lbs', degF: 'tempF', degC: 'tempC', mph: 'mph', 'km/h': 'kph' },
   },
