@@ -80,7 +80,6 @@ export const units = {
   'lb/(ft2 h)': POUND_KG / FOOT2_M2,
   degC: 1,
   degF: 1 / 1.8,
-  offset: -32 / 1.8,
   'km/h': 1,
   mph: MILE_KM,
   degree: 1,
