@@ -36,9 +36,25 @@ export interface SpreadResult {
 }
 
 type Measure = 'crewHours' | 'price';
+type Totals = Readonly<Record<Measure, number>>;
 const LOW_SHARE = 0.1;
 const HALF = 0.5;
 const HIGH_SHARE = 0.9;
+
+/** How many of the draws are made. */
+export interface SpreadProgress {
+  readonly done: number;
+  readonly total: number;
+}
+
+/** How to draw. */
+export interface SpreadOptions {
+  readonly draws: number;
+  /** A whole number. */
+  readonly seed: number;
+  /** What the factors are ranked by. */
+  readonly rankBy: Measure;
+}
 
 /**
  * Crew-hours and price as ranges: three points, and seeded draws from triangular distributions. The same seed gives
@@ -47,30 +63,50 @@ const HIGH_SHARE = 0.9;
  * @param factors the factors in force; a factor with a range is taken from its range
  * @param ranges the factors' ranges, in base units
  * @param options how to draw
- * @param options.draws how many draws
- * @param options.seed a whole number
- * @param options.rankBy what the factors are ranked by
  * @returns the ranges, and the factors ranked
  */
 export function spreadOf(
   zones: readonly Zone[],
   factors: FactorsInForce,
   ranges: readonly FactorRange[],
-  { draws, seed, rankBy }: { draws: number; seed: number; rankBy: Measure },
+  options: SpreadOptions,
 ): SpreadResult {
+  const steps = spreadSteps(zones, factors, ranges, options);
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value;
+}
+
+/**
+ * The same ranges, step by step, for a caller that does other things in between.
+ * @param zones the zones
+ * @param factors the factors in force; a factor with a range is taken from its range
+ * @param ranges the factors' ranges, in base units
+ * @param options how to draw
+ * @yields how many draws are made, after each estimate of the job
+ * @returns the ranges, and the factors ranked
+ */
+export function* spreadSteps(
+  zones: readonly Zone[],
+  factors: FactorsInForce,
+  ranges: readonly FactorRange[],
+  { draws, seed, rankBy }: SpreadOptions,
+): Generator<SpreadProgress, SpreadResult> {
   const condensed = zones.map((zone) => ({ ...zone, rows: rowsAlike(zone.rows) }));
-  const at = (values: readonly number[]): Record<Measure, number> => {
+  const at = (values: readonly number[]): Totals => {
     const own = new Map(ranges.map(({ id }, index) => [id, values[index] ?? NaN]));
     const value = (id: FactorId): number => own.get(id) ?? factors.value(id);
-    return estimateJob(condensed, { ...factors, value }).totals;
+    const { crewHours, price } = estimateJob(condensed, { ...factors, value }).totals;
+    return { crewHours, price };
   };
   const likely = ranges.map((range) => range.likely);
   const middle = at(likely);
-  const ends = ranges.map((range, index) => ({
-    low: at(likely.with(index, range.low)),
-    high: at(likely.with(index, range.high)),
-  }));
-  const drawn = draw(ranges, draws, seed, at);
+  const ends: { low: Totals; high: Totals }[] = [];
+  for (const [index, range] of ranges.entries()) {
+    ends.push({ low: at(likely.with(index, range.low)), high: at(likely.with(index, range.high)) });
+    yield { done: 0, total: draws };
+  }
+  const drawn = yield* draw(ranges, draws, seed, at);
   const spread = (measure: Measure): QuantitySpread => {
     const end = (more: boolean): number =>
       at(
@@ -96,20 +132,15 @@ export function spreadOf(
     likely: middle[rankBy],
     high: ends[index]?.high[rankBy] ?? NaN,
   }));
-  const size = ({ low, high }: Spread): number => Math.abs(high - low);
-  return {
-    crewHours: spread('crewHours'),
-    price: spread('price'),
-    swings: swings.sort((a, b) => size(b) - size(a)),
-  };
+  return { crewHours: spread('crewHours'), price: spread('price'), swings: swings.sort(mostMovedFirst) };
 }
 
-function draw(
+function* draw(
   ranges: readonly FactorRange[],
   draws: number,
   seed: number,
-  at: (values: readonly number[]) => Record<Measure, number>,
-): Record<Measure, Float64Array> {
+  at: (values: readonly number[]) => Totals,
+): Generator<SpreadProgress, Record<Measure, Float64Array>> {
   const next = chance(seed);
   const whole = ranges.map(({ id }) => table.some((row: Factor) => row.id === id && row.whole));
   const drawn = { crewHours: new Float64Array(draws), price: new Float64Array(draws) };
@@ -122,12 +153,21 @@ function draw(
     );
     drawn.crewHours[index] = totals.crewHours;
     drawn.price[index] = totals.price;
+    yield { done: index + 1, total: draws };
   }
   return drawn;
 }
 
-/** Between two draws the value is taken in proportion. */
+/** A factor with an end at which there is no number moves it the most. */
+function mostMovedFirst(a: Spread, b: Spread): number {
+  const size = ({ low, high }: Spread): number =>
+    Number.isNaN(high - low) ? Number.MAX_VALUE : Math.abs(high - low);
+  return size(b) - size(a);
+}
+
+/** Between two draws the value is taken in proportion. Where a draw has no number, which stand last, nothing is told. */
 function quantile(sorted: Float64Array, share: number): number {
+  if (Number.isNaN(sorted.at(-1))) return NaN;
   const place = share * (sorted.length - 1);
   const below = sorted[Math.floor(place)] ?? NaN;
   const above = sorted[Math.ceil(place)] ?? NaN;

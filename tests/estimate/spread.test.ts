@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { chance, triangular } from '../../src/estimate/chance';
-import { spreadOf } from '../../src/estimate/spread';
+import { spreadOf, spreadSteps } from '../../src/estimate/spread';
 import { readFactors } from '../../src/rules/read-factors';
 import { readRanges } from '../../src/rules/read-ranges';
 import { readWalls } from '../../src/walls/read-walls';
@@ -56,6 +56,37 @@ describe('ranges of crew-hours and price', () => {
     const ranges = [['rate.rinse', 6, 8, 10]];
     expect(spread(ranges, 7)).toEqual(spread(ranges, 7));
     expect(spread(ranges, 8).crewHours.mean).not.toBe(spread(ranges, 7).crewHours.mean);
+  });
+
+  it('come to the same step by step: one for each factor, one for each draw', () => {
+    const ranges = readRanges(
+      [
+        ['rate.rinse', 6, 8, 10],
+        ['price.labour', 40, 50, 80],
+      ],
+      'US',
+    );
+    const steps = spreadSteps(zones, factors, ranges, { draws: 20, seed: 3, rankBy: 'price' });
+    const done: number[] = [];
+    let step = steps.next();
+    for (; !step.done; step = steps.next()) done.push(step.value.done);
+    expect(done).toEqual([0, 0, ...Array.from({ length: 20 }, (_, index) => index + 1)]);
+    expect(step.value).toEqual(spreadOf(zones, factors, ranges, { draws: 20, seed: 3, rankBy: 'price' }));
+  });
+
+  it('have no number where a draw has none, and rank the factor that takes it away first', () => {
+    // The label's most dwell is 5 minutes: a least dwell of 9 leaves no contact window.
+    const { price, crewHours, swings } = spread([
+      ['price.labour', 5, 50, 5000],
+      ['dwell.least', 1, 3, 9],
+    ]);
+    for (const { drawn, mean } of [price, crewHours]) {
+      expect([drawn.low, drawn.likely, drawn.high, mean]).toEqual([NaN, NaN, NaN, NaN]);
+    }
+    expect(swings.map(({ id, high }) => [id, Number.isNaN(high)])).toEqual([
+      ['dwell.least', true],
+      ['price.labour', false],
+    ]);
   });
 });
 
