@@ -1,0 +1,56 @@
+import { useEffect, useState } from 'preact/hooks';
+import { WashdownError } from '../src/quantity/problem';
+import type { WorkbookPort } from './workbook/port';
+
+/** What was read from the workbook, or why it could not be. */
+export type Reading<Value> =
+  | { readonly is: 'reading' }
+  | { readonly is: 'ready'; readonly value: Value }
+  | { readonly is: 'failed'; readonly message: string };
+
+// A filled-down column reports each of its cells.
+const QUIET_MS = 300;
+
+/**
+ * What a reading of the workbook gives, read again after cells have changed. What can no longer be read is not shown
+ * any longer: it would be that of other cells.
+ * @param port the workbook
+ * @param read reads it; another function is another reading
+ * @returns the value, or why there is none
+ */
+export function useReading<Value>(port: WorkbookPort, read: () => Promise<Value>): Reading<Value> {
+  const [state, setState] = useState<Reading<Value>>({ is: 'reading' });
+  useEffect(() => {
+    let stopped = false;
+    let waiting: ReturnType<typeof setTimeout> | undefined;
+    let latest = 0;
+    const readNow = () => {
+      const reading = ++latest;
+      read()
+        .then(
+          (value): Reading<Value> => ({ is: 'ready', value }),
+          (error: unknown): Reading<Value> => ({ is: 'failed', message: messageOf(error) }),
+        )
+        .then((next) => {
+          if (!stopped && reading === latest) setState(next);
+        })
+        .catch(() => undefined);
+    };
+    readNow();
+    const end = port.onChanged(() => {
+      clearTimeout(waiting);
+      waiting = setTimeout(readNow, QUIET_MS);
+    });
+    return () => {
+      stopped = true;
+      clearTimeout(waiting);
+      end();
+    };
+  }, [port, read]);
+  return state;
+}
+
+function messageOf(error: unknown): string {
+  if (error instanceof WashdownError) return error.message;
+  return error instanceof Error ? error.message : 'The walls could not be read.';
+}
