@@ -15,6 +15,8 @@ import type {
 interface StoredCell {
   readonly formula?: string;
   readonly value: CellContent;
+  /** Whether a formula in another cell fills this one. */
+  readonly spilled?: boolean;
 }
 
 interface StoredTable {
@@ -29,13 +31,21 @@ export interface Contents {
   readonly sheets: Readonly<Record<string, readonly (readonly CellContent[])[]>>;
   readonly tables?: readonly ({ readonly name: string } & Place)[];
   readonly names?: readonly NameInfo[];
-  /** The value of a formula; `#NAME?` where it gives none. */
-  readonly evaluate?: (formula: string, at: Place, workbook: MemoryWorkbook) => CellContent | undefined;
+  /** Works a formula out: a value, or rows that fill the cells below and beside. */
+  readonly evaluate?: (formula: string, at: Place, workbook: MemoryWorkbook) => Evaluated;
+  /** What cells show at first, by their place such as `Estimate!B4`, whatever their formulas give. */
+  readonly shows?: Readonly<Record<string, CellContent>>;
+  /** Texts that the workbook keeps from before. */
+  readonly parts?: Partial<Record<PartName, string>>;
   /** False for a host that does not keep the texts it is given. */
   readonly keepsParts?: boolean;
 }
 
+/** What a formula gives. */
+export type Evaluated = CellContent | readonly (readonly CellContent[])[];
+
 const SCANNED_ROWS = 200;
+const NOT_WORKED_OUT = '#NAME?';
 
 /** A workbook in memory behind the same port as the host's: for tests, and for a page without a spreadsheet. */
 export class MemoryWorkbook implements WorkbookPort {
@@ -59,8 +69,10 @@ export class MemoryWorkbook implements WorkbookPort {
     for (const { name, sheet, address } of contents.tables ?? []) {
       this.tableList.push({ name, sheet, area: areaOf(address) });
     }
+    for (const [name, text] of Object.entries(contents.parts ?? {})) this.parts.set(name as PartName, text);
     this.selected = { sheet: Object.keys(contents.sheets)[0] ?? '', address: 'A1' };
     this.evaluateAll();
+    for (const [place, value] of Object.entries(contents.shows ?? {})) this.show(place, value);
   }
 
   /**
@@ -91,20 +103,42 @@ export class MemoryWorkbook implements WorkbookPort {
     return this.sheet(place.sheet).get(place.address) ?? { value: '' };
   }
 
+  /**
+   * Every cell in use.
+   * @returns the cells, rectangle by rectangle
+   */
+  blocks(): ScannedBlock[] {
+    return [...this.cells.keys()].flatMap((sheet) =>
+      this.usedAreas(sheet).map((area) => ({
+        sheet,
+        row: area.top,
+        column: area.left,
+        formulas: this.read(sheet, area, ({ formula, value }) => formula ?? value),
+        values: this.values(sheet, area),
+      })),
+    );
+  }
+
+  /**
+   * The tables.
+   * @returns their names and places
+   */
+  tableInfos(): TableInfo[] {
+    return this.tableList.map(({ name, sheet, area }) => ({
+      name,
+      sheet,
+      address: areaAddress(area),
+      headings: (this.values(sheet, { ...area, bottom: area.top })[0] ?? []).map(String),
+      totals: false,
+    }));
+  }
+
   sheets(): Promise<string[]> {
     return Promise.resolve([...this.cells.keys()]);
   }
 
   tables(): Promise<TableInfo[]> {
-    return Promise.resolve(
-      this.tableList.map(({ name, sheet, area }) => ({
-        name,
-        sheet,
-        address: areaAddress(area),
-        headings: (this.values(sheet, { ...area, bottom: area.top })[0] ?? []).map(String),
-        totals: false,
-      })),
-    );
+    return Promise.resolve(this.tableInfos());
   }
 
   names(): Promise<NameInfo[]> {
@@ -154,17 +188,11 @@ export class MemoryWorkbook implements WorkbookPort {
   }
 
   async *scan(progress: Progress, signal: AbortSignal): AsyncIterable<ScannedBlock> {
-    const blocks = [...this.cells.keys()].flatMap((sheet) => this.usedBlocks(sheet));
-    for (const [index, { sheet, area }] of blocks.entries()) {
+    const blocks = this.blocks();
+    for (const [index, block] of blocks.entries()) {
       await Promise.resolve();
       if (signal.aborted) return;
-      yield {
-        sheet,
-        row: area.top,
-        column: area.left,
-        formulas: this.read(sheet, area, ({ formula, value }) => formula ?? value),
-        values: this.values(sheet, area),
-      };
+      yield block;
       progress(index + 1, blocks.length);
     }
   }
@@ -220,25 +248,53 @@ export class MemoryWorkbook implements WorkbookPort {
   private put(block: Block): void {
     const cells = this.sheet(block.sheet);
     for (const { address, content } of cellsOf(block)) {
-      if (typeof content === 'object') cells.set(address, { formula: content.formula, value: '#NAME?' });
-      else if (content === '') cells.delete(address);
+      if (typeof content === 'object') {
+        cells.set(address, { formula: content.formula, value: NOT_WORKED_OUT });
+      } else if (content === '') cells.delete(address);
       else cells.set(address, { value: content });
     }
+  }
+
+  private show(place: string, value: CellContent): void {
+    const end = place.lastIndexOf('!');
+    const cells = this.sheet(place.slice(0, end));
+    const address = place.slice(end + 1);
+    cells.set(address, { ...cells.get(address), value });
   }
 
   private evaluateAll(): void {
     const { evaluate } = this.contents;
     if (!evaluate) return;
+    for (const cells of this.cells.values()) {
+      for (const [address, { spilled }] of cells) if (spilled) cells.delete(address);
+    }
     for (const [sheet, cells] of this.cells) {
-      for (const [address, { formula }] of cells) {
-        if (formula === undefined) continue;
-        const value = evaluate(formula, { sheet, address }, this) ?? '#NAME?';
-        cells.set(address, { formula, value });
+      for (const [address, { formula }] of [...cells]) {
+        if (formula !== undefined) this.fill(sheet, address, formula, evaluate);
       }
     }
   }
 
-  private usedBlocks(sheet: string): { sheet: string; area: Area }[] {
+  private fill(
+    sheet: string,
+    address: string,
+    formula: string,
+    evaluate: NonNullable<Contents['evaluate']>,
+  ): void {
+    const cells = this.sheet(sheet);
+    const given = evaluate(formula, { sheet, address }, this);
+    const rows = Array.isArray(given) ? (given as CellContent[][]) : [[given as CellContent]];
+    const [anchor, ...others] = cellsOf({ sheet, address, rows });
+    const blocked = others.some((other) => cells.has(other.address));
+    const value = anchor?.content as CellContent;
+    cells.set(address, { formula, value: blocked ? '#SPILL!' : value });
+    if (blocked) return;
+    for (const other of others) {
+      cells.set(other.address, { value: other.content as CellContent, spilled: true });
+    }
+  }
+
+  private usedAreas(sheet: string): Area[] {
     const areas = [...this.sheet(sheet).keys()].map(areaOf);
     if (areas.length === 0) return [];
     const used = {
@@ -249,7 +305,7 @@ export class MemoryWorkbook implements WorkbookPort {
     };
     return count(0, Math.floor((used.bottom - used.top) / SCANNED_ROWS)).map((index) => {
       const top = used.top + index * SCANNED_ROWS;
-      return { sheet, area: { ...used, top, bottom: Math.min(used.bottom, top + SCANNED_ROWS - 1) } };
+      return { ...used, top, bottom: Math.min(used.bottom, top + SCANNED_ROWS - 1) };
     });
   }
 }
@@ -266,8 +322,11 @@ function areaUnder({ address, rows }: Block): Area {
   return { top, left, bottom: top + Math.max(1, rows.length) - 1, right: left + width - 1 };
 }
 
+/** As a user types: `=` starts a formula, an apostrophe a text. */
 function typed(content: CellContent): CellContent | Formula {
-  return typeof content === 'string' && content.startsWith('=') ? { formula: content } : content;
+  if (typeof content !== 'string') return content;
+  if (content.startsWith("'")) return content.slice(1);
+  return content.startsWith('=') ? { formula: content } : content;
 }
 
 function cellsOf({ sheet, address, rows }: Block): (Place & { content: CellContent | Formula })[] {

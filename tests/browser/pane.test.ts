@@ -1,0 +1,113 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { BID } from './bid';
+import { overflow, PaneTests, picture, PLATFORM_SCRIPT, violations, type Look } from './pane';
+
+let tests: PaneTests;
+beforeAll(async () => {
+  tests = await PaneTests.start();
+});
+afterAll(() => tests.stop());
+
+const TABS = ['Set up', 'Steps', 'Cautions', 'Review'] as const;
+const WITH_SOURCE = {
+  ...BID,
+  parts: { source: JSON.stringify({ walls: { table: 'Walls' }, factors: { table: 'Factors' } }) },
+};
+const LOOKS: Readonly<Record<string, Look>> = {
+  light: { colorScheme: 'light' },
+  dark: { colorScheme: 'dark' },
+  'forced colours': { forcedColors: true },
+};
+
+describe.each(Object.entries(LOOKS))('in %s', (name, look) => {
+  it.each(TABS)(
+    '%s has no violation of accessibility rules, and needs no sideways scrolling',
+    async (tab) => {
+      const { page, errors } = await tests.open(WITH_SOURCE, { ...look, width: 320 });
+      await page.getByRole('tab', { name: tab }).click();
+      const panel = page.getByRole('tabpanel', { name: tab });
+      await panel.getByRole('heading', { level: 2 }).waitFor();
+      if (tab === 'Review') {
+        await panel.getByRole('button', { name: 'Review the workbook' }).click();
+        await panel.getByText('things to look at').waitFor();
+      }
+      await picture(page, `${tab}-${name}`.toLowerCase().replace(/ /g, '-'));
+      expect(await violations(page)).toEqual([]);
+      expect(await overflow(page)).toBe(0);
+      expect(errors).toEqual([]);
+    },
+  );
+});
+
+describe('the tabs', () => {
+  it('are one stop of the tab key; arrows, Home and End move among them', async () => {
+    const { page } = await tests.open(WITH_SOURCE);
+    const selected = () => page.getByRole('tab', { selected: true }).textContent();
+    const focused = () => page.evaluate(() => document.activeElement?.textContent);
+    await page.keyboard.press('Tab');
+    expect(await focused()).toBe('Set up');
+    const seen = [];
+    for (const key of ['ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowLeft', 'Home', 'End']) {
+      await page.keyboard.press(key);
+      expect(await focused()).toBe(await selected());
+      seen.push(await selected());
+    }
+    expect(seen).toEqual(['Steps', 'Cautions', 'Review', 'Set up', 'Review', 'Set up', 'Review']);
+    await page.keyboard.press('Tab');
+    expect(await focused()).toBe('Review the workbook');
+  });
+
+  it('leave the top right corner to the host', async () => {
+    const { page } = await tests.open(WITH_SOURCE, { width: 320 });
+    const boxes = await Promise.all(TABS.map((name) => page.getByRole('tab', { name }).boundingBox()));
+    for (const box of boxes) expect(box && box.x + box.width).toBeLessThanOrEqual(320 - 34);
+  });
+});
+
+it('what has the focus can be seen, in every look', async () => {
+  for (const look of Object.values(LOOKS)) {
+    const { page } = await tests.open(WITH_SOURCE, look);
+    for (let stop = 0; stop < 6; stop++) {
+      await page.keyboard.press('Tab');
+      const outline = await page.evaluate(() => {
+        const { outlineStyle, outlineWidth } = getComputedStyle(document.activeElement ?? document.body);
+        return { outlineStyle, width: parseFloat(outlineWidth) };
+      });
+      expect(outline.outlineStyle).not.toBe('none');
+      expect(outline.width).toBeGreaterThanOrEqual(2);
+    }
+  }
+});
+
+it('nothing is asked for but the files of the pane and the script of the platform', async () => {
+  const { page, requests } = await tests.open(WITH_SOURCE);
+  const own = new URL(page.url()).origin;
+  for (const tab of TABS) {
+    await page.getByRole('tab', { name: tab }).click();
+    await page.getByRole('tabpanel', { name: tab }).getByRole('heading', { level: 2 }).waitFor();
+  }
+  await page.getByRole('button', { name: 'Review the workbook' }).click();
+  await page.getByText('things to look at').waitFor();
+  await page.getByRole('button', { name: 'Put on a sheet' }).last().click();
+  await page.getByRole('status').getByText('is on the sheet').waitFor();
+  const others = requests.filter((url) => !url.startsWith(`${own}/`));
+  expect(others).toEqual([PLATFORM_SCRIPT]);
+});
+
+it('the content policy of the page allows no inline script, no eval and no other server', async () => {
+  const { page } = await tests.open(WITH_SOURCE);
+  const policy = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content');
+  expect(policy).toContain("default-src 'none'");
+  expect(policy).not.toContain('unsafe');
+  const blocked = await page.evaluate(async () => {
+    const script = document.createElement('script');
+    script.textContent = 'globalThis.ranInline = true';
+    document.head.append(script);
+    const fetched = await fetch('https://example.com/').then(
+      () => 'fetched',
+      () => 'refused',
+    );
+    return { inline: 'ranInline' in globalThis, fetched };
+  });
+  expect(blocked).toEqual({ inline: false, fetched: 'refused' });
+});

@@ -1,0 +1,49 @@
+import { existsSync, readFileSync, statSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { extname, join, normalize } from 'node:path';
+
+const TYPES: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.json': 'application/json',
+  '.png': 'image/png',
+};
+
+/** A server of the files of a directory, on this machine alone. */
+export interface FileServer {
+  /** For example `http://127.0.0.1:40123`. */
+  readonly address: string;
+  readonly close: () => Promise<void>;
+}
+
+/**
+ * Serves the files of a directory on 127.0.0.1.
+ * @param directory the directory
+ * @returns the server, once it listens
+ */
+export async function serveFiles(directory: string): Promise<FileServer> {
+  const server = createServer((request, response) => {
+    const { pathname } = new URL(request.url ?? '/', 'http://127.0.0.1');
+    const file = join(directory, normalize(decodeURIComponent(pathname)));
+    if (!file.startsWith(directory) || !existsSync(file) || !statSync(file).isFile()) {
+      response.writeHead(404).end();
+      return;
+    }
+    response.writeHead(200, { 'content-type': TYPES[extname(file)] ?? 'application/octet-stream' });
+    response.end(readFileSync(file));
+  });
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  const { port } = server.address() as AddressInfo;
+  return {
+    address: `http://127.0.0.1:${String(port)}`,
+    close: () =>
+      new Promise((resolve) => {
+        server.closeAllConnections();
+        server.close(() => {
+          resolve();
+        });
+      }),
+  };
+}
