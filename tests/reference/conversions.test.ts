@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import Qty from 'js-quantities';
 import { all, create } from 'mathjs';
-import { describe, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { conversionFactor, fromBase, toBase, units, type Unit } from '../../src/quantity/conversions';
 import { kinds } from '../../src/quantity/systems';
 import { expectSame } from '../properties/call';
@@ -104,18 +104,18 @@ it('every unit is compared, or counts something', () => {
   expect(Object.keys(units).filter((label) => !known.has(label))).toEqual([]);
 });
 
-describe.each(Object.entries(meanings))('%s', (label, { mathjs, qty, times = 1 }) => {
-  const ours = toBase(1, label as Unit);
+const compared = Object.entries(meanings);
 
-  it('is what mathjs makes of it', () => {
-    expectSame(ours, math.unit(1, mathjs[0]).toNumber(mathjs[1]) * times, MATHJS, label);
-  });
-
-  it.runIf(qty !== undefined)('is what js-quantities makes of it', () => {
-    const [from, into] = qty ?? ['', ''];
-    expectSame(ours, Qty(1, from).to(into).scalar * times, QTY, label);
-  });
+it.each(compared)('%s is what mathjs makes of it', (label, { mathjs, times = 1 }) => {
+  expectSame(toBase(1, label as Unit), math.unit(1, mathjs[0]).toNumber(mathjs[1]) * times, MATHJS, label);
 });
+
+it.each(compared.flatMap(([label, { qty, times = 1 }]) => (qty ? [{ label, qty, times }] : [])))(
+  '$label is what js-quantities makes of it',
+  ({ label, qty: [from, into], times }) => {
+    expectSame(toBase(1, label as Unit), Qty(1, from).to(into).scalar * times, QTY, label);
+  },
+);
 
 it('what counts something is its own base, but for the per cent', () => {
   for (const label of COUNTS) expect(toBase(1, label), label).toBe(label === '%' ? 0.01 : 1);

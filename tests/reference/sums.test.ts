@@ -31,7 +31,7 @@ describe('sums as a spreadsheet makes them', () => {
       const zones = column(rows.values(), 'Zone');
       for (const [zone, line] of scheduleOf(range, factors)) {
         for (const heading of addedIn(line)) {
-          const sum = Number(SUMIF(zones, zone, column(rows.values(), heading)));
+          const sum = SUMIF(zones, zone, column(rows.values(), heading)) as number;
           expectSame(sum, numberIn(line, heading), RELATIVE, `${zone}: ${heading}`);
         }
       }
@@ -52,7 +52,7 @@ describe('sums as a spreadsheet makes them', () => {
       ['RUNOFF', 'Runoff', undefined],
       ['NEUTRALIZER', 'Soda ash', 'soda ash'],
     ] as const) {
-      const sum = Number(SUM(column(zones.values(), heading)));
+      const sum = SUM(column(zones.values(), heading));
       expectSame(number(name, range, null, factors, part), sum, RELATIVE, name);
     }
   });
@@ -70,7 +70,7 @@ describe('what a user would type beside the walls', () => {
           rows.map((row) => row.area - openingsOf(row)),
         );
         const areas = column(scheduleOf(range, own).values(), 'Washed area');
-        expectSame(Number(SUM(areas)), Number(sum), RELATIVE, 'washed area');
+        expectSame(SUM(areas), Number(sum), RELATIVE, 'washed area');
       }),
       { numRuns: RUNS },
     );
@@ -134,7 +134,7 @@ describe('what a user would type beside the walls', () => {
           ['mask.lap', 6],
           ['fixture.film', 4],
         ];
-        expectSame(number('MASKING', rangeOf(rows), null, factors), Number(sum), RELATIVE, 'masking');
+        expectSame(number('MASKING', rangeOf(rows), null, factors), sum, RELATIVE, 'masking');
       }),
       { numRuns: RUNS },
     );
@@ -148,7 +148,7 @@ describe('rounding as a spreadsheet does it', () => {
         const range = rangeOf(rows);
         const zones = scheduleOf(range, own);
         const prices = column(zones.values(), 'Price');
-        const sum = Number(SUM(prices));
+        const sum = SUM(prices);
         const bid = call('BIDPRICE', range, null, own);
         if (prices.includes('')) expect(bid).toHaveProperty('error');
         else expect(Math.abs((bid as number) - Number(ROUND(sum, 2)))).toBeLessThanOrEqual(1e-9 * sum);
