@@ -1,64 +1,56 @@
 import type { Workbook } from 'exceljs';
 import { jobCell } from './estimate-sheet';
-import { asHeader, FONT, FORMATS, freeze, setWidths, title } from './look';
+import { asHeader, FONT, FORMATS, freeze, QUIET, setWidths, title } from './look';
 import type { Job } from './wall-line';
+
+type Amount = number | { readonly formula: string };
 
 interface Line {
   readonly item: string;
   readonly description: string;
-  readonly quantity: number | { readonly formula: string };
+  readonly quantity: Amount;
   readonly unit: string;
-  readonly rate: number;
+  /** Left out where another line holds the price. */
+  readonly rate?: Amount;
 }
 
 const HEADER = 3;
 
+/** The wash-down: one line with its price, and below it what is to be ordered or booked for it. */
 function washLines(job: Job): Line[] {
-  const { rates, units } = job;
-  // Round up to what is ordered or booked whole; hours are kept as estimated.
-  const whole = (id: string): { formula: string } => ({ formula: `ROUNDUP(${jobCell(job, id)},0)` });
-  const item = (index: number): string => `WD-${String(index)}`;
-  return [
+  const { units } = job;
+  const whole = (id: string): Amount => ({ formula: `ROUNDUP(${jobCell(job, id)},0)` });
+  const inPrice: readonly Omit<Line, 'item'>[] = [
+    { description: 'Water, brought and metered', quantity: whole('WATER'), unit: units.volume },
+    { description: 'Masking, with laps', quantity: whole('MASKING'), unit: units.area },
+    { description: 'Masking tape', quantity: whole('TAPE'), unit: units.length },
+    { description: 'Cleaner concentrate', quantity: whole('CLEANER'), unit: units.volume },
     {
-      item: item(1),
-      description: 'Wash-down, crew',
+      description: 'Crew',
       quantity: { formula: `ROUND(${jobCell(job, 'CREWHOURS')},1)` },
       unit: 'crew-h',
-      rate: rates.crewHour,
     },
+    { description: 'Runoff to collect', quantity: whole('RUNOFF'), unit: units.volume },
+    { description: 'Neutralizer', quantity: whole('NEUTRALIZER'), unit: units.mass },
+  ];
+  return [
     {
-      item: item(2),
-      description: 'Water, brought and metered',
-      quantity: whole('WATER'),
-      unit: units.volume,
-      rate: rates.water,
+      item: 'WD-1',
+      description: 'Final wash-down, as priced on the sheet Price',
+      quantity: 1,
+      unit: 'sum',
+      rate: { formula: jobCell(job, 'BIDPRICE') },
     },
-    {
-      item: item(3),
-      description: 'Masking film, with laps',
-      quantity: whole('MASKING'),
-      unit: units.area,
-      rate: rates.masking,
-    },
-    {
-      item: item(4),
-      description: 'Masking tape',
-      quantity: whole('TAPE'),
-      unit: units.length,
-      rate: rates.tape,
-    },
-    {
-      item: item(5),
-      description: 'Cleaner concentrate',
-      quantity: whole('CLEANER'),
-      unit: units.volume,
-      rate: rates.cleaner,
-    },
+    ...inPrice.map((line, index) => ({
+      ...line,
+      item: `WD-${String(index + 2)}`,
+      description: `${line.description} (in WD-1)`,
+    })),
   ];
 }
 
 /**
- * Adds the bid: ordinary lines and formulas, which take the quantities of the wash-down from the estimate.
+ * Adds the bid: ordinary lines and formulas, which take the price and quantities of the wash-down from the estimate.
  * @param workbook the workbook
  * @param job the job
  */
@@ -71,10 +63,14 @@ export function addBid(workbook: Workbook, job: Job): void {
   for (const [index, line] of lines.entries()) {
     const row = HEADER + 1 + index;
     const { item, description, quantity, unit, rate } = line;
-    sheet.getRow(row).values = [item, description, quantity, unit, rate];
+    sheet.getRow(row).values = [item, description, quantity, unit, rate ?? null];
     sheet.getCell(row, 3).numFmt = FORMATS.quantity;
     sheet.getCell(row, 4).alignment = { horizontal: 'left', indent: 1 };
     sheet.getCell(row, 5).numFmt = FORMATS.money;
+    if (rate === undefined) {
+      sheet.getRow(row).font = { ...FONT, color: { argb: QUIET } };
+      continue;
+    }
     sheet.getCell(row, 6).value = { formula: `ROUND(C${String(row)}*E${String(row)},2)` };
     sheet.getCell(row, 6).numFmt = FORMATS.money;
   }

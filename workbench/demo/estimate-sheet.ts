@@ -1,6 +1,6 @@
 import type { Workbook } from 'exceljs';
 import { columnLetters } from '../xlsx/address';
-import { asHeader, FONT, FORMATS, freeze, setWidths, title } from './look';
+import { asHeader, FONT, FORMATS, freeze, QUIET, setWidths, title } from './look';
 import type { Job } from './wall-line';
 
 /** Row of the sheet on which the first zone stands. */
@@ -42,6 +42,21 @@ const COLUMNS: readonly Column[] = [
     adds: true,
     width: 13,
   },
+  {
+    id: 'RUNOFF',
+    heading: ({ volume }) => `Runoff, ${volume}`,
+    format: FORMATS.quantity,
+    adds: true,
+    width: 13,
+  },
+  {
+    id: 'NEUTRALIZER',
+    heading: ({ mass }) => `Neutralizer, ${mass}`,
+    format: FORMATS.quantity,
+    adds: true,
+    width: 13,
+  },
+  { id: 'BIDPRICE', heading: () => 'Price', format: FORMATS.money, adds: true, width: 13 },
 ];
 
 /**
@@ -99,7 +114,7 @@ export function addEstimate(workbook: Workbook, job: Job): void {
     sheet.getColumn(index + 2).width = width;
   }
   sheet.getRow(jobRow).font = { ...FONT, bold: true };
-  sheet.getRow(jobRow + 1).font = { ...FONT, italic: true, color: { argb: 'FF555555' } };
+  sheet.getRow(jobRow + 1).font = { ...FONT, italic: true, color: { argb: QUIET } };
   setWidths(sheet, [18]);
   freeze(sheet, FIRST_ZONE - 1, 1);
 }

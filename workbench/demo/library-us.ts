@@ -39,13 +39,13 @@ const north: readonly WallLine[] = [
 // prettier-ignore
 const towers: readonly WallLine[] = [
   ['ST-01 west tower, cap', 'Stair towers', 1, 'Architectural precast', 72, 1.5, null, null, null, 'N', 'light', 'yes', 28, 'no', null],
-  ['ST-02 west tower, upper', 'Stair towers', 2, 'Sand-faced brick', 780, 20, 36, 42, 1, 'N', 'light', 'yes', 33, 'no', null],
-  ['ST-03 west tower, middle', 'Stair towers', 3, 'Sand-faced brick', 780, 20, 36, 42, 1, 'N', 'moderate', 'yes', 40, 'no', null],
-  ['ST-04 west tower, lower', 'Stair towers', 4, 'Sand-faced brick', 640, 16, 63, 48, 2, 'N', 'moderate', 'no', 47, 'no', null],
+  ['ST-02 west tower, upper', 'Stair towers', 2, 'Dark clay brick', 780, 20, 36, 42, 1, 'N', 'light', 'yes', 33, 'no', null],
+  ['ST-03 west tower, middle band', 'Stair towers', 3, 'Sand-faced brick', 780, 20, 36, 42, 1, 'N', 'moderate', 'yes', 40, 'no', null],
+  ['ST-04 west tower, lower', 'Stair towers', 4, 'Dark clay brick', 640, 16, 63, 48, 2, 'N', 'moderate', 'no', 47, 'no', null],
   ['ST-05 east tower, cap', 'Stair towers', 1, 'Architectural precast', 72, 1.5, null, null, null, 'N', 'light', 'yes', 28, 'no', null],
-  ['ST-06 east tower, upper', 'Stair towers', 2, 'Sand-faced brick', 780, 20, 36, 42, 1, 'N', 'light', 'yes', 33, 'no', null],
-  ['ST-07 east tower, middle', 'Stair towers', 3, 'Sand-faced brick', 780, 20, 36, 42, 1, 'N', null, 'yes', 40, 'no', null],
-  ['ST-08 east tower, lower', 'Stair towers', 4, 'Sand-faced brick', 640, 16, 63, 48, 2, 'N', null, 'no', 47, 'no', null],
+  ['ST-06 east tower, upper', 'Stair towers', 2, 'Dark clay brick', 780, 20, 36, 42, 1, 'N', 'light', 'yes', 33, 'no', null],
+  ['ST-07 east tower, middle', 'Stair towers', 3, 'Dark clay brick', 780, 20, 36, 42, 1, 'N', null, 'yes', 40, 'no', null],
+  ['ST-08 east tower, lower', 'Stair towers', 4, 'Dark clay brick', 640, 16, 63, 48, 2, 'N', null, 'no', 47, 'no', null],
   ['ST-09 slot windows', 'Stair towers', 3, 'Plain glass', 90, 40, null, null, null, null, null, null, null, 'yes', null],
 ];
 
@@ -70,16 +70,30 @@ const yard: readonly WallLine[] = [
 export const libraryUs: Job = {
   file: 'demo-bid-us.xlsx',
   title: 'Library and plant building: facade bid',
-  units: { area: 'ft2', length: 'ft', volume: 'gal' },
+  units: { area: 'ft2', length: 'ft', volume: 'gal', mass: 'lb' },
   walls: [...south, ...north, ...towers, ...yard],
+  swap: { wall: 'ST-03 west tower, middle band', former: 'Dark clay brick' },
   factors: [
     ['units', 'US', 'ft, ft2, US gal'],
     ['crew', 3, 'two washing, one on masking and ground'],
     ['cleaner.coverage', 90, 'ft2/gal on the sample panel, rough faces'],
     ['setup.perDay', 1, 'h; water is brought from the street'],
     ['rate.maskOn', 140, 'ft2/h a person; many small openings'],
+    ['price.labour', 58, 'demo price: a person for an hour'],
+    ['price.cleaner.1', 14, 'demo price: a gal of concentrate'],
+    ['price.cleaner.2', 24, 'demo price: a gal of concentrate'],
+    ['price.cleaner.3', 31, 'demo price: a gal of concentrate'],
+    ['price.film', 0.18, 'demo price: a ft2'],
+    ['price.tape', 0.11, 'demo price: a ft'],
+    ['price.water', 0.03, 'demo price: a gal, brought and metered'],
+    ['price.equipment', 165, 'demo price: pump, tank and hoses a day'],
+    ['price.bicarbonate', 0.85, 'demo price: a lb'],
+    ['price.disposal', 0.09, 'demo price: a gal taken away'],
+    ['price.contingency', 5, 'demo mark-up, %'],
+    ['price.overhead', 11, 'demo mark-up, %'],
+    ['price.profit', 9, 'demo mark-up, %'],
   ],
-  rates: { crewHour: 58, water: 0.03, masking: 0.22, tape: 0.11, cleaner: 24 },
+  traced: 'Stair towers',
   before: [
     {
       item: '10',

@@ -8,6 +8,9 @@ const HEADER_FILL: Fill = { type: 'pattern', pattern: 'solid', fgColor: { argb: 
 /** The font of the workbook; a format that names none falls back to another. */
 export const FONT = { name: 'Calibri', size: 11 } as const;
 
+/** The colour of what is shown beside the figures that count. */
+export const QUIET = 'FF555555';
+
 /** Number formats by what is counted. */
 export const FORMATS = { count: '0', quantity: '#,##0.0', money: '#,##0.00' } as const;
 

@@ -5,8 +5,9 @@ import { openArchive, packArchive } from '../xlsx/archive';
 import { addBid } from './bid-sheet';
 import { addEstimate } from './estimate-sheet';
 import { addFactors } from './factors-sheet';
-import { addSpills } from './spill-sheets';
-import { addWalls } from './walls-sheet';
+import { addPrice } from './price-sheet';
+import { addSpill } from './spill-sheets';
+import { addBaseline, addWalls } from './walls-sheet';
 import type { Job } from './wall-line';
 
 // A fixed date, so that the same data always gives the same workbook.
@@ -27,7 +28,17 @@ export async function makeWorkbook(job: Job, bundle: Bundle): Promise<Uint8Array
   addWalls(workbook, job);
   addFactors(workbook, job);
   addEstimate(workbook, job);
-  addSpills(workbook, job.walls.length);
+  addSpill(workbook, job, 'Schedule');
+  addSpill(workbook, job, 'Rows');
+  addPrice(workbook, job);
+  addSpill(workbook, job, 'Options');
+  addBaseline(workbook, job);
+  addSpill(workbook, job, 'Changes');
+  addSpill(workbook, job, 'Trace');
+  addSpill(workbook, job, 'Checks');
+  addSpill(workbook, job, 'Factors in force');
+  addSpill(workbook, job, 'Materials');
+  addSpill(workbook, job, 'Sources');
   const bytes = new Uint8Array(await workbook.xlsx.writeBuffer());
   const { archive } = await estimateBook(openArchive(bytes), bundle, true);
   return packArchive(archive);

@@ -51,23 +51,42 @@ export interface PricedLine {
   readonly rate: number;
 }
 
-/** Rates of the wash-down, in the job's currency. */
-export interface WashRates {
-  readonly crewHour: number;
-  readonly water: number;
-  readonly masking: number;
-  readonly tape: number;
-  readonly cleaner: number;
+/** A band whose brick was swapped in the middle of the job. */
+export interface Swap {
+  readonly wall: string;
+  /** Its material before the swap, which the baseline keeps. */
+  readonly former: string;
 }
 
 /** A job to make a bid workbook of. */
 export interface Job {
   readonly file: string;
   readonly title: string;
-  readonly units: { readonly area: string; readonly length: string; readonly volume: string };
+  readonly units: {
+    readonly area: string;
+    readonly length: string;
+    readonly volume: string;
+    readonly mass: string;
+  };
   readonly walls: readonly WallLine[];
+  readonly swap: Swap;
   readonly factors: readonly FactorLine[];
-  readonly rates: WashRates;
+  /** The zone whose crew-hours the workbook traces. */
+  readonly traced: string;
   readonly before: readonly PricedLine[];
   readonly after: readonly PricedLine[];
+}
+
+/**
+ * The walls as they were before the swap.
+ * @param job the job
+ * @returns its walls, one of them in its former material
+ * @throws {Error} where the swapped wall is none of them
+ */
+export function baselineOf({ walls, swap }: Job): WallLine[] {
+  if (!walls.some(([wall]) => wall === swap.wall)) throw new Error(`There is no wall ${swap.wall}.`);
+  return walls.map((line) => {
+    const [wall, zone, level, , ...rest] = line;
+    return wall === swap.wall ? [wall, zone, level, swap.former, ...rest] : line;
+  });
 }

@@ -1,6 +1,6 @@
 import type { Workbook, Worksheet } from 'exceljs';
 import { asHeader, freeze, setWidths } from './look';
-import { WALL_HEADINGS, type Job } from './wall-line';
+import { baselineOf, WALL_HEADINGS, type Job, type WallLine } from './wall-line';
 
 const LISTS: readonly { heading: (typeof WALL_HEADINGS)[number]; from: string; blank: boolean }[] = [
   // The names spill on the sheet of the materials, with room for more.
@@ -27,24 +27,37 @@ function indentTexts(sheet: Worksheet): void {
   }
 }
 
+function addTable(workbook: Workbook, name: string, walls: readonly WallLine[]): void {
+  const sheet = workbook.addWorksheet(name);
+  sheet.addTable({
+    name,
+    ref: 'A1',
+    headerRow: true,
+    style: { theme: 'TableStyleMedium2', showRowStripes: true },
+    columns: WALL_HEADINGS.map((heading) => ({ name: heading, filterButton: true })),
+    rows: walls.map((line) => [...line]),
+  });
+  indentTexts(sheet);
+  offerChoices(sheet, walls.length);
+  setWidths(sheet, [32, 16, 8, 30, 10, 9, 11, 12, 10, 9, 11, 10, 7, 9, 10]);
+  asHeader(sheet.getRow(1));
+  freeze(sheet, 1, 1);
+}
+
 /**
  * Adds the table of the walls.
  * @param workbook the workbook
  * @param job the job
  */
 export function addWalls(workbook: Workbook, job: Job): void {
-  const sheet = workbook.addWorksheet('Walls');
-  sheet.addTable({
-    name: 'Walls',
-    ref: 'A1',
-    headerRow: true,
-    style: { theme: 'TableStyleMedium2', showRowStripes: true },
-    columns: WALL_HEADINGS.map((name) => ({ name, filterButton: true })),
-    rows: job.walls.map((line) => [...line]),
-  });
-  indentTexts(sheet);
-  offerChoices(sheet, job.walls.length);
-  setWidths(sheet, [32, 16, 8, 30, 10, 9, 11, 12, 10, 9, 11, 10, 7, 9, 10]);
-  asHeader(sheet.getRow(1));
-  freeze(sheet, 1, 1);
+  addTable(workbook, 'Walls', job.walls);
+}
+
+/**
+ * Adds the table of the walls as they were when the bid was first priced.
+ * @param workbook the workbook
+ * @param job the job
+ */
+export function addBaseline(workbook: Workbook, job: Job): void {
+  addTable(workbook, 'Baseline', baselineOf(job));
 }

@@ -4,7 +4,7 @@ import type { Job } from './wall-line';
 export const workshopSi: Job = {
   file: 'demo-bid-metric.xlsx',
   title: 'School workshop: facade bid',
-  units: { area: 'm2', length: 'm', volume: 'L' },
+  units: { area: 'm2', length: 'm', volume: 'L', mass: 'kg' },
   // A row a line, as on the sheet.
   // prettier-ignore
   walls: [
@@ -21,13 +21,32 @@ export const workshopSi: Job = {
     ['OW-03 porch', 'Office wing', 2, 'Glazed terra cotta', 11, 2.6, null, null, 2, 'N', 'light', 'yes', 20, 'no', null],
     ['OW-04 porch soffit', 'Office wing', 2, 'Timber', 9, 0.3, null, null, null, null, null, null, null, 'yes', null],
     ['OW-05 entrance glazing', 'Office wing', 2, 'Coated glass', 13, 2.6, null, 15, null, null, null, null, null, 'yes', null],
+    ['BH-01 boiler house, upper', 'Boiler house', 1, 'Red clay brick', 46, 2.8, 4, 10, 1, 'S', 'moderate', 'no', 38, 'no', null],
+    ['BH-02 boiler house, middle band', 'Boiler house', 2, 'Manganese-coloured brick', 14, 0.8, null, null, null, 'S', 'light', 'yes', 41, 'no', null],
+    ['BH-03 boiler house, lower', 'Boiler house', 3, 'Red clay brick', 52, 3, 6, 14, 2, 'S', 'heavy', 'no', 44, 'no', null],
   ],
+  swap: { wall: 'BH-02 boiler house, middle band', former: 'Dark clay brick' },
   factors: [
     ['units', 'SI', 'm, m2, L'],
     ['crew', 2, 'persons'],
     ['rate.rinse', 0.65, 'm2/min; slow, over the yard drains'],
+    ['price.labour', 46, 'demo price: a person for an hour'],
+    ['price.cleaner.1', 4.2, 'demo price: a L of concentrate'],
+    ['price.cleaner.2', 6.5, 'demo price: a L of concentrate'],
+    ['price.cleaner.3', 8.4, 'demo price: a L of concentrate'],
+    ['price.film', 2.1, 'demo price: a m2'],
+    ['price.tape', 0.32, 'demo price: a m'],
+    ['price.water', 0.008, 'demo price: a L'],
+    ['price.equipment', 95, 'demo price: pump and hoses a day'],
+    ['price.access', 85, 'demo price: mobile tower a day'],
+    ['price.bicarbonate', 1.9, 'demo price: a kg'],
+    ['price.disposal', 0.02, 'demo price: a L taken away'],
+    ['price.overhead', 12, 'demo mark-up, %'],
+    ['price.profit', 7, 'demo mark-up, %'],
   ],
-  rates: { crewHour: 46, water: 0.008, masking: 2.1, tape: 0.32, cleaner: 6.5 },
-  before: [{ item: '10', description: 'Mobile tower, hire and moves', quantity: 9, unit: 'day', rate: 85 }],
+  traced: 'Boiler house',
+  before: [
+    { item: '10', description: 'Protection of paving and planting', quantity: 140, unit: 'm2', rate: 3.8 },
+  ],
   after: [{ item: '30', description: 'Window cleaning, outside', quantity: 92, unit: 'm2', rate: 4.2 }],
 };
