@@ -1,8 +1,9 @@
-import { show, unitOf } from '../../quantity/systems';
+import { toBase } from '../../quantity/conversions';
 import { factors as table } from '../../rules/factors';
-import { shownStart } from '../../rules/read-factors';
 import type { Check } from '../finding';
-import { shownFactor } from '../shown';
+import { shownFactor, shownValue } from '../shown';
+
+const kindOf = { ceiling: 'class', suction: 'suction', pressure: 'pressure' } as const;
 
 /** Factors and materials whose values are the user's own. */
 export const factorsOverridden: Check = ({ factors }) => {
@@ -10,7 +11,7 @@ export const factorsOverridden: Check = ({ factors }) => {
     .filter(({ id }) => factors.overridden(id))
     .map((row) => ({
       check: 'override',
-      what: `${row.id} is ${shownFactor(factors, row.id)}; the starting value is ${String(Number(shownStart(row, factors.system).toPrecision(4)))} ${unitOf(row.kind, factors.system)}`,
+      what: `${row.id} is ${shownFactor(factors, row.id)}; the starting value is ${shownValue(toBase(row.value, row.unit), row.kind, factors)}`,
       where: `factor ${row.id}`,
       why: row.meaning,
       todo: 'Keep the label, test or record that it comes from',
@@ -20,7 +21,7 @@ export const factorsOverridden: Check = ({ factors }) => {
     .filter(({ overridden }) => overridden.length > 0)
     .map((material) => ({
       check: 'override',
-      what: `${material.name}: ${material.overridden.map((property) => `${property} ${String(ownValue(material[property], property, factors.system))}`).join(', ')}`,
+      what: `${material.name}: ${material.overridden.map((property) => `${property} ${shownValue(material[property], kindOf[property], factors)}`).join(', ')}`,
       where: `material ${material.code}`,
       why: material.why,
       todo: "Keep the maker's advice or the test that it comes from",
@@ -41,7 +42,3 @@ export const factorsOverridden: Check = ({ factors }) => {
         ];
   return [...changed, ...own, ...chosen];
 };
-
-function ownValue(value: number, property: 'ceiling' | 'suction' | 'pressure', system: 'US' | 'SI'): number {
-  return property === 'ceiling' ? value : Number(show(value, property, system).toPrecision(4));
-}
