@@ -38,9 +38,9 @@ export function StepItem({ standing: of, number, open, toggle, takeDown, refuse 
           aria-label={`Done: ${step.title}`}
           aria-disabled={standing === 'held'}
           aria-describedby={`${id}-standing`}
-          onClick={(event) => {
-            // The tick follows what the workbook keeps.
-            event.preventDefault();
+          onChange={(event) => {
+            // The tick follows what the workbook keeps, not the click.
+            event.currentTarget.checked = standing === 'done';
             if (standing === 'held') refuse(`${step.title}: ${reason}`);
             else takeDown(standing !== 'done', written);
           }}

@@ -34,6 +34,8 @@ const SHEET = 'Washdown steps';
 export function StepsPanel(props: PanelProps) {
   const state = useJob(props.port, props.source);
   const kept = useProgress(props.port);
+  // Kept here, so that they outlast a time in which the walls cannot be read.
+  const choices = useChoices();
   return (
     <article class="steps printed">
       <h2>Steps</h2>
@@ -44,24 +46,30 @@ export function StepsPanel(props: PanelProps) {
       {(state.is === 'reading' || kept.state.is === 'reading') && <p>Reading the workbook…</p>}
       {state.is === 'failed' && kept.state.is === 'ready' && <RunningClocks progress={kept.state.progress} />}
       {state.is === 'ready' && kept.state.is === 'ready' && (
-        <Checklist {...props} job={state.job} kept={kept} progress={kept.state.progress} />
+        <Checklist {...props} {...choices} job={state.job} kept={kept} progress={kept.state.progress} />
       )}
     </article>
   );
 }
 
-interface ChecklistProps extends PanelProps {
+/** What the user has chosen and given. */
+function useChoices() {
+  const [chosen, choose] = useState<NamedWalls>();
+  const [who, setWho] = useState('');
+  const [shown, show] = useState<Readonly<Record<string, boolean>>>({});
+  return { chosen, choose, who, setWho, shown, show };
+}
+
+interface ChecklistProps extends PanelProps, ReturnType<typeof useChoices> {
   readonly job: Job;
   readonly kept: KeptProgress;
   readonly progress: Progress;
 }
 
-function Checklist({ port, say, job, kept, progress }: ChecklistProps) {
+function Checklist(props: ChecklistProps) {
+  const { port, say, job, kept, progress, chosen, choose, who, setWho, shown, show } = props;
   const id = useId();
-  const [chosen, choose] = useState<NamedWalls>();
-  const [who, setWho] = useState('');
   const whoField = useRef<HTMLInputElement>(null);
-  const [shown, show] = useState<Readonly<Record<string, boolean>>>({});
   const zones = job.zones.map(({ zone }) => ({
     zone: zone.name,
     walls: zone.rows.map(({ wall }) => wall),

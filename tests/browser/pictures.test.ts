@@ -1,0 +1,91 @@
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { PaneTests, picture, violations } from './pane';
+import { openPanel, SITE_ROWS, siteBook } from './site';
+
+let tests: PaneTests;
+beforeAll(async () => {
+  tests = await PaneTests.start();
+});
+afterAll(() => tests.stop());
+
+const HEAD = SITE_ROWS[0] ?? [];
+
+it('the elevation says in words and in a table what it shows in patterns', async () => {
+  const { page } = await openPanel(tests, 'Steps', siteBook());
+  const elevation = page.getByRole('img', { name: 'Elevation of Library south, to scale' });
+  await elevation.waitFor();
+  expect(await elevation.locator('desc').textContent()).toBe(
+    'washed, sets the class: S-2. masked: S-4. washed: S-1, S-3.',
+  );
+  expect(await page.locator('.elevation .key').innerText()).toContain('washed, sets the class: S-2');
+  await page.getByText('The picture as a table').click();
+  const lines = await page.locator('.elevation tbody tr').allInnerTexts();
+  expect(lines.map((line) => line.split('\t'))).toEqual([
+    ['1', '1', 'S-1', 'Red clay brick', '100 ft by 12 ft', 'washed'],
+    ['2', '1', 'S-2', 'Cast stone', '20 ft by 12 ft', 'washed, sets the class'],
+    ['3', '2', 'S-3', 'Red clay brick', '100 ft by 10 ft', 'washed'],
+    ['4', '3', 'S-4', 'Limestone', '120 ft by 3 ft', 'masked'],
+  ]);
+});
+
+it('is drawn to scale', async () => {
+  const { page } = await openPanel(tests, 'Steps', siteBook());
+  const boxes = await page
+    .locator('.elevation svg[role=img] g.wall rect')
+    .evaluateAll((rects) =>
+      rects.map((rect) => [Number(rect.getAttribute('width')), Number(rect.getAttribute('height'))]),
+    );
+  // 120 ft fill 272 units; S-1 is 100 ft by 12 ft.
+  const unit = 272 / 120;
+  const [[width = 0, height = 0] = []] = boxes;
+  expect(width).toBeCloseTo(100 * unit, 6);
+  expect(height).toBeCloseTo(12 * unit, 6);
+});
+
+it('a long low wall scrolls, by keyboard too', async () => {
+  const rows = [HEAD, ['L', 'Z', 1, 'Red clay brick', 2400, 3, 0, 0, 0, 'N', 'light', 14, 'no', '']];
+  const { page } = await openPanel(tests, 'Steps', siteBook([], rows), { width: 320 });
+  const region = page.getByRole('region', { name: 'Elevation of Z, scrolls sideways' });
+  await region.focus();
+  await page.keyboard.press('ArrowRight');
+  await expect.poll(() => region.evaluate(({ scrollLeft }) => scrollLeft)).toBeGreaterThan(0);
+  expect(await violations(page)).toEqual([]);
+  await picture(page, 'elevation-long');
+});
+
+it('many walls are drawn without a label that would not fit', async () => {
+  const rows = [
+    HEAD,
+    ...Array.from({ length: 120 }, (_, index) => [
+      ...[`Pier ${String(index)}`, 'Z', 1 + (index % 4), 'Red clay brick', 60 + index, 12],
+      ...[0, 0, 0, 'N', 'light', 14, index % 7 === 0 ? 'yes' : 'no', ''],
+    ]),
+  ];
+  const { page } = await openPanel(tests, 'Steps', siteBook([], rows), { width: 320 });
+  const overlaps = await page.locator('.elevation svg[role=img] g.wall').evaluateAll(
+    (walls) =>
+      walls.filter((wall) => {
+        const [rect, text] = [wall.querySelector('rect'), wall.querySelector('text')];
+        return rect && text && text.getBBox().width > rect.getBBox().width + 4;
+      }).length,
+  );
+  expect(overlaps).toBe(0);
+  await picture(page, 'elevation-many');
+});
+
+it('the bars of crew-hours carry their numbers and add up', async () => {
+  const { page } = await openPanel(tests, 'Steps', siteBook());
+  await page.getByRole('button', { name: 'Crew-hours by part' }).click();
+  const numbers = (await page.locator('.hours tbody .number').allInnerTexts()).map(Number);
+  const together = Number(await page.locator('.hours tfoot .number').innerText());
+  expect(numbers.length).toBeGreaterThan(6);
+  // Each is rounded to three digits.
+  expect(Math.abs(numbers.reduce((sum, hours) => sum + hours, 0) - together)).toBeLessThan(0.5);
+  const widths = await page
+    .locator('.hours .bar rect')
+    .evaluateAll((rects) => rects.map((rect) => parseFloat(rect.getAttribute('width') ?? '')));
+  const longest = Math.max(...numbers);
+  widths.forEach((width, index) => {
+    expect(Math.abs(width - ((numbers[index] ?? 0) / longest) * 100)).toBeLessThan(0.5);
+  });
+});
