@@ -401,6 +401,16 @@ describe('rinse that runs from zone to zone', () => {
   });
 
   it.each([
+    ['comes', [upper], [upper, lower('Limestone')]],
+    ['goes', [upper, lower('Limestone')], [upper]],
+    ['is found to receive', [upper, lower('Limestone', '')], [upper, lower('Limestone')]],
+    ['receives no longer', [upper, lower('Limestone')], [upper, lower('Limestone', '')]],
+  ])('a row below that %s changes the class above', (_, before, after) => {
+    expectSteps(before, after);
+    expect(changes(before, after)[0]?.['Class']).toMatch(/Upper (2 -> 1|1 -> 2)/);
+  });
+
+  it.each([
     ['an upper zone goes', [upper, lower('Limestone')], [lower('Limestone', '')]],
     ['an upper zone comes', [lower('Limestone', '')], [upper, lower('Limestone')]],
     [
