@@ -67,12 +67,25 @@ describe('time of pre-wetting', () => {
 });
 
 describe('passes that fill the time to the last second', () => {
-  // S = 1 kg/m2 and 1 kg/m2 left of a dwell of 5 min: ((5 - 1) / 2)^2 = 4 min. A pass of 4 / n min makes n passes, and the
-  // conversion of units may not make it n + 1.
-  it.each(Array.from({ length: 38 }, (_, index) => index + 3))('%i of them', (n) => {
-    const factors = [['prewet.passContact', 4 / n]];
-    if (n <= 20) factors.push(['prewet.leastPasses', n - 1]);
-    expect(passes([['A', '', 'Red clay brick', 100, '', 1 / KG_M2_IN_GRAM]], factors)).toBe(n);
+  // S = 0.8 and 2.4 kg/m2 left: L/S = 3, ((15 - 9) / 6)^2 = 1 min and ((21 - 9) / 6)^2 = 4 min. In the arithmetic of the
+  // machine 2.4 / 0.8 is a last digit less than 3, the time a last digit more, and that may not cost a pass.
+  it.each([
+    [15, 1, 1],
+    [15, 0.5, 2],
+    [15, 0.1, 10],
+    [21, 1, 4],
+    [21, 0.5, 8],
+    [21, 0.1, 40],
+  ])('dwell %i min in passes of %d min: %i', (dwell, pass, worked) => {
+    const factors = [
+      ['units', 'SI'],
+      ['dwell.most', dwell],
+      ['prewet.residualUptake', 2.4],
+      ['prewet.passContact', pass],
+      ['prewet.leastPasses', 0],
+    ];
+    expect(2.4 / 0.8).toBeLessThan(3);
+    expect(passes([['A', '', 'Red clay brick', 100, '', 0.8]], factors)).toBe(worked);
   });
 });
 
