@@ -43,7 +43,8 @@ function standingOf(
   const gate = decidedOn.length > 0;
   if (hold !== undefined && (gate || record?.done !== true)) return { standing: 'held', reason: hold };
   if (record?.done !== true) return { standing: 'open', reason: '' };
-  const added = decidedOn.filter((item) => !record.decidedOn.includes(item));
+  const before = new Set(record.decidedOn);
+  const added = decidedOn.filter((item) => !before.has(item));
   return added.length === 0
     ? { standing: 'done', reason: '' }
     : { standing: 'again', reason: `New in the workbook since then: ${listed(added)}. Look again.` };

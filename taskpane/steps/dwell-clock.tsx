@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef } from 'preact/hooks';
+import { useEffect, useId, useMemo, useRef } from 'preact/hooks';
 import { rounded } from '../../src/site/amount';
 import { readDwellClock, type DwellLimits, type DwellPhase } from '../../src/site/dwell-clock';
 import type { ZoneProgress } from '../../src/site/step-progress';
@@ -42,6 +42,8 @@ export function DwellClock({ progress, limits, patches, held, start, stop, say }
   const running = progress.clock !== '';
   const now = useNow(running);
   const reading = running ? readDwellClock(Date.parse(progress.clock), now, limits) : undefined;
+  // The list does not change while the clock ticks.
+  const timed = useMemo(() => <TimedDwells progress={progress} limits={limits} />, [progress, limits]);
   const phase = reading?.phase;
   const spoken = reading?.say;
   useEffect(() => {
@@ -91,13 +93,13 @@ export function DwellClock({ progress, limits, patches, held, start, stop, say }
       <p class="timed">
         Timed so far: {progress.dwells.length}.{patches > 0 && ` The zone has ${String(patches)} patches.`}
       </p>
-      {progress.dwells.length > 0 && <TimedDwells progress={progress} limits={limits} />}
+      {timed}
     </section>
   );
 }
 
 function TimedDwells({ progress, limits }: { progress: ZoneProgress; limits: DwellLimits }) {
-  return (
+  return progress.dwells.length === 0 ? null : (
     <details>
       <summary>Patches timed</summary>
       <ol class="timed-list">

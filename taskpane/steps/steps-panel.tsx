@@ -239,7 +239,12 @@ function LeftOver({ left }: { left: readonly ZoneProgress[] }) {
   return left.length === 0 ? null : (
     <p class="notice">
       Kept of zones that are not in the workbook now:{' '}
-      {left.map(({ zone, records }) => `${zone} (${String(records.length)} steps)`).join('; ')}.
+      {left
+        .map(
+          ({ zone, records: { length } }) => `${zone} (${String(length)} ${length === 1 ? 'step' : 'steps'})`,
+        )
+        .join('; ')}
+      .
     </p>
   );
 }

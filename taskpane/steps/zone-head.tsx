@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import type { ZoneEstimate } from '../../src/estimate/schedule';
 import type { System } from '../../src/quantity/systems';
 import { LABEL_FIRST } from '../../src/rules/cautions';
@@ -17,6 +17,8 @@ import { Disclosure } from './disclosure';
  */
 export function ZoneHead({ zone, notice, system }: { zone: ZoneEstimate; notice: string; system: System }) {
   const { governing } = zone;
+  // A zone of thousands of walls is not drawn again while a name is typed.
+  const elevation = useMemo(() => <Elevation zone={zone} system={system} />, [zone, system]);
   const [picture, setPicture] = useState(true);
   const [hours, setHours] = useState(false);
   return (
@@ -36,7 +38,7 @@ export function ZoneHead({ zone, notice, system }: { zone: ZoneEstimate; notice:
           setPicture(!picture);
         }}
       >
-        <Elevation zone={zone} system={system} />
+        {elevation}
       </Disclosure>
       <Disclosure
         title="Crew-hours by part"

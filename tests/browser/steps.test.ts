@@ -185,9 +185,7 @@ describe('progress', () => {
     const { page } = await tests.open(siteBook([], [SITE_ROWS[0] ?? [], SITE_ROWS[5] ?? []]));
     await keepSteps(page, kept);
     await showPanel(page, 'Steps');
-    await page
-      .getByText('Kept of zones that are not in the workbook now: Library south (1 steps).')
-      .waitFor();
+    await page.getByText('Kept of zones that are not in the workbook now: Library south (1 step).').waitFor();
   });
 
   it('takes what another person ticked meanwhile', async () => {
