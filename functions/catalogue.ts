@@ -190,7 +190,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     parameters: question,
     result: 'matrix',
     unit: 'text',
-    rule: 'a class is allowed when every unmasked row has a ceiling of at least that class',
+    rule: 'a class is allowed when every unmasked row has a ceiling of at least that class; what is masked stays unwashed',
     example: '=WASH.OPTIONS(Walls[#All],"Library south",Factors[#All])',
   },
   CHANGES: {

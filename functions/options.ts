@@ -17,6 +17,7 @@ export const runOptions: Run = ([walls, zone, factors, headings]) => {
       'Class allowed',
       'Cleaner',
       'Rows to mask',
+      heading('Left unwashed', 'area', system),
       heading('Masking', 'area', system),
       'Class used',
       'Crew-hours',
@@ -38,7 +39,7 @@ function optionLine(option: MaskOption, { system }: FactorsInForce, priced: bool
   const head = [option.class, className(option.class)];
   if (estimate === undefined) {
     const none = notAvailable(reason ?? '');
-    return [...head, reason ?? '', none, none, none, none, ...(priced ? [none] : []), 'not feasible'];
+    return [...head, reason ?? '', none, none, none, none, none, ...(priced ? [none] : []), 'not feasible'];
   }
   const { totals, finding, governing } = estimate;
   const marks = [
@@ -48,6 +49,7 @@ function optionLine(option: MaskOption, { system }: FactorsInForce, priced: bool
   return [
     ...head,
     option.toMask.map(({ wall }) => wall).join(', ') || 'none',
+    quantityCell(option.leftUnwashed, 'area', system, undefined),
     quantityCell(totals.maskingArea, 'area', system, finding),
     governing?.classToUse ?? 'none',
     quantityCell(totals.crewHours, 'crewHours', system, finding),

@@ -12,6 +12,8 @@ export interface MaskOption {
   readonly class: CleanerClass;
   /** Rows that must be masked beyond those that are. */
   readonly toMask: readonly WallRow[];
+  /** Net area of the rows to mask, m2: it stays unwashed, which no price of an option makes up for. */
+  readonly leftUnwashed: number;
   /** Undefined where the class cannot be allowed. */
   readonly estimate: ZoneEstimate | undefined;
   /** Why the class cannot be allowed, or has no price; undefined where it is. */
@@ -56,7 +58,14 @@ function optionFor(
 ): Omit<MaskOption, 'cheapest'> {
   const mask = maskForClass(zone, wanted);
   if (!mask.feasible) {
-    return { class: wanted, toMask: [], estimate: undefined, reason: mask.reason, asItStands: false };
+    return {
+      class: wanted,
+      toMask: [],
+      leftUnwashed: 0,
+      estimate: undefined,
+      reason: mask.reason,
+      asItStands: false,
+    };
   }
   const need = governZone({ rows: mask.rows, below: zone.below }, factors)?.mostNeed ?? wanted;
   const chosenClass = Math.min(wanted, factors.chosenClass ?? need) as CleanerClass;
@@ -64,6 +73,7 @@ function optionFor(
   return {
     class: wanted,
     toMask: mask.toMask,
+    leftUnwashed: mask.toMask.reduce((sum, { area, openings }) => sum + area - openings, 0),
     estimate,
     reason: estimate.finding,
     asItStands: mask.toMask.length === 0 && wanted === now,

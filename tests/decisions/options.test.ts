@@ -108,6 +108,7 @@ describe('mask or govern, against every subset of masked rows', () => {
             infeasible += 1;
             expect(marksOf(line)).toEqual(['not feasible']);
             expect([...errorsIn(line).keys()]).toEqual([
+              'Left unwashed',
               'Masking',
               'Class used',
               'Crew-hours',
@@ -125,6 +126,9 @@ describe('mask or govern, against every subset of masked rows', () => {
           ).toBe(true);
           if (inAll.length > 0) masking += 1;
           expect(namesIn(line['Rows to mask'])).toEqual(inAll);
+          const least = walls.filter((_, row) => inAll.includes(`W${String(row + 1)}`));
+          const area = least.reduce((sum, row) => sum + row.area, 0);
+          expect(line['Left unwashed']).toBeCloseTo(area, 9);
         });
       }),
       { seed: 20, numRuns: 150 },
