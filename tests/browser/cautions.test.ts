@@ -21,7 +21,7 @@ describe('cautions', () => {
     expect(await violations(page)).toEqual([]);
     expect(await overflow(page)).toBe(0);
     expect(errors).toEqual([]);
-    await picture(page, `cautions-${called}`);
+    await picture(page, `site-cautions-${called}`);
   });
 
   it('start with label, safety data sheet, local codes and licensed practice', async () => {

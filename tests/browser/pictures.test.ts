@@ -50,7 +50,7 @@ it('a long low wall scrolls, by keyboard too', async () => {
   await page.keyboard.press('ArrowRight');
   await expect.poll(() => region.evaluate(({ scrollLeft }) => scrollLeft)).toBeGreaterThan(0);
   expect(await violations(page)).toEqual([]);
-  await picture(page, 'elevation-long');
+  await picture(page, 'site-elevation-long');
 });
 
 it('many walls are drawn without a label that would not fit', async () => {
@@ -70,7 +70,7 @@ it('many walls are drawn without a label that would not fit', async () => {
       }).length,
   );
   expect(overlaps).toBe(0);
-  await picture(page, 'elevation-many');
+  await picture(page, 'site-elevation-many');
 });
 
 it('the bars of crew-hours carry their numbers and add up', async () => {

@@ -44,7 +44,7 @@ describe('steps to look at', () => {
   ])('have no violation and no sideways scrolling: %s', async (called, look) => {
     const { page, errors } = await steps(siteBook(), look);
     expect(await violations(page)).toEqual([]);
-    await picture(page, `steps-${called}`);
+    await picture(page, `site-steps-${called}`);
     await pass(page, 'Age of the wall');
     await page.getByRole('button', { name: 'Start: first stroke' }).click();
     await page.getByRole('timer').waitFor();
@@ -53,7 +53,7 @@ describe('steps to look at', () => {
     await page.getByText('The picture as a table').click();
     expect(await violations(page)).toEqual([]);
     expect(await overflow(page)).toBe(0);
-    await picture(page, `steps-open-${called}`);
+    await picture(page, `site-steps-open-${called}`);
     expect(errors).toEqual([]);
   });
 
@@ -270,12 +270,12 @@ describe('the dwell clock', () => {
     expect(await clock(page).innerText()).toContain('Let it work');
     await timeIs(page, '08:03:00');
     await expect.poll(() => alert(page)).toContain('Least dwell reached. Start to rinse at 4 min');
-    await picture(page, 'steps-dwell-within');
+    await picture(page, 'site-steps-dwell-within');
     await timeIs(page, '08:05:01');
     await expect.poll(() => alert(page)).toBe('Rinse now: the most dwell of 5 min is over.');
     expect(await clock(page).innerText()).toContain('Too long: rinse now');
     expect(await violations(page)).toEqual([]);
-    await picture(page, 'steps-dwell-over');
+    await picture(page, 'site-steps-dwell-over');
 
     await page.getByRole('tab', { name: 'Cautions' }).click();
     await timeIs(page, '08:20:00');
@@ -304,7 +304,7 @@ describe('the dwell clock', () => {
     await timeIs(page, '08:03:52');
     await expect.poll(() => alert(page)).toContain('the cleaner may have dried, 3.85 min in this weather');
     expect(await clock(page).innerText()).toContain('Dry: rinse now');
-    await picture(page, 'steps-dwell-dried');
+    await picture(page, 'site-steps-dwell-dried');
   });
 
   it('goes on after the pane was closed, and is told of in other zones', async () => {
