@@ -61,6 +61,7 @@ export function App({ port }: { port: WorkbookPort }) {
     source ? panel({ port, source, say }) : <NoSource />;
   return (
     <>
+      <h1 class="unseen">Washdown</h1>
       {ready && (
         <Tabs
           label="Washdown"
@@ -100,10 +101,23 @@ export function App({ port }: { port: WorkbookPort }) {
           </button>
         </section>
       )}
-      <p class="said" role="status" aria-live="polite">
-        {/* A new node is spoken again, though its words may be the same. */}
-        {said.sentence !== '' && <span key={said.times}>{said.sentence}</span>}
-      </p>
+      <div class="messages">
+        <p class="said" role="status" aria-live="polite">
+          {/* A new node is spoken again, though its words may be the same. */}
+          {said.sentence !== '' && <span key={said.times}>{said.sentence}</span>}
+        </p>
+        {said.sentence !== '' && (
+          <button
+            type="button"
+            aria-label="Hide the message"
+            onClick={() => {
+              say('');
+            }}
+          >
+            ×
+          </button>
+        )}
+      </div>
     </>
   );
 }

@@ -67,46 +67,41 @@ export function ReviewPanel({ port, source, say }: ReviewProps) {
     <article class="review">
       <h2>Review</h2>
       <p>
-        Works every Washdown formula of this workbook out again, and lists what a reviewer should look at.
-        Nothing is changed.
+        Works every Washdown formula of this workbook out again, and lists what a reviewer should look at. No
+        cell is changed; where a formula differs, the workbook is made to calculate.
       </p>
-      {state.is === 'running' ? (
-        <Running {...state} />
-      ) : (
-        <p class="actions">
-          <button
-            type="button"
-            class="main"
-            onClick={() => {
-              run().catch((error: unknown) => {
-                setState({ is: 'idle' });
-                say(`The review ended early. ${error instanceof Error ? error.message : ''}`);
-              });
-            }}
-          >
-            {state.is === 'done' ? 'Review again' : 'Review the workbook'}
-          </button>
-        </p>
-      )}
+      <p class="actions">
+        {/* One button throughout, so that the focus stays where it is. */}
+        <button
+          type="button"
+          class="main"
+          onClick={() => {
+            if (state.is === 'running') {
+              state.stop();
+              return;
+            }
+            run().catch((error: unknown) => {
+              setState({ is: 'idle' });
+              say(`The review ended early. ${error instanceof Error ? error.message : ''}`);
+            });
+          }}
+        >
+          {state.is === 'running' ? 'Stop' : state.is === 'done' ? 'Review again' : 'Review the workbook'}
+        </button>
+      </p>
+      {state.is === 'running' && <Running progress={state.progress} />}
       {state.is === 'done' && <Outcome {...state} port={port} say={say} />}
     </article>
   );
 }
 
-function Running({ progress: { doing, done, total }, stop }: State & { is: 'running' }) {
+function Running({ progress: { doing, done, total } }: { progress: ReviewProgress }) {
   return (
-    <section aria-label="The review runs">
-      <label>
-        {doing}
-        {total > 0 && `: ${String(done)} of ${String(total)}`}
-        <progress {...(total > 0 ? { value: done, max: total } : {})} />
-      </label>
-      <p class="actions">
-        <button type="button" onClick={stop}>
-          Stop
-        </button>
-      </p>
-    </section>
+    <label>
+      {doing}
+      {total > 0 && `: ${String(done)} of ${String(total)}`}
+      <progress {...(total > 0 ? { value: done, max: total } : {})} />
+    </label>
   );
 }
 
@@ -148,8 +143,9 @@ function Outcome({
       {gone.length > 0 && !accepted && (
         <section class="notice" aria-label="Formulas that are gone">
           <p>
-            {gone.length} cells held a formula when the workbook was last reviewed. They are listed until the
-            formula is back, or until you accept the cells as they are.
+            {gone.length === 1 ? 'One cell' : `${String(gone.length)} cells`} held a formula when the workbook
+            was last reviewed. This is listed until the formula is back, or until you accept the cells as they
+            are.
           </p>
           <button
             type="button"
@@ -189,6 +185,7 @@ function Outcome({
 
 function summaryOf({ formulas, agree, findings }: Review): string {
   if (formulas.length === 0 && findings.length === 0) return 'There is no Washdown formula in this workbook.';
-  const one = formulas.length === 1;
-  return `${String(agree)} of ${String(formulas.length)} ${one ? 'formula shows' : 'formulas show'} what they should; ${String(findings.length)} things to look at.`;
+  const show = formulas.length === 1 ? 'formula shows what it should' : 'formulas show what they should';
+  const things = findings.length === 1 ? 'thing' : 'things';
+  return `${String(agree)} of ${String(formulas.length)} ${show}; ${String(findings.length)} ${things} to look at.`;
 }

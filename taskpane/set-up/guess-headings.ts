@@ -54,9 +54,11 @@ export function guessHeadings(headings: readonly string[]): HeadingMatch {
  * @returns the rows, without headings of their own; empty where none is needed
  */
 export function headingRows(headings: readonly string[], match: HeadingMatch): [string, string][] {
-  return [...match].flatMap(([id, place]): [string, string][] => {
-    const heading = headings[place] ?? '';
-    return comparable(heading) === comparable(columns[id].name) ? [] : [[columns[id].name, heading]];
+  return columnIds.flatMap((id): [string, string][] => {
+    const place = match.get(id);
+    const heading = place === undefined ? undefined : headings[place];
+    if (heading === undefined || comparable(heading) === comparable(columns[id].name)) return [];
+    return [[columns[id].name, heading]];
   });
 }
 

@@ -48,7 +48,7 @@ export function useWriting(
   const write = async (order: Order) => {
     await port.write(order.blocks);
     setWriting({ is: 'written', order });
-    say(`Written. ${order.says.join(' ')}`);
+    say(`Written. ${order.says[0] ?? ''}`);
     order.then?.();
   };
   const ask = async (order: Order) => {

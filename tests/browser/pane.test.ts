@@ -87,7 +87,7 @@ it('nothing is asked for but the files of the pane and the script of the platfor
     await page.getByRole('tabpanel', { name: tab }).getByRole('heading', { level: 2 }).waitFor();
   }
   await page.getByRole('button', { name: 'Review the workbook' }).click();
-  await page.getByText('things to look at').waitFor();
+  await page.getByRole('status').getByText('things to look at').waitFor();
   await page.getByRole('button', { name: 'Put on a sheet' }).last().click();
   await page.getByRole('status').getByText('is on the sheet').waitFor();
   const others = requests.filter((url) => !url.startsWith(`${own}/`));

@@ -130,17 +130,24 @@ export async function violations(page: Page): Promise<string[]> {
  */
 export function overflow(page: Page): Promise<number> {
   return page.evaluate(() => {
-    const { scrollWidth, clientWidth } = document.documentElement;
-    return scrollWidth - clientWidth;
+    const scrolled = [document.documentElement, ...document.querySelectorAll('[role=tabpanel]')];
+    return Math.max(...scrolled.map(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth));
   });
 }
 
 /**
- * Keeps a picture of the whole page for people to look at.
+ * Keeps a picture of the pane for people to look at, as high as what it shows.
  * @param page the page
  * @param name name of the picture
  */
 export async function picture(page: Page, name: string): Promise<void> {
   mkdirSync(SCREENS, { recursive: true });
-  await page.screenshot({ path: join(SCREENS, `${name}.png`), fullPage: true });
+  const size = page.viewportSize() ?? { width: 350, height: 800 };
+  const hidden = await page.evaluate(() => {
+    const shown = document.querySelector('[role=tabpanel]:not([hidden])');
+    return shown ? shown.scrollHeight - shown.clientHeight : 0;
+  });
+  await page.setViewportSize({ ...size, height: size.height + hidden });
+  await page.screenshot({ path: join(SCREENS, `${name}.png`) });
+  await page.setViewportSize(size);
 }

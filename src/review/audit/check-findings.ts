@@ -3,6 +3,9 @@ import type { AuditFinding } from './audit-finding';
 import { isError, isRows, type Value } from './outcome';
 import { answerOf, type AuditedFunction, type Call } from './work-out';
 
+// Values of the user's own are findings of the audit's own, each with its cell.
+const LISTED_ONE_BY_ONE = 'override';
+
 /** Walls with their factors and headings, asked about by one formula or many. */
 export type Question = Call;
 
@@ -41,10 +44,20 @@ export function checkFindings(question: Question, checks: AuditedFunction): Audi
         ]
       : [];
   }
-  return outcome.slice(1).map((line) => {
-    const [, what = '', where = '', why = '', todo = ''] = line.map(text);
-    return { kind: 'check', ...place, what: `${what} ${where}. ${why}`, todo };
-  });
+  return outcome
+    .slice(1)
+    .map((line) => line.map(text))
+    .filter(([check]) => check !== LISTED_ONE_BY_ONE)
+    .map(([, what = '', where = '', why = '', todo = '']) => ({
+      kind: 'check',
+      ...place,
+      what: [where, what, why].map(sentence).join(' '),
+      todo: sentence(todo),
+    }));
+}
+
+function sentence(words: string): string {
+  return /[.!?]$/.test(words) ? words : `${words}.`;
 }
 
 function text(value: Value): string {

@@ -212,7 +212,7 @@ describe('an audit', () => {
         kind: 'check',
         sheet: 'Walls',
         address: 'A1:B4',
-        what: 'There are 3 walls. all. That is known.',
+        what: 'all. There are 3 walls. That is known.',
         todo: 'Count them.',
       },
     ]);

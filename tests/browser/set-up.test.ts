@@ -1,0 +1,186 @@
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
+import { BID, FOREIGN, HOSTILE } from './bid';
+import { overflow, PaneTests, picture, violations } from './pane';
+
+let tests: PaneTests;
+let page: Page;
+beforeAll(async () => {
+  tests = await PaneTests.start();
+});
+afterEach(async () => {
+  expect(await page.evaluate(() => 'harmed' in globalThis)).toBe(false);
+  await page.context().close();
+});
+afterAll(() => tests.stop());
+
+const focused = () =>
+  page.evaluate(() => {
+    const element = document.activeElement;
+    const labels = element instanceof HTMLInputElement || element instanceof HTMLSelectElement;
+    return (labels ? element.labels?.[0]?.textContent : element?.textContent)?.trim() ?? '';
+  });
+
+/** Presses the tab key until a control has the focus. */
+async function tabTo(name: string | RegExp): Promise<void> {
+  for (let stop = 0; stop < 60; stop++) {
+    await page.keyboard.press('Tab');
+    const text = await focused();
+    if (typeof name === 'string' ? text === name : name.test(text)) return;
+  }
+  throw new Error(`The tab key does not come to ${String(name)}.`);
+}
+
+const cell = (sheet: string, address: string) =>
+  page.evaluate((place) => globalThis.testWorkbook.cell(place), { sheet, address });
+
+it('a new estimate is put in and worked out by the keyboard alone', async () => {
+  ({ page } = await tests.open({ sheets: { Sheet1: [] } }, { width: 320 }));
+  await picture(page, 'first-run');
+  await tabTo(/^US/);
+  await page.keyboard.press('ArrowDown');
+  await tabTo('Add the sheets');
+  await page.keyboard.press('Enter');
+  await page.getByRole('status').getByText('Written.').waitFor();
+  await picture(page, 'new-estimate');
+  expect(await violations(page)).toEqual([]);
+  expect(await overflow(page)).toBe(0);
+  expect(await page.evaluate(() => globalThis.testWorkbook.sheets())).toEqual([
+    'Sheet1',
+    'Walls',
+    'Factors',
+    'Estimate',
+    'Checks',
+  ]);
+  expect((await cell('Factors', 'B2')).value).toBe('SI');
+  const water = await cell('Estimate', 'B3');
+  expect(water.formula).toBe('=WASH.WATER(Walls[#All],,Factors[#All])');
+  expect(water.value).toBeGreaterThan(0);
+  expect((await cell('Estimate', 'C3')).value).toBe('L');
+  await tabTo('Go there');
+  await page.keyboard.press('Enter');
+  await page.getByRole('status').getByText('Walls, A2 is selected.').waitFor();
+  await page.getByRole('tab', { name: 'Steps' }).click();
+  await page.getByText('Elevation of Example zone').waitFor({ state: 'attached' });
+});
+
+it('names that are taken are left alone', async () => {
+  ({ page } = await tests.open(BID));
+  await page.getByRole('button', { name: 'Add the sheets' }).click();
+  await page.getByText('Sheet Walls 2: the table Walls2').first().waitFor();
+  expect((await cell('Walls', 'A2')).value).toBe('S-1 upper');
+  expect((await cell('Estimate 2', 'B3')).formula).toBe('=WASH.WATER(Walls2[#All],,Factors2[#All])');
+});
+
+it('walls under headings of somebody else are matched, looked over, corrected and used', async () => {
+  ({ page } = await tests.open(FOREIGN, { width: 320 }));
+  await page.evaluate(() => {
+    globalThis.testWorkbook.select({ sheet: 'Take off', address: 'A3:G5' });
+  });
+  await page.getByRole('button', { name: 'Take the selected cells' }).click();
+  const chosen = (name: string) =>
+    page.getByLabel(name, { exact: true }).evaluate((select) => {
+      const { selectedOptions } = select as HTMLSelectElement;
+      return selectedOptions[0]?.textContent;
+    });
+  expect(await chosen('Wall needed')).toBe('Mark');
+  expect(await chosen('Material needed')).toBe('Masonry');
+  expect(await chosen('Area needed')).toBe('Gross area (sf)');
+  expect(await chosen('Height')).toBe('Ht.');
+  expect(await chosen('Level')).toBe('Floor');
+  expect(await chosen('Age')).toBe('not here');
+  await page.getByLabel('Zone', { exact: true }).selectOption('Elevation side');
+  await page.getByText('2 walls in 2 zones can be read.').waitFor();
+  await picture(page, 'match-headings');
+  expect(await violations(page)).toEqual([]);
+  expect(await overflow(page)).toBe(0);
+  await page.getByRole('button', { name: 'Use these walls' }).click();
+  await page.getByRole('status').getByText('Written.').waitFor();
+  expect((await cell('Headings', 'A2')).value).toBe('Wall');
+  expect((await cell('Headings', 'B2')).value).toBe('Mark');
+  const kept = await page.evaluate(() => globalThis.testWorkbook.readPart('source'));
+  expect(JSON.parse(kept ?? '')).toEqual({
+    walls: { sheet: 'Take off', address: 'A3:G5' },
+    factors: { table: 'Factors' },
+    headings: { table: 'Headings' },
+  });
+  for (const tab of ['Steps', 'Cautions', 'Set up'] as const) {
+    await page.getByRole('tab', { name: tab }).click();
+    await page.getByRole('tabpanel', { name: tab }).getByRole('heading', { level: 2 }).waitFor();
+    expect(await page.locator('[role=tabpanel] img, [role=tabpanel] script').count()).toBe(0);
+  }
+  await page.getByRole('tab', { name: 'Steps' }).click();
+  await page.getByLabel('Zone', { exact: true }).last().selectOption(HOSTILE.zone);
+  const steps = page.getByRole('tabpanel', { name: 'Steps' });
+  await steps.getByText(HOSTILE.image).locator('visible=true').first().waitFor();
+  await picture(page, 'hostile-labels');
+  expect(await overflow(page)).toBe(0);
+});
+
+it('what cannot be read is named with its cell', async () => {
+  ({ page } = await tests.open({
+    sheets: {
+      Walls: [
+        ['Wall', 'Material', 'Area'],
+        ['A', 'Red clay brick', 100],
+        ['B', 'Red clay brick', 'much'],
+      ],
+    },
+    tables: [{ name: 'Walls', sheet: 'Walls', address: 'A1:C3' }],
+  }));
+  await page.getByLabel('Table of the walls').selectOption('Walls');
+  await page.getByText('Row 3 (B), column Area: "much" cannot be used.').waitFor();
+  await page.getByRole('button', { name: 'Go to C3' }).click();
+  await page.getByRole('status').getByText('Walls, C3 is selected.').waitFor();
+  expect(await page.evaluate(() => globalThis.testWorkbook.wentTo)).toEqual({
+    sheet: 'Walls',
+    address: 'C3',
+  });
+});
+
+const SOURCE = {
+  ...BID,
+  parts: { source: JSON.stringify({ walls: { table: 'Walls' }, factors: { table: 'Factors' } }) },
+};
+
+it('a filled cell is not overwritten before the user has said so', async () => {
+  ({ page } = await tests.open(SOURCE, { width: 320 }));
+  await page.getByLabel('What').selectOption('TAPE');
+  await page.getByLabel('Zone', { exact: true }).selectOption('a row for each zone');
+  await page.getByLabel('Top left cell').fill('Estimate!D2');
+  await page.getByRole('button', { name: 'Put in' }).click();
+  await page.getByText('2 cells are filled').waitFor();
+  await page.getByText('Estimate!D2, Estimate!D3').waitFor();
+  await picture(page, 'ask-before-overwriting');
+  expect(await focused()).toBe('2 cells are filled');
+  const before = await cell('Estimate', 'D2');
+  await page.getByRole('button', { name: 'Leave them' }).click();
+  expect(await cell('Estimate', 'D2')).toEqual(before);
+  await page.getByRole('button', { name: 'Put in' }).click();
+  await page.getByRole('button', { name: 'Overwrite them' }).click();
+  await page.getByRole('status').getByText('2 rows at Estimate!D2.').waitFor();
+  expect((await cell('Estimate', 'D2')).value).toBe('South');
+  expect((await cell('Estimate', 'E3')).formula).toBe('=WASH.TAPE(Walls[#All],$D3,Factors[#All])');
+});
+
+it('a result that would run into filled cells is not put in', async () => {
+  ({ page } = await tests.open(SOURCE));
+  await page.getByLabel('What').selectOption('SCHEDULE');
+  await page.getByLabel('Top left cell').fill('Walls!L5');
+  await page.getByRole('button', { name: 'Put in' }).click();
+  await page.getByRole('status').getByText('1 formula at Walls!L5.').waitFor();
+  await page.getByLabel('Top left cell').fill('Walls!L4');
+  await page.getByRole('button', { name: 'Put in' }).click();
+  await page.getByRole('status').getByText('are filled. Choose another cell.').waitFor();
+  expect(await cell('Walls', 'L4')).toEqual({ value: '' });
+});
+
+it('a workbook that keeps nothing is offered a sheet for it', async () => {
+  ({ page } = await tests.open({ sheets: { Sheet1: [] }, keepsParts: false }, { width: 320 }));
+  await page.getByRole('button', { name: 'Add the sheets' }).click();
+  await page.getByText('does not keep where its wall table stands').waitFor();
+  expect(await violations(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Add the sheet', exact: true }).click();
+  await page.getByRole('status').getByText('Kept on the sheet Washdown notes.').waitFor();
+  expect((await cell('Washdown notes', 'A2')).value).toBe('source');
+});
