@@ -15,24 +15,28 @@ const QUIET_MS = 300;
  * What a reading of the workbook gives, read again after cells have changed. What can no longer be read is not shown
  * any longer: it would be that of other cells.
  * @param port the workbook
- * @param read reads it; another function is another reading
+ * @param read reads it, until its signal says that the reading is no longer wanted; another function is another reading
  * @returns the value, or why there is none
  */
-export function useReading<Value>(port: WorkbookPort, read: () => Promise<Value>): Reading<Value> {
+export function useReading<Value>(
+  port: WorkbookPort,
+  read: (unwanted: AbortSignal) => Promise<Value>,
+): Reading<Value> {
   const [state, setState] = useState<Reading<Value>>({ is: 'reading' });
   useEffect(() => {
-    let stopped = false;
     let waiting: ReturnType<typeof setTimeout> | undefined;
-    let latest = 0;
+    let latest = new AbortController();
     const readNow = () => {
-      const reading = ++latest;
-      read()
+      latest.abort();
+      latest = new AbortController();
+      const { signal } = latest;
+      read(signal)
         .then(
           (value): Reading<Value> => ({ is: 'ready', value }),
           (error: unknown): Reading<Value> => ({ is: 'failed', message: messageOf(error) }),
         )
         .then((next) => {
-          if (!stopped && reading === latest) setState(next);
+          if (!signal.aborted) setState(next);
         })
         .catch(() => undefined);
     };
@@ -42,7 +46,7 @@ export function useReading<Value>(port: WorkbookPort, read: () => Promise<Value>
       waiting = setTimeout(readNow, QUIET_MS);
     });
     return () => {
-      stopped = true;
+      latest.abort();
       clearTimeout(waiting);
       end();
     };

@@ -23,6 +23,12 @@ export interface Change {
   readonly difference: Difference;
 }
 
+/** What changed between two states, and the whole difference. */
+export interface ChangesBetween {
+  readonly changes: readonly Change[];
+  readonly whole: Difference;
+}
+
 /**
  * What changed between two states of the walls, and what each change did. The changes are made one after another:
  * rows removed in the order of the former state, then rows changed and rows added in the order of the latter; each is
@@ -39,33 +45,51 @@ export function changesBetween(
   before: readonly WallRow[],
   after: readonly WallRow[],
   factors: FactorsInForce,
-): { changes: Change[]; whole: Difference } {
-  for (const state of [before, after]) zonesOf(state);
-  return changesAsSpelled(...alikeSpelled(before, after), factors);
+): ChangesBetween {
+  const steps = changeSteps(before, after, factors);
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value;
 }
 
-function changesAsSpelled(
+/**
+ * The same changes, step by step, for a caller that does other things in between.
+ * @param before the former rows
+ * @param after the latter rows
+ * @param factors the factors in force
+ * @yields each change
+ * @returns the changes in their order, and the whole difference
+ * @throws {WashdownError} when either state's rinse leads nowhere or in a circle
+ */
+export function* changeSteps(
   before: readonly WallRow[],
   after: readonly WallRow[],
   factors: FactorsInForce,
-): { changes: Change[]; whole: Difference } {
-  const job = new Job(before, factors);
+): Generator<Change, ChangesBetween> {
+  for (const state of [before, after]) zonesOf(state);
+  const [formerRows, latterRows] = alikeSpelled(before, after);
+  const job = new Job(formerRows, factors);
   const start = job.totals();
-  const former = new Map(before.map((row) => [row.wall, row]));
-  const latter = new Map(after.map((row) => [row.wall, row]));
+  const former = new Map(formerRows.map((row) => [row.wall, row]));
+  const latter = new Map(latterRows.map((row) => [row.wall, row]));
   const changes: Change[] = [];
-  for (const row of before) {
-    if (!latter.has(row.wall)) changes.push(job.make('removed', row, undefined, `removed from ${row.zone}`));
+  const make = (...change: Parameters<Job['make']>): Change => {
+    const made = job.make(...change);
+    changes.push(made);
+    return made;
+  };
+  for (const row of formerRows) {
+    if (!latter.has(row.wall)) yield make('removed', row, undefined, `removed from ${row.zone}`);
   }
-  for (const row of after) {
+  for (const row of latterRows) {
     const was = former.get(row.wall);
     if (was === undefined) continue;
     const what = differences(was, row, factors);
-    if (what !== '') changes.push(job.make('changed', was, row, what));
+    if (what !== '') yield make('changed', was, row, what);
   }
-  for (const row of after) {
+  for (const row of latterRows) {
     if (!former.has(row.wall)) {
-      changes.push(job.make('added', undefined, row, `${row.material.name} added to ${row.zone}`));
+      yield make('added', undefined, row, `${row.material.name} added to ${row.zone}`);
     }
   }
   return { changes, whole: minus(job.totals(), start) };
