@@ -18,6 +18,11 @@ const CautionsPanel = whenShown<PanelProps>(() =>
 const ReviewPanel = whenShown<ReviewProps>(() =>
   import(/* webpackChunkName: "review" */ './review/review-panel').then((module) => module.ReviewPanel),
 );
+const DecisionsSection = whenShown<PanelProps>(() =>
+  import(/* webpackChunkName: "decisions" */ './decisions/decisions-section').then(
+    (module) => module.DecisionsSection,
+  ),
+);
 
 /**
  * The pane.
@@ -76,7 +81,12 @@ export function App({ port }: { port: WorkbookPort }) {
             {
               id: 'review',
               label: 'Review',
-              panel: () => <ReviewPanel port={port} source={source} say={say} />,
+              panel: () => (
+                <>
+                  <ReviewPanel port={port} source={source} say={say} />
+                  {source && <DecisionsSection port={port} source={source} say={say} />}
+                </>
+              ),
             },
           ]}
         />

@@ -57,7 +57,7 @@ export function WritingNotice({
     }
     case 'written':
       return (
-        <section class="notice done" aria-label="Written">
+        <div class="notice done" role="group" aria-label="Written">
           <ul>
             {writing.order.says.map((sentence) => (
               <li key={sentence}>{sentence}</li>
@@ -66,7 +66,7 @@ export function WritingNotice({
           <GoThere port={port} place={writing.order.place} say={say}>
             Go there
           </GoThere>
-        </section>
+        </div>
       );
   }
 }

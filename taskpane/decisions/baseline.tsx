@@ -1,0 +1,134 @@
+import { useCallback, useId, useState } from 'preact/hooks';
+import { GoThere } from '../go-there';
+import type { PanelProps } from '../panel-props';
+import { browserTurns } from '../review/slices';
+import { freeName } from '../set-up/free-names';
+import { useWriting } from '../set-up/use-writing';
+import { WritingNotice } from '../set-up/writing-notice';
+import { useReading } from '../use-reading';
+import { changesFormula, changesSince } from './changes-since';
+import { ChangesList } from './changes-list';
+import { baselineBlock, dayText, keptBaselines } from './kept-baselines';
+
+const CHANGES_SHEET = 'Changes';
+
+/**
+ * Keeps dated copies of the wall table, and tells what changed since one of them.
+ * @param props what it works on
+ * @returns the baselines that are kept, and the changes
+ */
+export function Baseline({ port, source, say }: PanelProps) {
+  const id = useId();
+  const list = useReading(
+    port,
+    useCallback(() => keptBaselines(port), [port]),
+  );
+  const [chosen, choose] = useState('');
+  const writing = useWriting(port, say);
+  const keep = async () => {
+    const block = await baselineBlock(port, source.walls, dayText(new Date()));
+    writing.offer({
+      blocks: [block],
+      says: [`The walls as they are now are the table ${block.table} on the sheet ${block.sheet}.`],
+      place: { sheet: block.sheet, address: 'A1' },
+      then: () => {
+        choose(block.table);
+      },
+    });
+  };
+  const putOnSheet = async (baseline: string) => {
+    const sheet = freeName(CHANGES_SHEET, await port.sheets(), ' ');
+    const place = { sheet, address: 'A1' };
+    writing.offer({
+      blocks: [{ ...place, rows: [[changesFormula(source, baseline)]] }],
+      says: [`The changes since ${baseline} are on the sheet ${sheet}, as a formula.`],
+      place,
+    });
+  };
+  const fail = (error: unknown) => {
+    writing.refuse(error instanceof Error ? error.message : 'The workbook cannot be read.');
+  };
+  const kept = list.is === 'ready' ? list.value : [];
+  return (
+    <>
+      <p>
+        A baseline is a dated copy of the wall table. Later the walls are compared with it: what has changed,
+        and what each change does to the price.
+      </p>
+      <p class="actions">
+        <button
+          type="button"
+          class="main"
+          onClick={() => {
+            keep().catch(fail);
+          }}
+        >
+          Keep a baseline
+        </button>
+      </p>
+      <WritingNotice port={port} of={writing} say={say} />
+      {list.is === 'failed' && <p class="notice">{list.message}</p>}
+      {list.is === 'ready' && kept.length === 0 && <p>No baseline is kept in this workbook yet.</p>}
+      {kept.length > 0 && (
+        <fieldset>
+          <legend>Compare the walls with</legend>
+          {kept.map(({ name, sheet, address }) => (
+            <p key={name} class="kept">
+              <label>
+                <input
+                  type="radio"
+                  name={id}
+                  checked={name === chosen}
+                  onChange={() => {
+                    choose(name);
+                  }}
+                />{' '}
+                {name}
+              </label>{' '}
+              <GoThere port={port} place={{ sheet, address }} say={say}>
+                sheet {sheet}
+              </GoThere>
+            </p>
+          ))}
+        </fieldset>
+      )}
+      {kept.some(({ name }) => name === chosen) && (
+        <Compared
+          key={chosen}
+          {...{ port, source, say }}
+          baseline={chosen}
+          putOnSheet={() => {
+            putOnSheet(chosen).catch(fail);
+          }}
+        />
+      )}
+    </>
+  );
+}
+
+function Compared({
+  port,
+  source,
+  baseline,
+  putOnSheet,
+}: PanelProps & { baseline: string; putOnSheet: () => void }) {
+  const since = useReading(
+    port,
+    useCallback(
+      (unwanted) => changesSince(port, source, baseline, browserTurns, unwanted),
+      [port, source, baseline],
+    ),
+  );
+  if (since.is === 'reading') return <p>Comparing…</p>;
+  if (since.is === 'failed') return <p class="notice">{since.message}</p>;
+  return (
+    <>
+      {since.value && <ChangesList since={since.value} baseline={baseline} />}
+      <p class="actions">
+        <button type="button" onClick={putOnSheet}>
+          Put the changes on a sheet
+        </button>
+      </p>
+    </>
+  );
+}

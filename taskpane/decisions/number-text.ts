@@ -1,0 +1,55 @@
+import { bidPrice } from '../../src/estimate/price';
+import { show, type Kind, type System } from '../../src/quantity/systems';
+import { amount, rounded } from '../../src/site/amount';
+
+const NO_VALUE = 'no value';
+const NO_CHANGE = 'no change';
+// What sums leave over where nothing has changed.
+const NOTHING = 1e-6;
+const TWO_DECIMALS = { minimumFractionDigits: 2, maximumFractionDigits: 2 };
+
+/**
+ * A price as it is bid, in the user's own way of writing numbers.
+ * @param price unrounded; NaN where there is none
+ * @returns for example `1,234.50`
+ */
+export function priceText(price: number): string {
+  return Number.isNaN(price) ? NO_VALUE : bidPrice(price).toLocaleString(undefined, TWO_DECIMALS);
+}
+
+/**
+ * A quantity with its unit; a price without one, since the money is the user's.
+ * @param value in the base unit; NaN where there is none
+ * @param kind what it measures
+ * @param system the display system
+ * @returns for example `37.2 m²`
+ */
+export function quantityText(value: number, kind: Kind, system: System): string {
+  if (kind === 'money') return priceText(value);
+  return Number.isNaN(value) ? NO_VALUE : amount(value, kind, system);
+}
+
+/**
+ * A cost under a heading that names it: a price or crew-hours, without a unit.
+ * @param value the cost; NaN where there is none
+ * @param kind which of the two
+ * @returns for example `1,234.50` or `30.7`
+ */
+export function costText(value: number, kind: 'money' | 'crewHours'): string {
+  if (kind === 'money') return priceText(value);
+  return Number.isNaN(value) ? NO_VALUE : rounded(value);
+}
+
+/**
+ * A difference with its sign and unit.
+ * @param value in the base unit; NaN where there is none
+ * @param kind what it measures
+ * @param system the display system
+ * @returns for example `+37.2 m²`
+ */
+export function differenceText(value: number, kind: Kind, system: System): string {
+  if (Number.isNaN(value)) return NO_VALUE;
+  const isNothing = kind === 'money' ? bidPrice(value) === 0 : Math.abs(show(value, kind, system)) < NOTHING;
+  if (isNothing) return NO_CHANGE;
+  return `${value < 0 ? '−' : '+'}${quantityText(Math.abs(value), kind, system)}`;
+}

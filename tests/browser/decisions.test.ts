@@ -1,0 +1,368 @@
+import type { Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
+import { NOTES_SHEET } from '../../taskpane/kept-text';
+import type { CellContent } from '../../taskpane/workbook/port';
+import { call, lines, number, numberIn } from '../properties/call';
+import { HOSTILE } from './bid';
+import { overflow, PaneTests, picture, violations, type Look, type PlainContents } from './pane';
+
+let tests: PaneTests;
+let page: Page;
+beforeAll(async () => {
+  tests = await PaneTests.start();
+});
+afterEach(async () => {
+  expect(await page.evaluate(() => 'harmed' in globalThis)).toBe(false);
+  await page.context().close();
+});
+afterAll(() => tests.stop());
+
+const HEADINGS = ['Wall', 'Zone', 'Level', 'Material', 'Area', 'Height', 'Mortar', 'Residue', 'Masked'];
+const WALLS: readonly (readonly CellContent[])[] = [
+  HEADINGS,
+  ['F-1', 'Front', 1, 'Red clay brick', 800, 20, 'N', 'moderate', ''],
+  ['F-2', 'Front', 2, 'Limestone', 60, 3, 'N', 'light', ''],
+  ['F-3', 'Front', 3, 'Cast stone', 40, 1, 'N', 'light', 'never'],
+  ['C-1', 'Court', 1, 'Red clay brick', 500, 10, 'N', 'moderate', ''],
+  [HOSTILE.image, HOSTILE.zone, 1, 'Red clay brick', 400, 10, 'N', 'light', ''],
+];
+const FACTORS: readonly (readonly CellContent[])[] = [
+  ['Factor', 'Value'],
+  ['units', 'US'],
+  ['price.labour', 55],
+];
+
+function book(more: Partial<PlainContents> = {}): PlainContents {
+  const source = { walls: { table: 'Walls' }, factors: { table: 'Factors' } };
+  return {
+    ...more,
+    sheets: {
+      Walls: WALLS,
+      Factors: FACTORS,
+      [NOTES_SHEET]: [
+        ['Kept for', 'Text'],
+        ['source', JSON.stringify(source)],
+      ],
+      ...more.sheets,
+    },
+    tables: [
+      { name: 'Walls', sheet: 'Walls', address: 'A1:I6' },
+      { name: 'Factors', sheet: 'Factors', address: 'A1:B3' },
+      ...(more.tables ?? []),
+    ],
+  };
+}
+
+const LADDER = 'Mask or govern';
+const BASELINE = 'Baseline and changes';
+const RANGES = 'Ranges';
+
+/** Opens the pane at one part of the decisions. */
+async function openPart(part: string, contents: PlainContents = book(), look: Look = {}): Promise<void> {
+  ({ page } = await tests.open(contents, { width: 320, ...look }));
+  await page.getByRole('tab', { name: 'Review' }).click();
+  await openAlso(part);
+}
+
+/** Opens one more part, by the keyboard. */
+async function openAlso(part: string): Promise<void> {
+  await page.getByRole('button', { name: part, expanded: false }).focus();
+  await page.keyboard.press('Enter');
+}
+
+const said = (text: string | RegExp) => page.getByRole('status').getByText(text).waitFor();
+const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
+const rows = (sheet: string, address: string) =>
+  page.evaluate((place) => globalThis.testWorkbook.readRange(place), { sheet, address });
+const sheets = () => page.evaluate(() => globalThis.testWorkbook.sheets());
+
+/** A price as an American reads it. */
+function price(value: number): string {
+  return value.toFixed(2).replace(/\B(?=(\d{3})+\.)/g, ',');
+}
+
+/** A number to three digits. */
+function threeDigits(value: number): string {
+  return String(Number(value.toPrecision(3)));
+}
+
+/** A day of today, which may end while a test runs. */
+function today(): string {
+  return new Date().toLocaleDateString('sv-SE');
+}
+
+const LOOKS: Readonly<Record<string, Look>> = {
+  light: { colorScheme: 'light' },
+  dark: { colorScheme: 'dark' },
+  'forced colours': { forcedColors: true },
+};
+
+it.each(Object.entries(LOOKS))('in %s all parts together are within the rules', async (name, look) => {
+  await openPart(LADDER, book(), look);
+  await page.getByText('The ladder as a table').click();
+  await openAlso(BASELINE);
+  await press('Keep a baseline');
+  await said('Written.');
+  await typeWall('D5', 'Limestone');
+  await page.getByText('One change since').waitFor();
+  await openAlso(RANGES);
+  await press('Add a table of ranges');
+  await said('put your own figures in');
+  await press('Hide the message');
+  await press('Work out the ranges');
+  await said('half of the draws below');
+  await picture(page, `decisions-${name}`.replace(/ /g, '-'));
+  expect(await violations(page)).toEqual([]);
+  expect(await overflow(page)).toBe(0);
+});
+
+async function typeWall(address: string, content: CellContent): Promise<void> {
+  await page.evaluate(
+    ([at, typed]) => {
+      globalThis.testWorkbook.type({ sheet: 'Walls', address: at }, typed);
+    },
+    [address, content] as const,
+  );
+}
+
+it('the ladder shows for each class hours and price, what to mask or why not, and marks the cheapest', async () => {
+  await openPart(LADDER);
+  const rungs = page.locator('.rungs > li');
+  await rungs.first().waitFor();
+  const seen = (await rungs.allInnerTexts()).map((text) => text.replace(/\s+/g, ' '));
+  const options = lines('OPTIONS', WALLS, 'Front', FACTORS);
+  const numbers = options
+    .slice(0, 3)
+    .map(
+      (line) =>
+        `Crew-hours ${threeDigits(numberIn(line, 'Crew-hours'))} Price ${price(numberIn(line, 'Price'))}`,
+    );
+  expect(seen).toEqual([
+    `Class 0, clear water ${numbers[0] ?? ''} Nothing more to mask.`,
+    `Class 1, neutral detergent as it stands ${numbers[1] ?? ''} Nothing more to mask.`,
+    `Class 2, buffered mild acid cheapest ${numbers[2] ?? ''} To mask: F-2; 60 ft² stays unwashed.`,
+    'Class 3, buffered acid at full label strength Not feasible: cannot be masked: F-3 (Cast stone).',
+  ]);
+  const saved = numberIn(options[1], 'Price') - numberIn(options[2], 'Price');
+  await page
+    .getByText(
+      `Cheapest: class 2 with F-2 masked (60 ft² not washed), ${price(numberIn(options[2], 'Price'))}; ${price(saved)} less than as it stands.`,
+    )
+    .waitFor();
+  await page.getByText('The ladder as a table').click();
+  const table = page.getByRole('table', { name: 'Mask or govern: Front' });
+  expect(await table.getByRole('row').count()).toBe(5);
+  expect(await table.getByRole('row', { name: /^2 buffered mild acid F-2 60 ft² 2 / }).count()).toBe(1);
+});
+
+it('the bars of the ladder are as long as their numbers', async () => {
+  await openPart(LADDER);
+  await page.locator('.rung-bar rect').first().waitFor();
+  const bars = await page.locator('.rung-bar').evaluateAll((found) =>
+    found.map((bar) => ({
+      of: bar.firstElementChild?.textContent ?? '',
+      width: bar.querySelector('rect')?.getBoundingClientRect().width ?? NaN,
+    })),
+  );
+  const options = lines('OPTIONS', WALLS, 'Front', FACTORS).slice(0, 3);
+  for (const of of ['Crew-hours', 'Price']) {
+    const values = options.map((line) => numberIn(line, of));
+    const widths = bars.filter((bar) => bar.of === of).map(({ width }) => width);
+    const [most, width] = [Math.max(...values), Math.max(...widths)];
+    expect(widths).toHaveLength(3);
+    widths.forEach((each, index) => {
+      expect(each / width).toBeCloseTo((values[index] ?? NaN) / most, 2);
+    });
+  }
+});
+
+it('the ladder is that of the zone chosen, whatever the zone is called', async () => {
+  await openPart(LADDER);
+  await page.getByLabel('Zone of the ladder').selectOption({ label: HOSTILE.zone });
+  const options = lines('OPTIONS', WALLS, HOSTILE.zone, FACTORS);
+  // Light residue needs class 1, and red brick takes it: the same wall at classes 1, 2 and 3.
+  await page
+    .getByText(
+      `Cheapest: class 1 with nothing more masked, ${price(numberIn(options[1], 'Price'))}, as it stands.`,
+    )
+    .waitFor();
+});
+
+it('a baseline is kept beside what is there, and the walls are compared with it after a material has changed', async () => {
+  const before = today();
+  const taken = `Baseline ${before}`;
+  await openPart(BASELINE, book({ sheets: { [taken]: [['mine']], Changes: [['mine too']] } }));
+  await page.getByText('No baseline is kept').waitFor();
+  await press('Keep a baseline');
+  await said('Written.');
+  const table = `Baseline_${before.replace(/-/g, '_')}`;
+  expect(await page.evaluate((name) => globalThis.testWorkbook.readTable(name), table)).toEqual(WALLS);
+  expect(await rows(taken, 'A1:A2')).toEqual([['mine'], ['']]);
+  await page.getByText(`Nothing has changed since ${table}.`).waitFor();
+
+  await typeWall('D5', 'Limestone');
+  await page.getByText(`One change since ${table}`).waitFor();
+  const changed = WALLS.map((row) => (row[0] === 'C-1' ? row.with(3, 'Limestone') : row));
+  const whole = lines('CHANGES', WALLS, changed, FACTORS).at(-1);
+  const item = (await page.locator('.changes li').innerText()).replace(/\s+/g, ' ');
+  const text = (heading: string, unit: string): string => {
+    const value = numberIn(whole, heading);
+    const size = Math.abs(value);
+    return `${value < 0 ? '−' : '+'}${heading === 'Price' ? price(size) : threeDigits(size)}${unit}`;
+  };
+  expect(item).toBe(
+    [
+      'C-1, changed Material: Red clay brick -> Limestone Class: Court 2 -> 1',
+      `Water ${text('Water', ' gal')}`,
+      'Masking no change',
+      // 500 ft2 at 100 ft2/gal: 5 gal of mix, 1 part in 21 in place of 1 in 9.
+      `Concentrate −${threeDigits(5 / 9 - 5 / 21)} gal`,
+      `Crew-hours ${text('Crew-hours', ' crew-hours')}`,
+      `Price ${text('Price', '')}`,
+    ].join(' '),
+  );
+
+  await press('Put the changes on a sheet');
+  await said('as a formula');
+  expect(await rows('Changes', 'A1')).toEqual([['mine too']]);
+  const cell = await page.evaluate(() => globalThis.testWorkbook.cell({ sheet: 'Changes 2', address: 'A1' }));
+  expect(cell.formula).toBe(`=WASH.CHANGES(${table}[#All],Walls[#All],Factors[#All])`);
+  expect(await rows('Changes 2', 'A1:I3')).toEqual(call('CHANGES', WALLS, changed, FACTORS));
+});
+
+it('a second baseline of the day has a name of its own, and either can be compared with', async () => {
+  await openPart(BASELINE);
+  await press('Keep a baseline');
+  await said('Written.');
+  await typeWall('E5', 600);
+  await page.getByText('One change since').waitFor();
+  await press('Keep a baseline');
+  await page.getByText(/Nothing has changed since Baseline_\d{4}_\d\d_\d\d_2\./).waitFor();
+  const kept = page.getByRole('group', { name: 'Compare the walls with' }).getByRole('radio');
+  expect(await kept.count()).toBe(2);
+  await kept.last().check();
+  await page.getByText('Area: 500 ft2 -> 600 ft2').waitFor();
+});
+
+it('a baseline that cannot be read any longer says where', async () => {
+  await openPart(BASELINE);
+  await press('Keep a baseline');
+  await said('Written.');
+  await typeWall('E5', 'about 500');
+  await page.getByText(/^The walls: .*about 500/).waitFor();
+});
+
+const FEW_RANGES: Partial<PlainContents> = {
+  sheets: {
+    Spread: [
+      ['Note', 'Factor', 'High', 'Low', 'Likely'],
+      ['', 'price.labour', 80, 40, 50],
+      ['', 'rate.rinse', 10, 6, 8],
+      ['', 'rate.maskOn', 200, 100, 150],
+    ],
+  },
+  tables: [{ name: 'Spread', sheet: 'Spread', address: 'A1:E4' }],
+};
+
+it('ranges are drawn from a table of the workbook: the same seed, the same ranges', async () => {
+  await openPart(RANGES, book(FEW_RANGES));
+  await press('Work out the ranges');
+  await said('half of the draws below');
+  const shown = () => page.getByRole('region', { name: 'Ranges' }).getByRole('row').allInnerTexts();
+  const first = await shown();
+  await page.getByLabel(/^Seed/).fill('2');
+  await press('Draw again');
+  await page.getByText('10,000 draws, seed 2').waitFor();
+  const other = await shown();
+  await page.getByLabel(/^Seed/).fill('1');
+  await press('Draw again');
+  await page.getByText('10,000 draws, seed 1').waitFor();
+  expect(await shown()).toEqual(first);
+  expect(other).not.toEqual(first);
+
+  // Three points of the price, labour alone being priced: the hours that each end of rinsing gives, times labour.
+  const hours = (rinse: number) => {
+    const factors = [...FACTORS, ['rate.rinse', rinse], ['rate.maskOn', 150]];
+    return number('CREWHOURS', WALLS, null, factors);
+  };
+  const cells = first.map((row) => row.split('\t'));
+  expect(cells[0]).toEqual(['Range', 'Low', 'Likely', 'High']);
+  expect(cells.find(([label]) => label === 'Price, three points')).toEqual([
+    'Price, three points',
+    price(hours(10) * 40),
+    price(hours(8) * 50),
+    price(hours(6) * 80),
+  ]);
+
+  const swings = (await page.locator('.swings > li').allInnerTexts()).map((text) =>
+    text.replace(/\s+/g, ' '),
+  );
+  expect(swings.map((text) => text.split(',')[0])).toEqual(['price.labour', 'rate.rinse', 'rate.maskOn']);
+  expect(swings[0]).toContain(
+    `${price(hours(8) * 40)} at its low, ${price(hours(8) * 80)} at its high: moves it by ${price(hours(8) * 40)}`,
+  );
+  expect(swings[2]).toContain('moves nothing here');
+  expect(await overflow(page)).toBe(0);
+});
+
+it('ranges of a long job are stopped; nothing is shown then, and the draws can be run again', async () => {
+  const materials = ['Red clay brick', 'Dark clay brick', 'Light clay brick', 'Cast stone', 'Limestone'];
+  const many = Array.from({ length: 400 }, (_, index) => [
+    `W-${String(index)}`,
+    `Zone ${String(index % 20)}`,
+    (index % 7) + 1,
+    materials[index % 5] ?? '',
+    100 + index,
+    10,
+    ['M', 'S', 'N', 'O'][index % 4] ?? '',
+    ['light', 'moderate', 'heavy'][index % 3] ?? '',
+    '',
+  ]);
+  const long = book(FEW_RANGES);
+  await openPart(RANGES, {
+    ...long,
+    sheets: { ...long.sheets, Walls: [HEADINGS, ...many] },
+    tables: [
+      { name: 'Walls', sheet: 'Walls', address: 'A1:I401' },
+      ...(long.tables ?? []).filter(({ name }) => name !== 'Walls'),
+    ],
+  });
+  await press('Work out the ranges');
+  await page.getByText(/^Draws: [1-9]\d* of 10000$/).waitFor();
+  // A pane that answers within the draws can be left and come back to.
+  await page.getByRole('tab', { name: 'Set up' }).click();
+  await page.getByRole('tab', { name: 'Review' }).click();
+  await press('Stop');
+  await said('The draws were stopped.');
+  expect(await page.locator('.swings').count()).toBe(0);
+  await press('Work out the ranges');
+  await page.getByRole('progressbar').waitFor();
+});
+
+it('a table of ranges is added with a few factors, and ranges that have become old say so', async () => {
+  await openPart(RANGES, book({ sheets: { Ranges: [['mine']] } }));
+  await press('Add a table of ranges');
+  await said('Written.');
+  expect(await rows('Ranges', 'A1')).toEqual([['mine']]);
+  expect((await rows('Ranges 2', 'A1:D7')).map(([id]) => id)).toContain('price.labour');
+  await press('Hide the message');
+  await press('Work out the ranges');
+  await said('half of the draws below');
+  await typeWall('E2', 900);
+  await page.getByText('The workbook has changed since').waitFor();
+  expect(await sheets()).toContain('Ranges 2');
+});
+
+it('a seed or a range that cannot be read is said, and nothing is drawn', async () => {
+  await openPart(RANGES, book(FEW_RANGES));
+  await page.getByLabel(/^Seed/).fill('one');
+  await press('Work out the ranges');
+  await said('The seed must be a whole number');
+  await page.getByLabel(/^Seed/).fill('1');
+  await page.evaluate(() => {
+    globalThis.testWorkbook.type({ sheet: 'Spread', address: 'D2' }, 60);
+  });
+  await press('Work out the ranges');
+  await said('rising order');
+  expect(await page.locator('.swings').count()).toBe(0);
+});
