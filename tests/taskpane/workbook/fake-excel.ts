@@ -1,0 +1,316 @@
+import { areaAddress, cellAddress, parseAddress, type Area } from '../../../src/review/audit/address';
+
+type Cell = string | number | boolean;
+type Members = Record<string, unknown>;
+
+interface FakeTable {
+  name: string;
+  readonly sheet: string;
+  readonly area: Area;
+  readonly showHeaders: boolean;
+  readonly showTotals: boolean;
+}
+
+/**
+ * As much of the host's object model as the adapter uses, with its two rules: nothing can be read before it was loaded
+ * and synchronised, and nothing that was asked for happens before that. A breach throws.
+ */
+export class FakeExcel {
+  readonly sheets = new Map<string, Map<string, Cell>>();
+  readonly tables: FakeTable[] = [];
+  readonly names: { name: string; sheet?: string; formula: string }[] = [];
+  readonly parts: { namespace: string; xml: string }[] = [];
+  /** What was done that leaves no trace in the cells. */
+  readonly log: string[] = [];
+  selected = { sheet: '', address: 'A1' };
+  keepsParts = true;
+  refuses = false;
+  syncs = 0;
+  statesOfCalculation = ['Pending', 'Done'];
+  changed: ((event: { worksheetId: string; address: string }) => Promise<void>) | undefined;
+
+  readonly CalculationType = { full: 'Full' };
+  readonly CalculationState = { done: 'Done' };
+
+  /** Puts the fake in the host's place. */
+  install(): void {
+    Object.assign(globalThis, { Excel: this });
+  }
+
+  /** As the host's: the batch alone, or behind an object whose context it goes on with. */
+  run(first: unknown, second?: (context: unknown) => Promise<unknown>): Promise<unknown> {
+    if (this.refuses) return Promise.reject(new Error('NotImplemented'));
+    return ((second ?? first) as (context: unknown) => Promise<unknown>)(this.context());
+  }
+
+  /** Fills a sheet from A1; a text that starts with `=` is a formula, and its value is in `values`. */
+  fill(sheet: string, rows: readonly (readonly Cell[])[], corner = 'A1'): void {
+    const cells = this.sheets.get(sheet) ?? new Map<string, Cell>();
+    this.sheets.set(sheet, cells);
+    const { top, left } = areaOf(corner);
+    rows.forEach((row, down) => {
+      row.forEach((content, across) => {
+        if (content === '') cells.delete(cellAddress(top + down, left + across));
+        else cells.set(cellAddress(top + down, left + across), content);
+      });
+    });
+  }
+
+  private context(): Members {
+    const pending: (() => void)[] = [];
+    const later = (task: () => void) => {
+      pending.push(task);
+    };
+    const loadable = (read: Record<string, () => unknown>, members: Members = {}): Members => {
+      const loaded = new Map<string, unknown>();
+      const own: Members = {
+        ...members,
+        load: (asked: string) => {
+          later(() => {
+            for (const path of asked.split(',')) {
+              const [name = '', inner] = path.split('/');
+              const value = inner && loaded.has(name) ? loaded.get(name) : read[name]?.();
+              loaded.set(name, value);
+              if (inner)
+                for (const item of value as Members[]) (item['take'] as (name: string) => void)(inner);
+            }
+          });
+        },
+        take: (name: string) => {
+          loaded.set(name, read[name]?.());
+        },
+      };
+      return new Proxy(own, {
+        get: (target, name: string) => {
+          if (name in target) return target[name];
+          if (loaded.has(name)) return loaded.get(name);
+          if (name === 'then') return undefined;
+          throw new Error(`${name} was read before it was loaded.`);
+        },
+        set: (target, name: string, value) => {
+          const setter = target[`set ${name}`] as ((value: unknown) => void) | undefined;
+          if (!setter) throw new Error(`${name} cannot be set.`);
+          later(() => {
+            setter(value);
+          });
+          return true;
+        },
+      });
+    };
+
+    const logged = (part: string, members: Members): Members =>
+      new Proxy(members, {
+        set: (_, name: string, value) => {
+          later(() => this.log.push(`${part} ${name} ${String(value)}`));
+          return true;
+        },
+      });
+
+    const range = (sheet: string, area: Area): Members => {
+      const each = (of: (cell: Cell) => Cell) =>
+        span(area.top, area.bottom).map((row) =>
+          span(area.left, area.right).map((column) =>
+            of(this.sheets.get(sheet)?.get(cellAddress(row, column)) ?? ''),
+          ),
+        );
+      const place = `${sheet}!${areaAddress(area)}`;
+      const formatOf = (part: string) =>
+        logged(part, {
+          font: logged(part, {}),
+          autofitColumns: () => {
+            later(() => this.log.push(`${part} fits`));
+          },
+        });
+      return loadable(
+        {
+          address: () => `${sheet.includes(' ') ? `'${sheet}'` : sheet}!${areaAddress(area)}`,
+          values: () => each((cell) => (isFormula(cell) ? '#NAME?' : cell)),
+          formulas: () => each((cell) => cell),
+          isNullObject: () => false,
+        },
+        {
+          'set formulas': (rows: Cell[][]) => {
+            this.fill(sheet, rows, cellAddress(area.top, area.left));
+          },
+          worksheet: worksheet(sheet),
+          format: formatOf(place),
+          getRow: (row: number) => ({ format: formatOf(`${place} row ${String(row)}`) }),
+          getColumn: (column: number) => ({ format: formatOf(`${place} column ${String(column)}`) }),
+          getIntersectionOrNullObject: (other: { area: Area }) =>
+            range(sheet, {
+              top: Math.max(area.top, other.area.top),
+              left: Math.max(area.left, other.area.left),
+              bottom: Math.min(area.bottom, other.area.bottom),
+              right: Math.min(area.right, other.area.right),
+            }),
+          select: () => {
+            later(() => {
+              this.selected = { sheet, address: areaAddress(area) };
+            });
+          },
+          area,
+          sheet,
+        },
+      );
+    };
+
+    const worksheet = (name: string): Members => {
+      const members: Members = {
+        getRange: (address: string) => range(name, areaOf(address)),
+        getUsedRange: () => range(name, usedArea(this.sheets.get(name)) ?? areaOf('A1')),
+        getUsedRangeOrNullObject: () => {
+          const used = usedArea(this.sheets.get(name));
+          return used ? range(name, used) : loadable({ isNullObject: () => true, address: () => undefined });
+        },
+        activate: () => {
+          later(() => this.log.push(`${name} is shown`));
+        },
+      };
+      members['names'] = namesOf(name);
+      members['tables'] = {
+        add: (of: { sheet: string; area: Area }) => {
+          const table: FakeTable = {
+            name: '',
+            sheet: of.sheet,
+            area: of.area,
+            showHeaders: true,
+            showTotals: false,
+          };
+          later(() => this.tables.push(table));
+          return loadable({}, { 'set name': (given: string) => (table.name = given) });
+        },
+      };
+      return loadable({ name: () => name, isNullObject: () => !this.sheets.has(name) }, members);
+    };
+
+    const namesOf = (sheet: string | undefined): Members =>
+      loadable({
+        items: () =>
+          this.names
+            .filter((name) => name.sheet === sheet)
+            .map(({ name, formula }) => loadable({ name: () => name, formula: () => formula })),
+      });
+
+    const tableProxy = (table: FakeTable): Members =>
+      loadable(
+        {
+          name: () => table.name,
+          showHeaders: () => table.showHeaders,
+          showTotals: () => table.showTotals,
+          isNullObject: () => false,
+        },
+        {
+          getRange: () => range(table.sheet, table.area),
+          getHeaderRowRange: () => range(table.sheet, { ...table.area, bottom: table.area.top }),
+          worksheet: worksheet(table.sheet),
+        },
+      );
+
+    const partProxy = (part: { xml: string }): Members =>
+      loadable(
+        { id: () => '{1}' },
+        {
+          getXml: () => {
+            const result: { value?: string } = {};
+            later(() => {
+              result.value = part.xml;
+            });
+            return result;
+          },
+          setXml: (xml: string) => {
+            later(() => {
+              part.xml = xml;
+            });
+          },
+        },
+      );
+
+    return {
+      sync: () => {
+        this.syncs++;
+        for (const task of pending.splice(0)) task();
+        return Promise.resolve();
+      },
+      workbook: {
+        worksheets: loadable(
+          { items: () => [...this.sheets.keys()].map(worksheet) },
+          {
+            getItem: (name: string) => worksheet(name),
+            getItemOrNullObject: (name: string) => worksheet(name),
+            add: (name: string) => {
+              later(() => this.sheets.set(name, new Map()));
+              return worksheet(name);
+            },
+            onChanged: {
+              add: (handler: NonNullable<FakeExcel['changed']>) => {
+                this.changed = handler;
+                return {
+                  context: {},
+                  remove: () => {
+                    this.changed = undefined;
+                  },
+                };
+              },
+            },
+          },
+        ),
+        tables: loadable(
+          { items: () => this.tables.map(tableProxy) },
+          {
+            getItemOrNullObject: (name: string) => {
+              const found = this.tables.find((table) => table.name === name);
+              return found ? tableProxy(found) : loadable({ isNullObject: () => true });
+            },
+          },
+        ),
+        names: namesOf(undefined),
+        customXmlParts: {
+          getByNamespace: (namespace: string) =>
+            loadable({
+              items: () => this.parts.filter((part) => part.namespace === namespace).map(partProxy),
+            }),
+          add: (xml: string) => {
+            later(() => {
+              const namespace = /xmlns="([^"]*)"/.exec(xml)?.[1] ?? '';
+              if (this.keepsParts) this.parts.push({ namespace, xml: `<?xml version="1.0"?>${xml}` });
+            });
+          },
+        },
+        getSelectedRange: () => range(this.selected.sheet, areaOf(this.selected.address)),
+        application: loadable(
+          { calculationState: () => this.statesOfCalculation.shift() ?? 'Done' },
+          {
+            calculate: (type: string) => {
+              later(() => this.log.push(`calculates ${type}`));
+            },
+          },
+        ),
+      },
+    };
+  }
+}
+
+function isFormula(cell: Cell): boolean {
+  return typeof cell === 'string' && cell.startsWith('=');
+}
+
+function areaOf(address: string): Area {
+  const area = parseAddress(address);
+  if (!area) throw new Error(`${address} is no address.`);
+  return area;
+}
+
+function span(from: number, to: number): number[] {
+  return Array.from({ length: to - from + 1 }, (_, index) => from + index);
+}
+
+function usedArea(cells: ReadonlyMap<string, Cell> | undefined): Area | undefined {
+  const areas = [...(cells?.keys() ?? [])].map(areaOf);
+  if (areas.length === 0) return undefined;
+  return {
+    top: Math.min(...areas.map(({ top }) => top)),
+    left: Math.min(...areas.map(({ left }) => left)),
+    bottom: Math.max(...areas.map(({ bottom }) => bottom)),
+    right: Math.max(...areas.map(({ right }) => right)),
+  };
+}

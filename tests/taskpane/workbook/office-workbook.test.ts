@@ -1,0 +1,282 @@
+import { OfficeMockObject } from 'office-addin-mock';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { OfficeWorkbook } from '../../../taskpane/workbook/office-workbook';
+import { FakeExcel } from './fake-excel';
+
+let excel: FakeExcel;
+const workbook = new OfficeWorkbook();
+beforeEach(() => {
+  excel = new FakeExcel();
+  excel.install();
+  excel.fill('Walls', [
+    ['Wall', 'Area'],
+    ['W-1', 120],
+    ['W-2', '=B2*2'],
+  ]);
+  excel.fill('My sheet', [
+    ['', ''],
+    ['', 7],
+  ]);
+  excel.tables.push({
+    name: 'Walls',
+    sheet: 'Walls',
+    area: { top: 1, left: 1, bottom: 3, right: 2 },
+    showHeaders: true,
+    showTotals: false,
+  });
+});
+
+describe('reading', () => {
+  it('sheets, tables and names', async () => {
+    excel.tables.push({ ...(excel.tables[0] ?? never()), name: 'Bare', showHeaders: false });
+    excel.names.push({ name: 'Zone', formula: "='My sheet'!$B$2" });
+    excel.names.push({ name: 'Zone', sheet: 'Walls', formula: '=Walls!$A$2' });
+    expect(await workbook.sheets()).toEqual(['Walls', 'My sheet']);
+    expect(await workbook.tables()).toEqual([
+      { name: 'Walls', sheet: 'Walls', address: 'A1:B3', headings: ['Wall', 'Area'], totals: false },
+    ]);
+    expect(await workbook.names()).toEqual([
+      { name: 'Zone', refersTo: "='My sheet'!$B$2" },
+      { name: 'Zone', sheet: 'Walls', refersTo: '=Walls!$A$2' },
+    ]);
+  });
+
+  it('the values of a table and of cells', async () => {
+    expect(await workbook.readTable('Walls')).toEqual([
+      ['Wall', 'Area'],
+      ['W-1', 120],
+      ['W-2', '#NAME?'],
+    ]);
+    expect(await workbook.readRange({ sheet: 'My sheet', address: 'A2:B2' })).toEqual([['', 7]]);
+  });
+
+  it('says so where a table or a sheet is not there', async () => {
+    await expect(workbook.readTable('Gone')).rejects.toThrow('There is no table Gone in this workbook.');
+    await expect(workbook.readRange({ sheet: 'Gone', address: 'A1' })).rejects.toThrow(
+      'There is no sheet Gone in this workbook.',
+    );
+  });
+
+  it('the selection, its sheet and address apart', async () => {
+    excel.selected = { sheet: 'My sheet', address: 'A1:B2' };
+    expect(await workbook.selection()).toEqual({ sheet: 'My sheet', address: 'A1:B2' });
+  });
+
+  it('every cell in use, in rectangles, with formulas and values', async () => {
+    const blocks = [];
+    const done: string[] = [];
+    const progress = (now: number, total: number) => done.push(`${String(now)}/${String(total)}`);
+    for await (const block of workbook.scan(progress, new AbortController().signal)) blocks.push(block);
+    expect(blocks).toEqual([
+      {
+        sheet: 'Walls',
+        row: 1,
+        column: 1,
+        formulas: [
+          ['Wall', 'Area'],
+          ['W-1', 120],
+          ['W-2', '=B2*2'],
+        ],
+        values: [
+          ['Wall', 'Area'],
+          ['W-1', 120],
+          ['W-2', '#NAME?'],
+        ],
+      },
+      { sheet: 'My sheet', row: 2, column: 2, formulas: [[7]], values: [[7]] },
+    ]);
+    expect(done).toEqual(['0/2', '1/2', '2/2']);
+  });
+
+  it('a long sheet comes in several rectangles, and a stop ends it', async () => {
+    excel.fill(
+      'Long',
+      Array.from({ length: 12_000 }, (_, index) => [index, 'x']),
+    );
+    const rows = [];
+    const stop = new AbortController();
+    for await (const { sheet, row, values } of workbook.scan(() => undefined, stop.signal)) {
+      if (sheet !== 'Long') continue;
+      rows.push([row, values.length]);
+      if (rows.length === 2) stop.abort();
+    }
+    expect(rows).toEqual([
+      [1, 5000],
+      [5001, 5000],
+    ]);
+  });
+});
+
+describe('writing', () => {
+  it('asks which cells are filled, a formula too, and takes a sheet that is not there for empty', async () => {
+    const rows = [
+      [1, 2],
+      [3, 4],
+    ];
+    expect(
+      await workbook.filledCells([
+        { sheet: 'Walls', address: 'B3', rows },
+        { sheet: 'My sheet', address: 'A1', rows },
+        { sheet: 'New', address: 'A1', rows },
+      ]),
+    ).toEqual([
+      { sheet: 'Walls', address: 'B3' },
+      { sheet: 'My sheet', address: 'B2' },
+    ]);
+  });
+
+  it('happens in one batch: sheets, cells, tables and looks', async () => {
+    excel.syncs = 0;
+    await workbook.write([
+      {
+        sheet: 'New',
+        address: 'B2',
+        rows: [['Factor', 'Value'], ['units']],
+        table: 'Factors',
+      },
+      { sheet: 'My sheet', address: 'A4', rows: [[{ formula: '=WASH.TAPE(Walls[#All])' }]], heading: true },
+      { sheet: 'Wide', address: 'A1', rows: [['a', 'b']], widths: [10, 20] },
+    ]);
+    // One to see which sheets are there, one to write.
+    expect(excel.syncs).toBe(2);
+    expect(excel.sheets.get('New')).toEqual(
+      new Map([
+        ['B2', 'Factor'],
+        ['C2', 'Value'],
+        ['B3', 'units'],
+      ]),
+    );
+    expect(excel.sheets.get('My sheet')?.get('A4')).toBe('=WASH.TAPE(Walls[#All])');
+    expect(excel.tables.at(-1)).toMatchObject({
+      name: 'Factors',
+      sheet: 'New',
+      area: { top: 2, left: 2, bottom: 3, right: 3 },
+    });
+    expect(excel.log).toEqual([
+      'New!B2:C3 fits',
+      'My sheet!A4 row 0 bold true',
+      'My sheet!A4 fits',
+      'Wide!A1:B1 wrapText true',
+      'Wide!A1:B1 column 0 columnWidth 57',
+      'Wide!A1:B1 column 1 columnWidth 114',
+    ]);
+  });
+
+  it('keeps a text a text, whatever it looks like', async () => {
+    const texts = [
+      '=1+1',
+      '+1',
+      '-1',
+      '@A1',
+      "'quoted",
+      '12',
+      '1/2',
+      ' 3',
+      'TRUE',
+      'false',
+      '#N/A',
+      '(1)',
+      '$5',
+    ];
+    const plain = ['Wall', 'x = 1', 'a-1', 'truest'];
+    await workbook.write([{ sheet: 'New', address: 'A1', rows: [[...texts, ...plain, 5, true, '']] }]);
+    expect([...(excel.sheets.get('New')?.values() ?? [])]).toEqual([
+      ...texts.map((text) => `'${text}`),
+      ...plain,
+      5,
+      true,
+    ]);
+  });
+});
+
+describe('texts kept in the workbook', () => {
+  const odd = '{"zone":"<North & \\"South\\"> ]]> %0041 \u00e9 \u{1f9f1}","a":"\\n\u0007\ud800"}\r\n';
+
+  it('come back the same', async () => {
+    expect(await workbook.readPart('steps')).toBeUndefined();
+    expect(await workbook.writePart('steps', odd)).toBe(true);
+    expect(await workbook.writePart('source', 'other')).toBe(true);
+    expect(await workbook.readPart('steps')).toBe(odd);
+    expect(excel.parts.map(({ namespace }) => namespace)).toEqual([
+      'urn:washdown:steps',
+      'urn:washdown:source',
+    ]);
+  });
+
+  it('are replaced, not added again', async () => {
+    await workbook.writePart('steps', 'one');
+    expect(await workbook.writePart('steps', 'two')).toBe(true);
+    expect(excel.parts).toHaveLength(1);
+    expect(await workbook.readPart('steps')).toBe('two');
+  });
+
+  it('are told as not kept, where they cannot be read back', async () => {
+    excel.keepsParts = false;
+    expect(await workbook.writePart('steps', 'one')).toBe(false);
+  });
+
+  it('are told as not kept, where the host refuses', async () => {
+    excel.refuses = true;
+    expect(await workbook.writePart('steps', 'one')).toBe(false);
+  });
+});
+
+describe('the host', () => {
+  it('shows cells', async () => {
+    await workbook.goTo({ sheet: 'My sheet', address: 'B2' });
+    expect(excel.log).toEqual(['My sheet is shown']);
+    expect(excel.selected).toEqual({ sheet: 'My sheet', address: 'B2' });
+  });
+
+  it('calculates, and is waited for', async () => {
+    await workbook.calculate();
+    expect(excel.log).toEqual(['calculates Full']);
+    expect(excel.statesOfCalculation).toEqual([]);
+  });
+
+  it('tells of changes until nobody listens', async () => {
+    const seen: unknown[] = [];
+    const end = workbook.onChanged((place) => seen.push(place));
+    await settled();
+    await excel.changed?.({ worksheetId: 'My sheet', address: 'B2' });
+    expect(seen).toEqual([{ sheet: 'My sheet', address: 'B2' }]);
+    end();
+    await settled();
+    expect(excel.changed).toBeUndefined();
+  });
+});
+
+it('reads only what was loaded and synchronised, by another mock too', async () => {
+  const range = { address: "'My sheet'!A1:B2", values: [[1, 2]] };
+  const mock = new OfficeMockObject({
+    context: {
+      workbook: {
+        sheet: {
+          isNullObject: false,
+          range,
+          getRange(this: { range: unknown }) {
+            return this.range;
+          },
+        },
+        worksheets: {
+          getItemOrNullObject: () => (mock as unknown as Mocked).context.workbook.sheet,
+        },
+      },
+    },
+    run: (batch: (context: unknown) => unknown) => batch((mock as unknown as Mocked).context),
+  });
+  Object.assign(globalThis, { Excel: mock });
+  expect(await workbook.readRange({ sheet: 'My sheet', address: 'A1:B1' })).toEqual([[1, 2]]);
+});
+
+interface Mocked {
+  readonly context: { readonly workbook: { readonly sheet: unknown } };
+}
+
+function settled(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve));
+}
+
+function never(): never {
+  throw new Error('There is no table.');
+}
