@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest';
+import { placeOf, readSource, referenceText } from '../../taskpane/wall-source';
+import { MemoryWorkbook } from '../../taskpane/workbook/memory-workbook';
+
+const workbook = new MemoryWorkbook({
+  sheets: { Walls: [['Wall'], ['W-1']], Other: [['', 'crew', 3]] },
+  tables: [{ name: 'Walls', sheet: 'Walls', address: 'A1:A2' }],
+});
+
+describe('a reference as a formula has it', () => {
+  it.each([
+    [{ table: 'Walls' }, 'Walls[#All]'],
+    [{ sheet: 'Walls', address: 'A1:F20' }, 'Walls!$A$1:$F$20'],
+    [{ sheet: 'My walls', address: 'B3' }, "'My walls'!$B$3"],
+    [{ sheet: "Bob's", address: 'A1:B2' }, "'Bob''s'!$A$1:$B$2"],
+    [{ sheet: 'A1', address: 'A1' }, "'A1'!$A$1"],
+    [{ sheet: 'RC', address: 'A1' }, "'RC'!$A$1"],
+    [{ sheet: '2026', address: 'A1' }, "'2026'!$A$1"],
+    [{ sheet: 'Mauerwerk_Süd', address: 'A1' }, 'Mauerwerk_Süd!$A$1'],
+  ])('%j is %s', (reference, text) => {
+    expect(referenceText(reference)).toBe(text);
+  });
+});
+
+it('a source is read where it stands; what it has not is null', async () => {
+  const factors = { sheet: 'Other', address: 'B1:C1' };
+  expect(await readSource(workbook, { walls: { table: 'Walls' }, factors })).toEqual({
+    walls: [['Wall'], ['W-1']],
+    factors: [['crew', 3]],
+    headings: null,
+  });
+});
+
+it('a table is found where it stands', async () => {
+  expect(await placeOf(workbook, { table: 'walls' })).toEqual({ sheet: 'Walls', address: 'A1:A2' });
+  expect(await placeOf(workbook, { sheet: 'Other', address: 'A1' })).toEqual({
+    sheet: 'Other',
+    address: 'A1',
+  });
+  await expect(placeOf(workbook, { table: 'Gone' })).rejects.toThrow('There is no table Gone');
+});
