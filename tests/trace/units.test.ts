@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { TraceLine } from '../../src/trace/recorder';
 import { ownFactors, rangeOf, RUNS, walls as madeWalls } from '../properties/walls';
-import { jobs, mixedSi, mixedUs, type Job } from './jobs';
-import { record, replay } from './replay';
+import { jobs, mixedSi, mixedUs } from './jobs';
+import { once, record, replay } from './replay';
 import { conversionsAmong, replayUnits } from './unit-replay';
 
 function numbersAmong(lines: readonly TraceLine[]): TraceLine[] {
@@ -41,10 +41,9 @@ it.each([
 });
 
 describe('what a wrong line looks like', () => {
-  const zone: Job = mixedUs;
-  const right = record(zone, 'Street front').lines;
+  const right = once(() => record(mixedUs, 'Street front').lines);
   const put = (symbol: string, expression: string, unit?: string): (() => void) => {
-    const lines = right.map((line) =>
+    const lines = right().map((line) =>
       line.symbol === symbol ? { ...line, expression, unit: unit ?? line.unit } : line,
     );
     return () => {
@@ -53,8 +52,8 @@ describe('what a wrong line looks like', () => {
   };
 
   it('gallons and feet are not added', () => {
-    const before = right.findIndex(({ symbol }) => symbol === 'water_r2');
-    expect(right.findIndex(({ symbol }) => symbol === 'perimeter_r2')).toBeLessThan(before);
+    const before = right().findIndex(({ symbol }) => symbol === 'water_r2');
+    expect(right().findIndex(({ symbol }) => symbol === 'perimeter_r2')).toBeLessThan(before);
     expect(put('water_r2', 'preWetWater_r2 + perimeter_r2')).toThrow('Units do not match');
   });
 
@@ -63,7 +62,7 @@ describe('what a wrong line looks like', () => {
   });
 
   it('inches taken for feet are right as a quantity, and wrong as the number that is shown', () => {
-    const lines = right.map((line) =>
+    const lines = right().map((line) =>
       line.symbol === 'lapArea_r2' ? { ...line, expression: 'perimeter_r2 * lap_given' } : line,
     );
     expect(() => {
