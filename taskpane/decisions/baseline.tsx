@@ -2,7 +2,7 @@ import { useCallback, useId, useState } from 'preact/hooks';
 import { GoThere } from '../go-there';
 import type { PanelProps } from '../panel-props';
 import { browserTurns } from '../review/slices';
-import { freeName } from '../set-up/free-names';
+import { freeName } from '../free-name';
 import { useWriting } from '../set-up/use-writing';
 import { WritingNotice } from '../set-up/writing-notice';
 import { useReading } from '../use-reading';

@@ -1,4 +1,4 @@
-import { freeName } from '../set-up/free-names';
+import { freeName } from '../free-name';
 import { readReference, type Reference } from '../wall-source';
 import type { Block, CellContent, TableInfo, WorkbookPort } from '../workbook/port';
 

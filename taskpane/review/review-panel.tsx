@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { reviewRows } from '../../src/review/audit/review-sheet';
 import { keepOnSheet, NOTES_SHEET } from '../kept-text';
-import { freeName } from '../set-up/free-names';
+import { putOnNewSheet } from '../sheet-out';
 import { timeText } from '../time-text';
 import type { WallSource } from '../wall-source';
 import type { WorkbookPort } from '../workbook/port';
@@ -118,10 +118,8 @@ function Outcome({
     say('The sheet could not be added. Is the workbook protected?');
   };
   const writeSheet = async () => {
-    const sheet = freeName(SHEET, await port.sheets(), ' ');
     const rows = reviewRows(findings, { formulas: formulas.length, agree: review.agree }, at);
-    await port.write([{ sheet, address: 'A1', rows, heading: true, widths: WIDTHS }]);
-    await port.goTo({ sheet, address: 'A1' });
+    const sheet = await putOnNewSheet(port, SHEET, rows, WIDTHS);
     say(`The review is on the sheet ${sheet}.`);
   };
   return (
