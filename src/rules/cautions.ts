@@ -55,6 +55,10 @@ export type CautionWhen =
   | 'height'
   /** residue is scraped off dry */
   | 'scrape'
+  /** some wall is washed; how much water is to be collected */
+  | 'runoff'
+  /** some wall is washed; what the weather is */
+  | 'weather'
   /** alkali is used to neutralise */
   | 'alkali'
   /** some wall of the zone is rinsed */
@@ -424,7 +428,7 @@ export const cautions: readonly Caution[] = [
     id: 'plan-runoff',
     topic: 'runoff',
     text: 'Plan where the water goes before it runs.',
-    when: 'washed',
+    when: 'runoff',
     ...advice,
   },
   {
@@ -464,7 +468,7 @@ export const cautions: readonly Caution[] = [
     id: 'freezing',
     topic: 'weather',
     text: 'Air and face above {factor:limit.air}, and staying so until the wall is dry.',
-    when: 'washed',
+    when: 'weather',
     source: 'trade-site',
     kind: 'published',
   },

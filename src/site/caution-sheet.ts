@@ -23,6 +23,7 @@ import { mostSensitive } from './most-sensitive';
 import { materialsNamed, wallsNamed } from './named';
 import { narrowJet } from './narrow-jet';
 import { tooCold } from './too-cold';
+import { weatherWords } from './weather-words';
 import { weakerBelow, weakerMasked } from './weaker-below';
 
 /** Where a caution applies, and what in the workbook makes it apply. */
@@ -153,6 +154,23 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
           why: `${amount(totals.scrapeHours, 'crewHours', factors.system)} of dry scraping, ${residues} residue`,
         }
       : undefined;
+  },
+  runoff: ({ governing, totals }, _, { factors }) =>
+    governing === undefined
+      ? undefined
+      : {
+          why:
+            totals.runoff > 0
+              ? `${amount(totals.runoff, 'volume', factors.system)} to collect`
+              : 'none of it is collected, as the workbook stands',
+        },
+  weather: (zone, _, { factors }) => {
+    const dries = dryingTime(factors);
+    const dry =
+      classOf(zone) > 0 && Number.isFinite(dries)
+        ? `; the cleaner is dry in ${amount(dries, 'minutes', factors.system)}`
+        : '';
+    return zone.governing && { why: `${weatherWords(factors)}${dry}` };
   },
   alkali: ({ totals }, _, { factors }) => {
     const { system } = factors;

@@ -66,6 +66,31 @@ describe('the caution sheet', () => {
     expect(of('electrical')?.places).toEqual([{ where: 'South: S-1', why: '3 fixtures' }]);
   });
 
+  it('says how much water is to be collected, and in what weather', () => {
+    const { of } = sheet(BRICK_OVER_MASKED_BASE);
+    // 3 passes of 1 L/m2 on 900 ft2, 66.3 gal; 9 gal of mix; 900 * 3.1623 / 8 = 355.8 gal of rinse.
+    expect(of('plan-runoff')?.places).toEqual([{ where: 'South', why: '431 gal to collect' }]);
+    // 10 km/h / 1.609344; 0.1 mm of water at 0.3115 kg/m2/h.
+    expect(of('freezing')?.places[0]?.why).toBe(
+      'air 68 °F, face 68 °F, humidity 50 %, wind 6.21 mph (assumed, where the workbook does not say); the cleaner is dry in 19.3 min',
+    );
+    const given = sheet(
+      [row({ [MATERIAL]: 'Marble' })],
+      [
+        ['weather.air', 50],
+        ['weather.surface', 45],
+        ['weather.humidity', 80],
+        ['weather.wind', 3],
+        ['runoff.captured', 0],
+      ],
+    );
+    expect(given.of('freezing')?.places[0]?.why).toBe('air 50 °F, face 45 °F, humidity 80 %, wind 3 mph');
+    expect(given.of('plan-runoff')?.places[0]?.why).toBe('none of it is collected, as the workbook stands');
+    const masked = sheet([row({ [MASKED]: 'yes' })]).ids;
+    expect(masked).not.toContain('plan-runoff');
+    expect(masked).not.toContain('freezing');
+  });
+
   it('shows the numbers of its text in the system of the workbook', () => {
     const { of } = sheet(BRICK_OVER_MASKED_BASE);
     expect(of('sewer')?.text).toContain('not below pH 5.0');

@@ -74,6 +74,31 @@ describe('the steps of a zone under cleaner', () => {
     expect(list.fact('rinse', 'Width of the fan on the wall, at most')).toBe('8.74 in');
     expect(list.fact('rinse', 'Flow')).toBe('3.16 gal/min');
     expect(list.fact('rinse', 'Level 1')).toBe('S-1');
+    // 3 passes of 1 L/m2 on 900 ft2, 66.3 gal; 9 gal of mix; 900 * 3.1623 / 8 = 355.8 gal of rinse: 431 gal.
+    for (const id of ['protection', 'rinse', 'clear'])
+      expect(list.fact(id, 'Water to collect')).toBe('431 gal');
+    // 1 gal of concentrate, 3.785 L * 1.02 kg/L * 5 % * 84.007 / 36.461 = 0.4448 kg.
+    for (const id of ['protection', 'clear']) {
+      expect(list.fact(id, 'Sodium bicarbonate, at most')).toBe('0.981 lb');
+    }
+  });
+
+  it('carry the weather that they are reckoned for, and what is assumed of it', () => {
+    const given = checklist(BRICK_OVER_MASKED_BASE, [
+      ['weather.air', 50],
+      ['weather.wind', 12],
+    ]);
+    expect(given.fact('pre-wet', 'Air')).toBe('50 °F');
+    expect(given.fact('pre-wet', 'Coldest to wash in')).toBe('40 °F');
+    const ofDwell = ['Air', 'Face', 'Relative humidity', 'Wind'].map((label) =>
+      given.step('dwell')?.facts.find((fact) => fact.label === label),
+    );
+    expect(ofDwell.map((fact) => [fact?.value, fact?.kind])).toEqual([
+      ['50 °F', 'override'],
+      ['68 °F', 'assumption'],
+      ['50 %', 'assumption'],
+      ['12 mph', 'override'],
+    ]);
   });
 
   it('warn of what may not meet the cleaner', () => {
@@ -93,6 +118,8 @@ describe('what changes the steps', () => {
     const list = checklist([wall('A', 'Marble')]);
     expect(list.ids).toEqual(['age', 'sample', 'protection', 'scrape', 'scrub', 'rinse', 'look', 'clear']);
     expect(list.notice).toContain('clear water');
+    expect(list.fact('rinse', 'Coldest to wash in')).toBe('40 °F');
+    expect(list.fact('clear', 'Sodium bicarbonate, at most')).toBeUndefined();
     // Two classes short: 400 / 60 * 2.
     expect(list.fact('scrub', 'Time')).toBe('13.3 crew-hours');
   });

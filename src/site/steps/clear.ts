@@ -1,5 +1,6 @@
 import { resultFact } from '../step-facts';
 import type { StepBuilder } from '../step';
+import { alkaliFacts, collectFacts } from './runoff-facts';
 
 /** Masking comes off, and what ran off is dealt with. */
 export const clear: StepBuilder = ({ zone, factors }) => {
@@ -18,15 +19,8 @@ export const clear: StepBuilder = ({ zone, factors }) => {
     ],
     facts: [
       resultFact('Time to unmask', totals.unmaskHours, 'crewHours', 'maskOff', factors),
-      ...(totals.runoff > 0
-        ? [resultFact('Water to collect', totals.runoff, 'volume', 'runoff', factors)]
-        : []),
-      ...(totals.bicarbonate > 0
-        ? [resultFact('Sodium bicarbonate, at most', totals.bicarbonate, 'mass', 'alkali', factors)]
-        : []),
-      ...(totals.sodaAsh > 0
-        ? [resultFact('Soda ash, at most', totals.sodaAsh, 'mass', 'alkali', factors)]
-        : []),
+      ...collectFacts(zone, factors),
+      ...alkaliFacts(zone, factors),
     ],
     source: 'practice',
     kind: 'common practice',

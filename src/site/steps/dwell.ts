@@ -1,6 +1,7 @@
 import { dryingTime } from '../../estimate/drying';
 import { factorFact, resultFact } from '../step-facts';
 import type { StepBuilder } from '../step';
+import { dryingFacts } from './weather-facts';
 
 /** The cleaner works for its dwell, and never dries. */
 export const dwell: StepBuilder = ({ zone, factors }) => {
@@ -19,6 +20,7 @@ export const dwell: StepBuilder = ({ zone, factors }) => {
       ...(Number.isFinite(dries)
         ? [resultFact('Dry in this weather after', dries, 'minutes', 'timeToDry', factors)]
         : []),
+      ...dryingFacts(factors),
       ...(zone.patch
         ? [
             resultFact('Wait after the last stroke', zone.patch.wait, 'minutes', 'wait', factors),

@@ -1,6 +1,7 @@
 import { wallsNamed } from '../named';
 import { factorFact, resultFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
+import { warmthFacts } from './weather-facts';
 import { weatherHold } from './weather-hold';
 
 /** A wet wall takes up little of the cleaner. */
@@ -19,6 +20,7 @@ export const preWet: StepBuilder = ({ zone, factors }) => {
       resultFact('Wet enough after', zone.wet.needed, 'minutes', 'prewetTime', factors),
       ...(zone.zone.below.length > 0 ? [rowsFact('Below, in other zones', wallsNamed(zone.zone.below))] : []),
       resultFact('Water, whole zone', zone.totals.preWetWater, 'volume', 'prewetWater', factors),
+      ...warmthFacts(factors),
     ],
     hold: weatherHold(factors),
     source: 'tn20',

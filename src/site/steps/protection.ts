@@ -2,6 +2,7 @@ import { materialsNamed, wallsNamed } from '../named';
 import { resultFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
 import { weakerBelow, weakerMasked } from '../weaker-below';
+import { alkaliFacts, collectFacts } from './runoff-facts';
 
 /** What is not washed is covered before water comes near. */
 export const protection: StepBuilder = ({ zone, zones, factors }) => {
@@ -38,6 +39,8 @@ export const protection: StepBuilder = ({ zone, zones, factors }) => {
       resultFact('Film', totals.film, 'area', 'film', factors),
       resultFact('Tape', totals.tape, 'length', 'tape', factors),
       resultFact('Time', totals.maskHours, 'crewHours', 'maskOn', factors),
+      ...collectFacts(zone, factors),
+      ...alkaliFacts(zone, factors),
     ],
     decidedOn: rows.map(({ wall, masked }) => (masked ? `${wall} masked` : wall)),
     source: 'practice',

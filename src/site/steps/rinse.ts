@@ -6,6 +6,8 @@ import { levelsOf } from '../levels';
 import { mostSensitive } from '../most-sensitive';
 import { wallsNamed } from '../named';
 import { narrowJet } from '../narrow-jet';
+import { collectFacts } from './runoff-facts';
+import { warmthFacts } from './weather-facts';
 import { weatherHold } from './weather-hold';
 
 /** From the top down, at a pressure that the most sensitive washed wall takes. */
@@ -53,6 +55,8 @@ export const rinse: StepBuilder = ({ zone, factors }) => {
       resultFact('Flow', rinseFlow(factors), 'flow', 'nozzleFlow', factors),
       factorFact('Rinses', 'rinse.count', factors),
       resultFact('Water, whole zone', zone.totals.rinseWater, 'volume', 'rinseWater', factors),
+      ...collectFacts(zone, factors),
+      ...(clear ? warmthFacts(factors) : []),
       ...levels.map(({ level, rows: onLevel }) =>
         rowsFact(level === 0 ? 'Level not stated' : `Level ${String(level)}`, wallsNamed(onLevel)),
       ),
