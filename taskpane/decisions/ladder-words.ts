@@ -4,7 +4,8 @@ import type { System } from '../../src/quantity/systems';
 import { className } from '../../src/rules/cleaner-classes';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import { wallsNamed } from '../../src/site/named';
-import { priceText, quantityText } from './number-text';
+import { priceText } from '../price-text';
+import { quantityText } from './number-text';
 
 /** What a rung of the ladder is marked with. */
 export interface RungMark {

@@ -1,21 +1,12 @@
 import { bidPrice } from '../../src/estimate/price';
 import { show, type Kind, type System } from '../../src/quantity/systems';
 import { amount, rounded } from '../../src/site/amount';
+import { priceText } from '../price-text';
 
 const NO_VALUE = 'no value';
 const NO_CHANGE = 'no change';
 // What sums leave over where nothing has changed.
 const NOTHING = 1e-6;
-const TWO_DECIMALS = { minimumFractionDigits: 2, maximumFractionDigits: 2 };
-
-/**
- * A price as it is bid, in the user's own way of writing numbers.
- * @param price unrounded; NaN where there is none
- * @returns for example `1,234.50`
- */
-export function priceText(price: number): string {
-  return Number.isNaN(price) ? NO_VALUE : bidPrice(price).toLocaleString(undefined, TWO_DECIMALS);
-}
 
 /**
  * A quantity with its unit; a price without one, since the money is the user's.

@@ -140,7 +140,7 @@ function Checklist(props: ChecklistProps) {
       </p>
       <p class="print-only">Zone: {list.zone}</p>
       <OtherClocks all={all} here={list.zone} />
-      <ZoneHead zone={zone} notice={list.notice} system={job.factors.system} />
+      <ZoneHead zone={zone} notice={list.notice} factors={job.factors} />
       {list.steps.some(({ id: step }) => step === 'dwell') && (
         <DwellClock
           progress={ofZone}

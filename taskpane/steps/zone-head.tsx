@@ -1,21 +1,32 @@
 import { useMemo, useState } from 'preact/hooks';
+import { isPriced } from '../../src/estimate/price';
 import type { ZoneEstimate } from '../../src/estimate/schedule';
-import type { System } from '../../src/quantity/systems';
 import { LABEL_FIRST } from '../../src/rules/cautions';
 import { className } from '../../src/rules/cleaner-classes';
+import type { FactorsInForce } from '../../src/rules/read-factors';
 import { Elevation } from '../pictures/elevation';
 import { HoursBars } from '../pictures/hours-bars';
+import { priceText } from '../price-text';
 import { Disclosure } from './disclosure';
 
 /**
- * What a zone is washed with and why, its picture and its hours.
+ * What a zone is washed with and why, its price, its picture and its hours.
  * @param props the zone
  * @param props.zone its estimate
  * @param props.notice what is said of the zone as a whole
- * @param props.system the display system
+ * @param props.factors the factors in force
  * @returns the head of its checklist
  */
-export function ZoneHead({ zone, notice, system }: { zone: ZoneEstimate; notice: string; system: System }) {
+export function ZoneHead({
+  zone,
+  notice,
+  factors,
+}: {
+  zone: ZoneEstimate;
+  notice: string;
+  factors: FactorsInForce;
+}) {
+  const { system } = factors;
   const { governing } = zone;
   // A zone of thousands of walls is not drawn again while a name is typed.
   const elevation = useMemo(() => <Elevation zone={zone} system={system} />, [zone, system]);
@@ -40,6 +51,7 @@ export function ZoneHead({ zone, notice, system }: { zone: ZoneEstimate; notice:
       >
         {elevation}
       </Disclosure>
+      {isPriced(factors) && <p class="not-printed">Price of the zone: {priceText(zone.totals.price)}</p>}
       <Disclosure
         title="Crew-hours by part"
         open={hours}

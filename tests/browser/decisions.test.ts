@@ -366,3 +366,12 @@ it('a seed or a range that cannot be read is said, and nothing is drawn', async 
   await said('rising order');
   expect(await page.locator('.swings').count()).toBe(0);
 });
+
+it('the price of a zone stands at its steps on the screen, and is not printed with them', async () => {
+  ({ page } = await tests.open(book()));
+  await page.getByRole('tab', { name: 'Steps' }).click();
+  const line = page.getByText(`Price of the zone: ${price(number('BIDPRICE', WALLS, 'Front', FACTORS))}`);
+  await line.waitFor();
+  await page.emulateMedia({ media: 'print' });
+  expect(await line.isVisible()).toBe(false);
+});
