@@ -8,8 +8,8 @@ export interface Job {
   readonly factors: unknown[][];
 }
 
-// Every column is used; zones: a mixed one, one that governs down to clear water, one of block and strong mortar,
-// one where all is masked, and rows without a zone.
+// Every column is used; zones: a mixed one whose rinse runs over another, one that governs down to clear water, one of
+// block and strong mortar, one where all is masked, and rows without a zone.
 const mixedRows: unknown[][] = [
   ['A-1', 'Street front', 1, 'Red clay brick', 640, 12, 80, 72, 2, 'N', 'moderate', 'yes', 21, 'no', ''],
   ['A-2', 'Street front', 1, 'Red clay brick', 410, 12, 60, 48, '', 'S', 'heavy', 'no', 5, '', 27.5],
@@ -24,11 +24,13 @@ const mixedRows: unknown[][] = [
   ['D-1', 'Canopy', 1, 'Copper', 60, 3, 10, 14, 2, '', '', '', '', 'yes', ''],
   ['D-2', 'Canopy', 2, 'Timber', 0, 3, '', '', '', '', '', '', '', 'yes', ''],
   ['E-1', '', 1, 'House brick', 150, 6, 12, 16, 1, 'N', 'heavy', 'yes', 28, 'no', ''],
+  ['F-1', 'Porch', 1, 'Stucco', 90, 3, '', '', '', 'N', 'light', 'yes', 40, 'no', '', 'street front'],
 ];
+const HEADINGS = [...WALL_HEADINGS, 'Receives'];
 
 /** Twelve rows and more in US units, with overrides of every sort. */
 export const mixedUs: Job = {
-  walls: [[...WALL_HEADINGS], ...mixedRows],
+  walls: [HEADINGS, ...mixedRows],
   factors: [
     ['units', 'US'],
     ['crew', 3],
@@ -69,7 +71,7 @@ export const mixedSi: Job = {
       ? cells
       : cells.map((cell, place) => {
           if (typeof cell !== 'number') return cell;
-          const heading = WALL_HEADINGS[place];
+          const heading = HEADINGS[place];
           if (heading === 'Area' || heading === 'Openings') return cell * 0.1;
           if (heading === 'Height' || heading === 'Opening perimeter') return cell * 0.3;
           return heading === 'Suction' ? cell / 20 : cell;

@@ -198,6 +198,13 @@ it('a class that the user chose is marked override', () => {
   expect((byNeed as TraceLine[]).at(-1)).toMatchObject({ kind: 'published' });
 });
 
+it('a ceiling that is set by what the rinse runs over says so', () => {
+  const ceiling = traced(mixedUs, 'governing', 'Street front') as TraceLine[];
+  // Stucco takes class 1, and stands in the porch below.
+  expect(ceiling.at(-1)).toMatchObject({ value: 1 });
+  expect(ceiling.map(({ symbol }) => symbol)).toContain('ceiling_stucco');
+});
+
 it('a measured suction stands in the trace as an input, and residue without a statement as foretold', () => {
   const water = traced(mixedUs, 'water', 'Street front') as TraceLine[];
   // Rows are counted within the range, its headings being row 1.
