@@ -4,7 +4,7 @@ import type { PanelProps } from './panel-props';
 import type { ReviewProps } from './review/review-panel';
 import { SetUpPanel } from './set-up/set-up-panel';
 import { Tabs } from './tabs';
-import type { WallSource } from './wall-source';
+import { readWallSource, type WallSource } from './wall-source';
 import { whenShown } from './when-shown';
 import type { WorkbookPort } from './workbook/port';
 
@@ -41,7 +41,7 @@ export function App({ port }: { port: WorkbookPort }) {
   useEffect(() => {
     readKept(port, 'source')
       .then((text) => {
-        if (text !== undefined) setSource(JSON.parse(text) as WallSource);
+        if (text !== undefined) setSource(readWallSource(text));
       })
       .catch(() => {
         say(

@@ -23,6 +23,28 @@ const PLAIN_SHEET = /^[\p{L}_][\p{L}\p{N}_]*$/u;
 const LIKE_AN_ADDRESS = /^([A-Z]{1,3}\d+|R\d*C\d*|R|C)$/i;
 
 /**
+ * A source that was kept in the workbook.
+ * @param text the text that was kept
+ * @returns the source
+ * @throws {Error} where the text is none of ours
+ */
+export function readWallSource(text: string): WallSource {
+  const { walls, factors, headings } = JSON.parse(text) as Record<string, unknown>;
+  return {
+    walls: checkedReference(walls),
+    ...(factors === undefined ? {} : { factors: checkedReference(factors) }),
+    ...(headings === undefined ? {} : { headings: checkedReference(headings) }),
+  };
+}
+
+function checkedReference(kept: unknown): Reference {
+  const { table, sheet, address } = (kept ?? {}) as Record<string, unknown>;
+  if (typeof table === 'string') return { table };
+  if (typeof sheet === 'string' && typeof address === 'string') return { sheet, address };
+  throw new Error('This is neither a table nor a range.');
+}
+
+/**
  * The values of a reference.
  * @param port the workbook
  * @param reference a table or a range

@@ -53,6 +53,7 @@ export async function runReview(input: ReviewInput): Promise<Review | undefined>
     if (!second) return undefined;
     report = { ...second, findings: afterCalculating(first.findings, second.findings) };
   }
+  await input.turns.pause();
   const kept = await keepFormulas(port, report);
   return { ...report, remembered: kept };
 }

@@ -6,8 +6,8 @@ export interface Turns {
   readonly pause: () => Promise<void>;
 }
 
-// The pane answers within 50 ms; one step of the work may run over the end of its slice.
-const SLICE_MS = 25;
+// The pane is to answer within 50 ms, and the last step of a slice may run over its end.
+const SLICE_MS = 16;
 
 /**
  * Does a long work in slices, so that the pane answers in between.

@@ -17,7 +17,7 @@ export function UnitsChoice({ system, choose }: { system: System; choose: (syste
   const id = useId();
   return (
     <fieldset>
-      <legend>Units of the walls, the factors and the results</legend>
+      <legend>Units</legend>
       {SYSTEMS.map((each) => (
         <label key={each.system} class="choice">
           <input

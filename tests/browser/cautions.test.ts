@@ -54,7 +54,7 @@ describe('cautions', () => {
     expect(rows[0]?.slice(0, 3)).toEqual(['Topic', 'Stop', 'Caution']);
     expect(rows[1]?.[2]).toContain("product's label");
     expect(rows.find(([topic, stop]) => topic === 'The wall itself' && stop === 'stop')?.slice(3, 5)).toEqual(
-      ["'3 days old", 'Court: C-1'],
+      ['3 days old', 'Court: C-1'],
     );
     expect(rows.flat().some((cell) => String(cell).startsWith('='))).toBe(false);
     expect(await page.locator('.cautions img').count()).toBe(0);

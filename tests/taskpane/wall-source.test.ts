@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { placeOf, readSource, referenceText } from '../../taskpane/wall-source';
+import { placeOf, readSource, readWallSource, referenceText } from '../../taskpane/wall-source';
 import { MemoryWorkbook } from '../../taskpane/workbook/memory-workbook';
 
 const workbook = new MemoryWorkbook({
@@ -38,4 +38,22 @@ it('a table is found where it stands', async () => {
     address: 'A1',
   });
   await expect(placeOf(workbook, { table: 'Gone' })).rejects.toThrow('There is no table Gone');
+});
+
+describe('a source that was kept', () => {
+  it('comes back the same', () => {
+    const source = { walls: { sheet: 'S', address: 'A1:B2' }, headings: { table: 'H' } };
+    expect(readWallSource(JSON.stringify(source))).toEqual(source);
+  });
+
+  it.each([
+    '',
+    'null',
+    '{}',
+    '{"walls":{}}',
+    '{"walls":{"table":"W"},"factors":7}',
+    '{"walls":{"sheet":"S"}}',
+  ])('is refused where it is none: %s', (text) => {
+    expect(() => readWallSource(text)).toThrow();
+  });
 });

@@ -28,13 +28,13 @@ describe('a long work in slices', () => {
   const never = new AbortController().signal;
 
   it('pauses when its time is up, and comes to its end', async () => {
-    const turns = ticking(5);
+    const turns = ticking(4);
     const seen: number[] = [];
     const result = await inSlices(counting(20), turns, never, (step) => seen.push(step));
     expect(result).toBe('done');
-    // 25 ms at 5 ms a step are five steps a slice; the first look starts the slice.
-    expect(seen).toEqual([5, 10, 15, 20]);
-    expect(turns.pauses()).toBe(4);
+    // 16 ms at 4 ms a step are four steps a slice; the first look starts the slice.
+    expect(seen).toEqual([4, 8, 12, 16, 20]);
+    expect(turns.pauses()).toBe(5);
   });
 
   it('does one step a slice where a step takes longer than a slice', async () => {
