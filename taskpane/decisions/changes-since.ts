@@ -35,6 +35,8 @@ export async function changesSince(
   const factors = readFactors(range);
   const former = named(`The baseline ${baseline}`, () => readWalls(before, factors, headings));
   const latter = named('The walls', () => readWalls(walls, factors, headings));
+  // A long table takes a turn of its own to be read.
+  await turns.pause();
   const steps = changeSteps(former, latter, factors);
   const between = await inSlices(steps, turns, signal, () => undefined);
   return between && { ...between, factors };

@@ -72,7 +72,7 @@ describe('drawing within ranges', () => {
     const drawn = await drawRanges({
       ...input(controller),
       turns: ticking(() => {
-        if (++pauses === 3) controller.abort();
+        if (++pauses === 4) controller.abort();
       }),
       progress: ({ done, total }) => {
         expect(total).toBe(DRAWS);
