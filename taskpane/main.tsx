@@ -7,7 +7,11 @@ async function start(): Promise<void> {
   if (!pane) return;
   const port = await openWorkbook();
   render(
-    port ? <App port={port} /> : <p>Washdown works on a workbook: open it from the Home tab of Excel.</p>,
+    port ? (
+      <App port={port} />
+    ) : (
+      <p class="panel">Washdown works on a workbook: open it from the Home tab of Excel.</p>
+    ),
     pane,
   );
 }
