@@ -7,6 +7,7 @@ import {
   type QuantityId,
 } from '../src/estimate/quantities';
 import type { ZoneEstimate } from '../src/estimate/schedule';
+import { constants } from '../src/rules/constants';
 import type { Kind, System } from '../src/quantity/systems';
 import { answer, readQuestion } from './arguments';
 import { heading, notAvailable, quantityCell } from './cells';
@@ -92,7 +93,11 @@ function zoneLine(estimate: ZoneEstimate, money: readonly QuantityId[], system: 
     governing?.classToUse ?? none,
     ...zoneColumns.map(({ kind, of }) => quantityCell(of(estimate), kind, system, finding)),
     ...quantityCells(totals, physicalIds, system, finding),
-    quantityCell(Math.ceil(totals.days), 'days', system, finding),
+    quantityCell(calendarDays(totals.days), 'days', system, finding),
     ...quantityCells(totals, money, system, finding),
   ];
+}
+
+function calendarDays(days: number): number {
+  return Math.max(0, Math.ceil(days - constants.guard.value));
 }
