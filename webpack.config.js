@@ -113,7 +113,12 @@ export default (env = {}) => {
         { from: 'taskpane/taskpane.html', to: 'taskpane.html' },
         { from: 'taskpane/style.css', to: 'style.css', make: (shell) => shell + panelStyles() },
         { from: 'assets/support.html', to: 'support.html' },
-        { from: 'manifest.xml', to: 'manifest.xml', make: (text) => text.replace(IN_MANIFEST, address) },
+        { from: 'assets/privacy.html', to: 'privacy.html' },
+        {
+          from: 'manifest.xml',
+          to: 'manifest.xml',
+          make: (text) => text.replace(IN_MANIFEST, () => address.replaceAll('&', '&amp;')),
+        },
         { to: 'functions.json', make: metadata },
         ...[16, 32, 64, 80].map((size) => ({
           from: `assets/icon-${size}.png`,
