@@ -1,0 +1,105 @@
+import type { IWorkbookData } from '@univerjs/presets';
+import type { NameInfo } from '../../../taskpane/workbook/port';
+import { areaAddress } from '../../xlsx/address';
+import { openArchive, partText, type Archive } from '../../xlsx/archive';
+import { BadFile } from '../../xlsx/bad-file';
+import type { Book } from '../../xlsx/book';
+import { workbookPart } from '../../xlsx/parts';
+import { readBook } from '../../xlsx/read-book';
+import { elements, parseXml } from '../../xlsx/xml';
+import { typedFormula } from './formula-form';
+import { readKeptTexts } from './kept-parts';
+import { kindsOfThings } from './kinds-of-things';
+import { readLooks } from './read-looks';
+import { isTrue, readSheet, styleId, type ReadSheet } from './read-sheet';
+import type { OpenedWorkbook, ShownTable } from './shown-workbook';
+
+/** Names that start like this are the spreadsheet's own: print areas, filters. */
+export const BUILT_IN_NAME = /^_xlnm\./i;
+
+function namesOf(book: Book): NameInfo[] {
+  return book.names
+    .filter(({ name }) => !BUILT_IN_NAME.test(name))
+    .map(({ name, formula, sheet }) => ({
+      name,
+      ...(sheet === undefined ? {} : { sheet }),
+      refersTo: typedFormula(formula),
+    }));
+}
+
+function tablesOf(book: Book): ShownTable[] {
+  return book.tables
+    .filter(({ headerRows }) => headerRows > 0)
+    .map(({ name, sheet, area, totalsRows }) => ({
+      name,
+      sheet,
+      address: areaAddress(area),
+      totals: totalsRows > 0,
+    }));
+}
+
+/**
+ * The id under which the page keeps a sheet of the file.
+ * @param number the sheet's own number in the file
+ * @returns the id
+ */
+export function sheetId(number: string): string {
+  return `sheet-${number}`;
+}
+
+function read(archive: Archive): OpenedWorkbook {
+  const path = workbookPart(archive);
+  const book = readBook(archive);
+  const workbook = parseXml(partText(archive, path), path);
+  const looks = readLooks(archive, path);
+  const listed = new Map(
+    elements(workbook, 'sheet').map((element) => [element.getAttribute('name') ?? '', element]),
+  );
+  const shared = {
+    ...looks,
+    date1904: isTrue(elements(workbook, 'workbookPr')[0]?.getAttribute('date1904')),
+  };
+  const sheets = book.sheets.map(({ name, part, cells }): ReadSheet => {
+    const element = listed.get(name);
+    const tables = book.tables.filter(({ sheet }) => sheet === name).map(({ area }) => area);
+    const hidden = (element?.getAttribute('state') ?? 'visible') !== 'visible';
+    const id = sheetId(element?.getAttribute('sheetId') ?? name);
+    return readSheet({ id, name, hidden, xml: partText(archive, part), path: part, cells, tables }, shared);
+  });
+  const ids = sheets.map(({ data }) => data.id ?? '');
+  const snapshot: IWorkbookData = {
+    id: 'workbook',
+    name: '',
+    appVersion: '',
+    locale: 'enUS' as IWorkbookData['locale'],
+    styles: Object.fromEntries(looks.styles.map((style, number) => [styleId(number), style])),
+    sheetOrder: ids,
+    sheets: Object.fromEntries(sheets.map(({ data }, index) => [ids[index] ?? '', data])),
+  };
+  return {
+    snapshot,
+    tables: tablesOf(book),
+    names: namesOf(book),
+    spills: sheets.flatMap(({ spills }) => spills),
+    parts: readKeptTexts(archive, path),
+    notShown: kindsOfThings(archive),
+  };
+}
+
+/**
+ * Opens a workbook file for the page.
+ * @param bytes the file
+ * @returns what the page shows, and what it does not
+ * @throws {BadFile} where the file cannot be used, with the reason
+ */
+export function openWorkbook(bytes: Uint8Array): Promise<OpenedWorkbook> {
+  return Promise.resolve().then(() => {
+    try {
+      return read(openArchive(bytes));
+    } catch (cause) {
+      if (cause instanceof BadFile) throw cause;
+      const reason = cause instanceof Error ? cause.message : String(cause);
+      throw new BadFile(`The workbook is damaged (${reason}). Accepted: an .xlsx workbook.`);
+    }
+  });
+}
