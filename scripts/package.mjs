@@ -1,0 +1,50 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { root } from './built.mjs';
+
+const FOLDER = 'out/package';
+const USE = 'npm run package -- --url https://your.server/washdown';
+
+/** The address of the arguments, as the manifest takes it, or what is wrong with it. */
+function readAddress(args) {
+  let given;
+  try {
+    given = parseArgs({ args, options: { url: { type: 'string' } } }).values.url;
+  } catch {
+    return { wrong: 'There must be the option --url with an address, and nothing else' };
+  }
+  if (!given) return { wrong: 'The address that the folder will be served from is missing' };
+  if (!URL.canParse(given)) return { wrong: `"${given}" is no address` };
+  const url = new URL(given);
+  if (url.protocol !== 'https:') return { wrong: `Excel takes https addresses alone, not "${given}"` };
+  if (/[?#]/.test(given)) return { wrong: `The address "${given}" must have no query and no fragment` };
+  if (url.username || url.password)
+    return { wrong: 'The address must have no name or password: everybody can read it' };
+  return { address: url.href.replace(/\/+$/, '') };
+}
+
+function refuse(why) {
+  console.error(why);
+  process.exit(1);
+}
+
+const { address, wrong } = readAddress(process.argv.slice(2));
+if (wrong) refuse(`${wrong}: ${USE}`);
+const webpack = join(root, 'node_modules/webpack/bin/webpack.js');
+if (!existsSync(webpack)) refuse('The packages are missing: npm ci --loglevel=error');
+// A build of its own: dist/ keeps the default address.
+const { status } = spawnSync(
+  process.execPath,
+  [webpack, '--mode', 'production', '--output-path', join(root, FOLDER), '--env', `url=${address}`],
+  { cwd: root, stdio: ['ignore', 2, 2] },
+);
+if (status !== 0) process.exit(status ?? 1);
+console.log(`${FOLDER}/ is ready to be served at ${address}.
+
+1. Copy what is in it to that web server: ${address}/support.html must open in a browser.
+   For Excel on the web the server must allow other origins to read functions.json
+   (the header Access-Control-Allow-Origin).
+2. Give ${FOLDER}/manifest.xml to Excel: for everybody through the organisation's admin center, for one team
+   in a trusted shared folder, for yourself on the web under Insert, Add-ins, Upload My Add-in.`);
