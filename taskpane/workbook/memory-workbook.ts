@@ -1,4 +1,5 @@
-import { areaAddress, cellAddress, parseAddress, type Area } from '../../src/review/audit/address';
+import { areaAddress, cellAddress, type Area } from '../../src/review/audit/address';
+import { areaOf, areaUnder } from './block-area';
 import type {
   Block,
   CellContent,
@@ -308,18 +309,6 @@ export class MemoryWorkbook implements WorkbookPort {
       return { ...used, top, bottom: Math.min(used.bottom, top + SCANNED_ROWS - 1) };
     });
   }
-}
-
-function areaOf(address: string): Area {
-  const area = parseAddress(address);
-  if (!area) throw new Error(`${address} is no address.`);
-  return area;
-}
-
-function areaUnder({ address, rows }: Block): Area {
-  const { top, left } = areaOf(address);
-  const width = Math.max(1, ...rows.map((row) => row.length));
-  return { top, left, bottom: top + Math.max(1, rows.length) - 1, right: left + width - 1 };
 }
 
 /** As a user types: `=` starts a formula, an apostrophe a text. */

@@ -1,5 +1,5 @@
-import { areaAddress, parseAddress, type Area } from '../../src/review/audit/address';
-import { cellAddress } from '../../src/review/audit/address';
+import { areaAddress, cellAddress, parseAddress, type Area } from '../../src/review/audit/address';
+import { areaUnder } from './block-area';
 import { hostRows } from './office-content';
 import { partNamespace, partText, partXml } from './part-xml';
 import type {
@@ -304,14 +304,6 @@ async function worksheetOf(context: Excel.RequestContext, sheet: string): Promis
   await context.sync();
   if (worksheet.isNullObject) throw new Error(`There is no sheet ${sheet} in this workbook.`);
   return worksheet;
-}
-
-function areaUnder({ address, rows }: Block): Area {
-  const corner = parseAddress(address);
-  if (!corner) throw new Error(`${address} is no address.`);
-  const width = Math.max(1, ...rows.map((row) => row.length));
-  const { top, left } = corner;
-  return { top, left, bottom: top + Math.max(1, rows.length) - 1, right: left + width - 1 };
 }
 
 function slabs(area: Area): Area[] {

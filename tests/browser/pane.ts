@@ -4,7 +4,7 @@ import { build } from 'esbuild';
 import type { Browser, Page } from 'playwright-core';
 import type { Contents } from '../../taskpane/workbook/memory-workbook';
 import { launchChromium } from './chromium';
-import { serveFiles, type FileServer } from './serve';
+import { serveFiles, type FileServer } from '../../workbench/serve/serve-files';
 
 /** The platform's script, the one address outside of this machine that the pane may ask for. */
 export const PLATFORM_SCRIPT = 'https://appsforoffice.microsoft.com/lib/1/hosted/office.js';

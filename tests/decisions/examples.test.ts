@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../functions/catalogue';
 import { libraryUs } from '../../workbench/demo/library-us';
 import { makeWorkbook } from '../../workbench/demo/make-workbook';
-import { loadBundle } from '../../workbench/engine/bundle';
+import { loadBundle } from '../../workbench/engine/load-bundle';
 import { recalculate, type FormulaResult } from '../../workbench/engine/recalculate';
 import { openArchive } from '../../workbench/xlsx/archive';
 import type { BookSheet } from '../../workbench/xlsx/book';

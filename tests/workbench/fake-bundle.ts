@@ -1,4 +1,5 @@
-import { readBundle, type Bundle } from '../../workbench/engine/bundle';
+import type { Bundle } from '../../workbench/engine/bundle';
+import { readBundle } from '../../workbench/engine/load-bundle';
 
 // Stands in for the built bundle: sums that can be worked out in the head, and no part of the model.
 const SCRIPT = `

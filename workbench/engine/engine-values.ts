@@ -10,7 +10,7 @@ import {
   ErrorValueObject,
   NumberValueObject,
   StringValueObject,
-} from './univer';
+} from '#univer';
 
 const ENGINE_ERRORS: Readonly<Record<string, CellError>> = {
   '#CYCLE!': { error: '#REF!', message: 'The formula depends on its own result.' },

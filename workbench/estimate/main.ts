@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { resultUnit } from '../../functions/result-unit';
-import { loadBundle } from '../engine/bundle';
+import { loadBundle } from '../engine/load-bundle';
 import { runEstimate } from './run';
 
 const DIST = join(fileURLToPath(new URL('.', import.meta.url)), '..', '..', 'dist');

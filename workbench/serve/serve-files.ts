@@ -9,6 +9,7 @@ const TYPES: Readonly<Record<string, string>> = {
   '.css': 'text/css; charset=utf-8',
   '.json': 'application/json',
   '.png': 'image/png',
+  '.xlsx': 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
 };
 
 /** A server of the files of a directory, on this machine alone. */
@@ -21,9 +22,10 @@ export interface FileServer {
 /**
  * Serves the files of a directory on 127.0.0.1.
  * @param directory the directory
+ * @param wanted the port; where it is taken, and without one, the system gives another
  * @returns the server, once it listens
  */
-export async function serveFiles(directory: string): Promise<FileServer> {
+export async function serveFiles(directory: string, wanted = 0): Promise<FileServer> {
   const server = createServer((request, response) => {
     const { pathname } = new URL(request.url ?? '/', 'http://127.0.0.1');
     const file = join(directory, normalize(decodeURIComponent(pathname)));
@@ -34,7 +36,17 @@ export async function serveFiles(directory: string): Promise<FileServer> {
     response.writeHead(200, { 'content-type': TYPES[extname(file)] ?? 'application/octet-stream' });
     response.end(readFileSync(file));
   });
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  const listen = (port: number): Promise<void> =>
+    new Promise((resolve, reject) => {
+      server.once('error', reject);
+      server.listen(port, '127.0.0.1', () => {
+        resolve();
+      });
+    });
+  await listen(wanted).catch((error: unknown) => {
+    if (wanted === 0 || (error as NodeJS.ErrnoException).code !== 'EADDRINUSE') throw error;
+    return listen(0);
+  });
   const { port } = server.address() as AddressInfo;
   return {
     address: `http://127.0.0.1:${String(port)}`,

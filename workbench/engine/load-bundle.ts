@@ -1,0 +1,36 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { createContext, Script } from 'node:vm';
+import { functionHost, type Bundle } from './bundle';
+
+/**
+ * Runs a built bundle as the host does and collects the functions that it associates.
+ * @param script text of the built script
+ * @param metadata text of the generated metadata
+ * @returns the functions
+ * @throws {Error} where script and metadata do not name the same functions
+ */
+export function readBundle(script: string, metadata: string): Bundle {
+  const host = functionHost();
+  const globals: Record<string, unknown> = { CustomFunctions: host.CustomFunctions, console };
+  globals['self'] = globals;
+  new Script(script, { filename: 'functions.js' }).runInContext(createContext(globals));
+  return host.bundle(metadata);
+}
+
+/**
+ * Loads the built bundle.
+ * @param directory where functions.js and functions.json are
+ * @returns the functions
+ * @throws {Error} where the bundle is not built
+ */
+export function loadBundle(directory: string): Bundle {
+  const read = (name: string): string => {
+    try {
+      return readFileSync(join(directory, name), 'utf8');
+    } catch {
+      throw new Error(`${join(directory, name)} is missing. Build first: npm run build`);
+    }
+  };
+  return readBundle(read('functions.js'), read('functions.json'));
+}

@@ -1,0 +1,11 @@
+import type { FWorkbook } from '@univerjs/presets/preset-sheets-core';
+import type { PartName } from '../../taskpane/workbook/port';
+
+/** The workbook that the page shows. */
+export interface PageBook {
+  readonly workbook: FWorkbook;
+  /** Texts that the workbook keeps. */
+  readonly parts: Map<PartName, string>;
+  /** The file that it was opened from. */
+  readonly original?: Uint8Array;
+}

@@ -1,0 +1,85 @@
+import type { FUniver } from '@univerjs/presets';
+import type { FWorkbook } from '@univerjs/presets/preset-sheets-core';
+import type { ShownWorkbook } from './files/shown-workbook';
+import { workedOut, type Cells } from './cells';
+import { addTable, tablesOf } from './tables';
+import { areaOf } from '../../taskpane/workbook/block-area';
+import { areaAddress } from '../../src/review/audit/address';
+import type { PageBook } from './page-book';
+
+/** A workbook with one blank sheet. */
+export const EMPTY: ShownWorkbook = {
+  snapshot: {
+    id: 'empty',
+    name: 'Workbook',
+    appVersion: '',
+    locale: 'enUS' as ShownWorkbook['snapshot']['locale'],
+    styles: {},
+    sheetOrder: ['sheet1'],
+    sheets: { sheet1: { id: 'sheet1', name: 'Sheet1' } },
+  },
+  tables: [],
+  names: [],
+  spills: [],
+  parts: {},
+};
+
+let shown = 0;
+
+/**
+ * Shows a workbook in place of the one that is shown.
+ * @param api the spreadsheet
+ * @param cells reads its cells
+ * @param contents the workbook
+ * @param former the workbook that goes
+ * @returns the workbook in the spreadsheet, worked out
+ */
+export async function showWorkbook(
+  api: FUniver,
+  cells: Cells,
+  contents: ShownWorkbook,
+  former?: FWorkbook,
+): Promise<FWorkbook> {
+  if (former) api.disposeUnit(former.getId());
+  shown += 1;
+  const workbook = api.createWorkbook({ ...contents.snapshot, id: `book${String(shown)}` });
+  for (const { name, refersTo, sheet } of contents.names) {
+    const place = sheet === undefined ? null : workbook.getSheetByName(sheet);
+    if (place) place.insertDefinedName(name, refersTo);
+    else workbook.insertDefinedName(name, refersTo);
+  }
+  for (const table of contents.tables) {
+    const sheet = workbook.getSheetByName(table.sheet);
+    if (!sheet) continue;
+    const area = areaOf(table.address);
+    const [headings = []] = cells.values(sheet, { ...area, bottom: area.top });
+    await addTable(api, workbook, { ...table, headings: headings.map(String) });
+  }
+  api.getFormula().executeCalculation();
+  await workedOut(api);
+  return workbook;
+}
+
+/**
+ * The workbook that is shown, as it is to be saved.
+ * @param cells reads the cells
+ * @param book the workbook
+ * @param names its defined names
+ * @returns the contents
+ */
+export function shownContents(cells: Cells, book: PageBook, names: ShownWorkbook['names']): ShownWorkbook {
+  const { workbook, parts } = book;
+  return {
+    snapshot: workbook.save(),
+    tables: tablesOf(workbook),
+    names,
+    spills: workbook.getSheets().flatMap((sheet) =>
+      cells.spills(sheet).map(({ area, values }) => ({
+        sheet: sheet.getSheetName(),
+        address: areaAddress(area),
+        values,
+      })),
+    ),
+    parts: Object.fromEntries(parts),
+  };
+}

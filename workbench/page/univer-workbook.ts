@@ -1,0 +1,249 @@
+import { CellValueType, type FUniver, type ICellData } from '@univerjs/presets';
+import { SetFormulaCalculationResultMutation, type FWorksheet } from '@univerjs/presets/preset-sheets-core';
+import { areaAddress, cellAddress, type Area } from '../../src/review/audit/address';
+import { areaOf, areaUnder } from '../../taskpane/workbook/block-area';
+import type {
+  Block,
+  CellContent,
+  Formula,
+  NameInfo,
+  PartName,
+  Place,
+  Progress,
+  ScannedBlock,
+  TableInfo,
+  WorkbookPort,
+} from '../../taskpane/workbook/port';
+import { workedOut, type Cells } from './cells';
+import type { PageBook } from './page-book';
+import { addTable, tablesOf } from './tables';
+
+const SCANNED_ROWS = 200;
+const PIXELS_A_CHARACTER = 7;
+const PADDING_PIXELS = 8;
+const LEAST_CHARACTERS = 8;
+const MOST_CHARACTERS = 40;
+
+/** The workbook on the page behind the port that the pane knows. */
+export class UniverWorkbook implements WorkbookPort {
+  /**
+   * Adapts a spreadsheet.
+   * @param api the spreadsheet
+   * @param cells reads its cells
+   * @param book the workbook
+   */
+  constructor(
+    private readonly api: FUniver,
+    private readonly cells: Cells,
+    private readonly book: PageBook,
+  ) {}
+
+  sheets(): Promise<string[]> {
+    return Promise.resolve(this.book.workbook.getSheets().map((sheet) => sheet.getSheetName()));
+  }
+
+  tables(): Promise<TableInfo[]> {
+    return Promise.resolve(tablesOf(this.book.workbook));
+  }
+
+  names(): Promise<NameInfo[]> {
+    const { workbook } = this.book;
+    return Promise.resolve(
+      workbook.getDefinedNames().map((defined) => {
+        const sheet = workbook.getSheetBySheetId(defined.getLocalSheetId() ?? '')?.getSheetName();
+        return {
+          name: defined.getName(),
+          refersTo: `=${defined.getFormulaOrRefString().replace(/^=/, '')}`,
+          ...(sheet === undefined ? {} : { sheet }),
+        };
+      }),
+    );
+  }
+
+  async readTable(name: string): Promise<CellContent[][]> {
+    const found = tablesOf(this.book.workbook).find(
+      (table) => table.name.toLowerCase() === name.toLowerCase(),
+    );
+    if (!found) throw new Error(`There is no table ${name} in this workbook.`);
+    return this.readRange(found);
+  }
+
+  async readRange({ sheet, address }: Place): Promise<CellContent[][]> {
+    await workedOut(this.api);
+    return this.cells.values(this.sheet(sheet), areaOf(address));
+  }
+
+  selection(): Promise<Place> {
+    const { workbook } = this.book;
+    const range = workbook.getActiveRange();
+    const sheet = workbook.getActiveSheet().getSheetName();
+    if (!range) return Promise.resolve({ sheet, address: 'A1' });
+    return Promise.resolve({
+      sheet,
+      address: areaAddress({
+        top: range.getRow() + 1,
+        left: range.getColumn() + 1,
+        bottom: range.getLastRow() + 1,
+        right: range.getLastColumn() + 1,
+      }),
+    });
+  }
+
+  filledCells(blocks: readonly Block[]): Promise<Place[]> {
+    return Promise.resolve(
+      blocks.flatMap((block) => {
+        const sheet = this.book.workbook.getSheetByName(block.sheet);
+        if (!sheet) return [];
+        const { top, left, bottom, right } = areaUnder(block);
+        // A sheet ends somewhere; beyond it nothing is filled.
+        const area = {
+          top,
+          left,
+          bottom: Math.min(bottom, sheet.getMaxRows()),
+          right: Math.min(right, sheet.getMaxColumns()),
+        };
+        return this.cells
+          .values(sheet, area)
+          .flatMap((row, down) =>
+            row.flatMap((content, across) =>
+              content === '' ? [] : { sheet: block.sheet, address: cellAddress(top + down, left + across) },
+            ),
+          );
+      }),
+    );
+  }
+
+  async write(blocks: readonly Block[]): Promise<void> {
+    for (const block of blocks) await this.writeBlock(block);
+    await workedOut(this.api);
+  }
+
+  async *scan(progress: Progress, signal: AbortSignal): AsyncIterable<ScannedBlock> {
+    await workedOut(this.api);
+    const readings = this.book.workbook.getSheets().flatMap((sheet) => {
+      const used = this.cells.used(sheet);
+      return used ? slabs(used).map((area) => ({ sheet, area })) : [];
+    });
+    for (const [done, { sheet, area }] of readings.entries()) {
+      await new Promise((resolve) => setTimeout(resolve));
+      if (signal.aborted) return;
+      progress(done, readings.length);
+      const values = this.cells.values(sheet, area);
+      const formulas = this.cells
+        .formulas(sheet, area)
+        .map((row, down) =>
+          row.map((formula, across) => (formula === '' ? (values[down]?.[across] ?? '') : formula)),
+        );
+      yield { sheet: sheet.getSheetName(), row: area.top, column: area.left, formulas, values };
+    }
+    progress(readings.length, readings.length);
+  }
+
+  goTo({ sheet, address }: Place): Promise<void> {
+    const found = this.sheet(sheet);
+    const { top, left } = areaOf(address);
+    found.activate();
+    this.rangeOf(found, areaOf(address)).activate();
+    found.scrollToCell(Math.max(0, top - 3), Math.max(0, left - 2));
+    return Promise.resolve();
+  }
+
+  readPart(name: PartName): Promise<string | undefined> {
+    return Promise.resolve(this.book.parts.get(name));
+  }
+
+  writePart(name: PartName, text: string): Promise<boolean> {
+    this.book.parts.set(name, text);
+    return Promise.resolve(true);
+  }
+
+  onChanged(listener: (place: Place) => void): () => void {
+    const added = this.api.addEvent(this.api.Event.SheetValueChanged, ({ effectedRanges, payload }) => {
+      // As with the host, what formulas come to is no change of the workbook.
+      if (payload.id === SetFormulaCalculationResultMutation.id) return;
+      for (const range of effectedRanges) {
+        listener({
+          sheet: range.getSheetName(),
+          address: areaAddress({
+            top: range.getRow() + 1,
+            left: range.getColumn() + 1,
+            bottom: range.getLastRow() + 1,
+            right: range.getLastColumn() + 1,
+          }),
+        });
+      }
+    });
+    return () => {
+      added.dispose();
+    };
+  }
+
+  async calculate(): Promise<void> {
+    this.api.getFormula().executeCalculation();
+    await workedOut(this.api);
+  }
+
+  private sheet(name: string): FWorksheet {
+    const found = this.book.workbook.getSheetByName(name);
+    if (!found) throw new Error(`There is no sheet ${name} in this workbook.`);
+    return found;
+  }
+
+  private rangeOf(sheet: FWorksheet, { top, left, bottom, right }: Area) {
+    return sheet.getRange(top - 1, left - 1, bottom - top + 1, right - left + 1);
+  }
+
+  private async writeBlock(block: Block): Promise<void> {
+    const { workbook } = this.book;
+    const sheet = workbook.getSheetByName(block.sheet) ?? workbook.insertSheet(block.sheet);
+    const area = areaUnder(block);
+    if (sheet.getMaxRows() < area.bottom) sheet.setRowCount(area.bottom);
+    if (sheet.getMaxColumns() < area.right) sheet.setColumnCount(area.right);
+    const width = area.right - area.left + 1;
+    const rows = block.rows.length === 0 ? [[]] : block.rows;
+    this.rangeOf(sheet, area).setValues(
+      rows.map((row) => Array.from({ length: width }, (_, column) => cellOf(row[column] ?? ''))),
+    );
+    const { heading, table, widths } = block;
+    if (heading === true) this.rangeOf(sheet, { ...area, bottom: area.top }).setFontWeight('bold');
+    if (widths) this.rangeOf(sheet, area).setWrap(true);
+    for (let column = 0; column < width; column++) {
+      const characters = widths ? (widths[column] ?? LEAST_CHARACTERS) : widest(block.rows, column);
+      sheet.setColumnWidth(area.left - 1 + column, characters * PIXELS_A_CHARACTER + PADDING_PIXELS);
+    }
+    if (table !== undefined) {
+      await addTable(this.api, workbook, {
+        name: table,
+        sheet: block.sheet,
+        address: areaAddress(area),
+        headings: (block.rows[0] ?? []).map((title) => (typeof title === 'object' ? '' : String(title))),
+        totals: false,
+      });
+    }
+  }
+}
+
+function cellOf(content: CellContent | Formula): ICellData {
+  if (typeof content === 'object') return { f: content.formula, v: null, t: null, p: null };
+  const blank = { f: null, si: null, p: null };
+  if (content === '') return { ...blank, v: null, t: null };
+  if (typeof content === 'boolean') return { ...blank, v: content ? 1 : 0, t: CellValueType.BOOLEAN };
+  const t = typeof content === 'number' ? CellValueType.NUMBER : CellValueType.STRING;
+  return { ...blank, v: content, t };
+}
+
+function widest(rows: Block['rows'], column: number): number {
+  const lengths = rows.map((row) => {
+    const content = row[column] ?? '';
+    return typeof content === 'object' ? LEAST_CHARACTERS : String(content).length;
+  });
+  return Math.min(MOST_CHARACTERS, Math.max(LEAST_CHARACTERS, ...lengths));
+}
+
+function slabs(area: Area): Area[] {
+  const found: Area[] = [];
+  for (let top = area.top; top <= area.bottom; top += SCANNED_ROWS) {
+    found.push({ ...area, top, bottom: Math.min(area.bottom, top + SCANNED_ROWS - 1) });
+  }
+  return found;
+}
