@@ -34,7 +34,8 @@ const STORED_ERRORS = new Set([
   '#GETTING_DATA',
 ]);
 
-function valueParts(value: CellValue): { type?: string; text?: string } {
+/** How the file keeps a value: the type of the cell, and the text of the value element. */
+export function valueParts(value: CellValue): { type?: string; text?: string } {
   if (value === null) return {};
   if (isCellError(value))
     return { type: 'e', text: STORED_ERRORS.has(value.error) ? value.error : '#VALUE!' };

@@ -1,4 +1,5 @@
 import type { Element } from '@xmldom/xmldom';
+import type { Nullable } from '@univerjs/presets';
 
 /** Where a colour of the file may come from other than itself. */
 export interface Palette {
@@ -101,7 +102,7 @@ const FUNCTIONAL = /^rgba?\(\s*(\d+)\s*,\s*(\d+)\s*,\s*(\d+)/i;
  * @param colour `#rgb`, `#rrggbb` or `rgb(r, g, b)`
  * @returns as `#RRGGBB`; undefined where it is none of these
  */
-export function plainColour(colour: string | null | undefined): string | undefined {
+export function plainColour(colour: Nullable<string>): string | undefined {
   if (!colour) return undefined;
   if (/^#[0-9a-f]{6}/i.test(colour)) return colour.slice(0, 7).toUpperCase();
   const parts = FUNCTIONAL.exec(colour);

@@ -28,3 +28,16 @@ export const FUTURE_PREFIX: ReadonlyMap<string, string> = new Map([
   ...[...DOCUMENTED.split(' '), ...FROM_MEMORY.split(' ')].map((name) => [name, '_xlfn.'] as const),
   ...OF_WORKSHEETS.map((name) => [name, '_xlfn._xlws.'] as const),
 ]);
+
+// Functions that came with arrays that grow and shrink; stored without the mark of one they give a single value.
+const FOR_ARRAYS =
+  /(?<![\w])(?:ANCHORARRAY|BYCOL|BYROW|CHOOSECOLS|CHOOSEROWS|DROP|EXPAND|FILTER|HSTACK|MAKEARRAY|MAP|RANDARRAY|SCAN|SEQUENCE|SORT|SORTBY|TAKE|TEXTSPLIT|TOCOL|TOROW|UNIQUE|VSTACK|WRAPCOLS|WRAPROWS)\(/i;
+
+/**
+ * Whether a formula is to be kept as one whose result may fill several cells.
+ * @param formula as the file has it
+ * @returns true where it calls a function made for that
+ */
+export function callsForArray(formula: string): boolean {
+  return FOR_ARRAYS.test(formula.replace(/"[^"]*"/g, ''));
+}

@@ -41,10 +41,10 @@ const BY_ELEMENT: readonly (readonly [RegExp, string])[] = [
   [/<(?:\w+:)?f\s[^>]*t="dataTable"/, 'what-if tables'],
   [/<(?:\w+:)?r>[\s\S]*?<(?:\w+:)?rPr/, 'formats within a text'],
   [/<(?:\w+:)?gradientFill[\s>]/, 'fills of more than one colour'],
-  [/<(?:\w+:)?autoFilter[\s>/]/, 'filters'],
   [/<(?:\w+:)?table\s[^>]*\sheaderRowCount="0"/, 'tables without headings'],
   [/<(?:xdr:)?(?:sp|cxnSp)[\s>]/, 'shapes'],
 ];
+const FILTER = /<(?:\w+:)?autoFilter[\s>/]/;
 const READ_FOR_ELEMENTS =
   /(?:worksheets\/[^/]+|workbook|sharedStrings|styles|tables\/[^/]+|drawings\/[^/]+)\.xml$/i;
 
@@ -64,6 +64,8 @@ export function kindsOfThings(archive: Archive): string[] {
     } else if (READ_FOR_ELEMENTS.test(path)) {
       const text = partText(archive, path);
       for (const [pattern, kind] of BY_ELEMENT) if (pattern.test(text)) kinds.add(kind);
+      // A table has a filter whether it is used or not.
+      if (path.includes('worksheets/') && FILTER.test(text)) kinds.add('filters');
     }
   }
   return [...kinds].sort();

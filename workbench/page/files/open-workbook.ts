@@ -10,12 +10,10 @@ import { elements, parseXml } from '../../xlsx/xml';
 import { typedFormula } from './formula-form';
 import { readKeptTexts } from './kept-parts';
 import { kindsOfThings } from './kinds-of-things';
+import { BUILT_IN_NAME, sheetId } from './names-of-file';
 import { readLooks } from './read-looks';
 import { isTrue, readSheet, styleId, type ReadSheet } from './read-sheet';
 import type { OpenedWorkbook, ShownTable } from './shown-workbook';
-
-/** Names that start like this are the spreadsheet's own: print areas, filters. */
-export const BUILT_IN_NAME = /^_xlnm\./i;
 
 function namesOf(book: Book): NameInfo[] {
   return book.names
@@ -36,15 +34,6 @@ function tablesOf(book: Book): ShownTable[] {
       address: areaAddress(area),
       totals: totalsRows > 0,
     }));
-}
-
-/**
- * The id under which the page keeps a sheet of the file.
- * @param number the sheet's own number in the file
- * @returns the id
- */
-export function sheetId(number: string): string {
-  return `sheet-${number}`;
 }
 
 function read(archive: Archive): OpenedWorkbook {

@@ -2,6 +2,7 @@ import type {
   BaselineOffset,
   BorderStyleTypes,
   HorizontalAlign,
+  Nullable,
   VerticalAlign,
   WrapStrategy,
 } from '@univerjs/presets';
@@ -64,7 +65,7 @@ export const PADDING = { t: 0, b: 2, l: 2, r: 2 } as const;
  */
 export function wordOf<T extends number>(
   words: ReadonlyMap<string, T>,
-  number: T | null | undefined,
+  number: Nullable<T>,
 ): string | undefined {
   for (const [word, each] of words) if (each === number) return word;
   return undefined;
