@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { freshReadme } from '../../scripts/write-docs';
+import { pages } from '../../scripts/docs/pages';
 
-it('the tables of the README are those of the code', async () => {
-  expect(readFileSync('README.md', 'utf8')).toBe(await freshReadme());
+it.each(Object.entries(pages))('%s is as `npm run docs` makes it', async (file, fresh) => {
+  expect(readFileSync(file, 'utf8')).toBe(await fresh());
 });

@@ -1,0 +1,146 @@
+import type { FunctionName } from '../../functions/runs';
+import { exampleWalls, type Cells } from './example-job';
+
+/** An error that a function gives, and where. */
+export interface FunctionError {
+  readonly error: '#VALUE!' | '#N/A';
+  readonly where: string;
+  /** Arguments that bring it about, in place of those of the example; the tests call the function with them. */
+  readonly given: Readonly<Record<string, unknown>>;
+  /** Whether it stands in some cells of a spill and not in the others. */
+  readonly inCells?: true;
+}
+
+type Given = FunctionError['given'];
+
+const value = (where: string, given: Given): FunctionError => ({ error: '#VALUE!', where, given });
+const none = (where: string, given: Given): FunctionError => ({ error: '#N/A', where, given });
+const inCells = (error: FunctionError): FunctionError => ({ ...error, inCells: true });
+
+const [headings = [], ...rows] = exampleWalls;
+const withColumn = (heading: string, cells: readonly (string | number)[]): Cells => [
+  [...headings, heading],
+  ...rows.map((row, index) => [...row, cells[index] ?? '']),
+];
+const masked: Cells = [headings, ...rows.filter((row) => row.at(-1) === 'yes')];
+const rearMasked: Cells = [
+  headings,
+  ...rows.map((row) => (row[1] === 'rear' ? [...row.slice(0, -1), 'yes'] : row)),
+];
+// What dries within a minute or two leaves no time for the least dwell.
+const hotAndWindy: Cells = [
+  ['price.labour', 60],
+  ['weather.surface', 120],
+  ['weather.humidity', 0],
+  ['weather.wind', 60],
+];
+
+const unknownPart = value('the part is not known', { part: 'rinsing twice' });
+const noWindow = value(
+  'a zone asked for has no contact window: its cleaner dries too soon, or first and last point are too far apart',
+  { factors: hotAndWindy },
+);
+const allMasked = none('every row asked for is masked', { walls: masked, zone: '' });
+const noWindowCells = inCells(
+  value(
+    'in the cells of hours, days and price of a zone without a contact window; the others keep their numbers',
+    {
+      zone: '',
+      factors: hotAndWindy,
+    },
+  ),
+);
+const unknownFactor = value('a factor cannot be read', { factors: [['crews', 3]] });
+
+/** What every function with the argument `walls` gives. */
+export const errorsOfWalls: readonly FunctionError[] = [
+  value('a heading or a cell of a wall row cannot be read', {
+    walls: [...exampleWalls, ['a', '', '', 'Cheese', 1]],
+  }),
+  value('`Receives` names a zone that is not there, or leads in a circle', {
+    walls: withColumn('Receives', ['attic']),
+  }),
+  unknownFactor,
+  value('the zone is a range of several cells', { zone: [['front', 'rear']] }),
+  none('no wall is in the zone', { zone: 'attic' }),
+  none('every row is blank', { walls: [headings], zone: '' }),
+];
+
+/** What a function gives besides. */
+export const errorsOf: Readonly<Record<FunctionName, readonly FunctionError[]>> = {
+  CLASS: [value('the zones asked for are washed with different classes: name one', { zone: '' }), allMasked],
+  GOVERNING: [allMasked],
+  GOVERNOR: [allMasked],
+  WATER: [unknownPart],
+  MASKING: [],
+  TAPE: [],
+  CREWHOURS: [unknownPart, noWindow],
+  CLEANER: [],
+  SCHEDULE: [
+    noWindowCells,
+    inCells(
+      none('in the cells of class and ceiling of a zone in which every row is masked', { walls: rearMasked }),
+    ),
+  ],
+  WALLROWS: [noWindowCells],
+  TRACE: [
+    value('the quantity is missing or not known', { quantity: '' }),
+    value('each zone has a number of its own and no zone is named', { quantity: 'passes', zone: '' }),
+    value('a wall is named for a number that belongs to its zone', { quantity: 'passes', wall: 'rear wall' }),
+    value('the quantity is a price and the factor `price.labour` is not given', {
+      quantity: 'price',
+      factors: null,
+    }),
+    { ...noWindow, given: { ...noWindow.given, quantity: 'crew-hours' } },
+    none('no wall row has that label', { wall: 'attic wall' }),
+    none('there is no such number, for example no class where every row is masked', {
+      quantity: 'class',
+      walls: rearMasked,
+    }),
+  ],
+  CHECKS: [],
+  FACTORS: [unknownFactor],
+  MATERIALS: [unknownFactor],
+  SOURCES: [],
+  RUNOFF: [],
+  NEUTRALIZER: [unknownPart],
+  BIDPRICE: [
+    value('the factor `price.labour` is not given', { factors: null }),
+    unknownPart,
+    noWindow,
+    none('the part is `rate` and nothing is washed', { part: 'rate', walls: rearMasked }),
+  ],
+  OPTIONS: [
+    noWindowCells,
+    inCells(
+      none('in the cells of a class that cannot be allowed, with the reason beside them', {
+        walls: [headings, ...rows.map((row) => [...row.slice(0, -1), 'never'])],
+      }),
+    ),
+  ],
+  CHANGES: [
+    value('a heading or a cell of a wall row cannot be read, before or after', {
+      before: [['Wall', 'Area']],
+    }),
+    unknownFactor,
+    inCells(
+      value(
+        'in the cells of hours and price of a change, where a zone has no contact window before or after it',
+        {
+          after: exampleWalls.slice(0, -1),
+          before: exampleWalls.filter(([wall]) => wall !== 'rear wall'),
+          factors: hotAndWindy,
+        },
+      ),
+    ),
+  ],
+  PATCH: [
+    value('a number is not in the range that is accepted', { applyRate: -1 }),
+    none('no area stays within the dwell before the cleaner dries', { timeToDry: 1 }),
+  ],
+  NOZZLE: [value('a number is not in the range that is accepted', { pressure: 'high' })],
+  DRYING: [
+    value('a number is not in the range that is accepted', { humidity: 50 }),
+    none('nothing evaporates in this weather', { humidity: 1 }),
+  ],
+};

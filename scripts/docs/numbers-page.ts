@@ -1,0 +1,166 @@
+import { show, unitOf, type Kind, type System } from '../../src/quantity/systems';
+import { toBase } from '../../src/quantity/conversions';
+import { cleanerClasses, classInWords } from '../../src/rules/cleaner-classes';
+import { constants, type ConstantId } from '../../src/rules/constants';
+import { readFactorValue } from '../../src/rules/factor-value';
+import { factors, type Factor, type FactorId } from '../../src/rules/factors';
+import { materials } from '../../src/rules/materials';
+import { methods, type MethodId } from '../../src/rules/methods';
+import { DEFAULT_MORTAR, isStrong, mortarTypes } from '../../src/rules/mortars';
+import { shownStart } from '../../src/rules/read-factors';
+import type { SourceKind } from '../../src/rules/source-kinds';
+import { sources } from '../../src/rules/sources';
+import { chapters, type Chapter } from './chapters';
+import { expressions } from './expressions';
+import { digits, page, table } from './markdown';
+
+const KINDS: Readonly<Record<SourceKind, string>> = {
+  published: 'read in the source, or in a page that quotes it',
+  'common practice': 'what the trade does, without a document to point at',
+  'from memory': 'known, but not read in a source at hand',
+  assumption: 'our own estimate, to be replaced by yours',
+  computed: 'follows from the others by geometry and arithmetic',
+  input: 'stated in a wall row',
+  override: 'a value of your own in place of ours',
+};
+
+function withUnit(value: number, unit: string): string {
+  return unit === '1' ? digits(value) : `${digits(value)} ${unit}`;
+}
+
+function shown(base: number, kind: Kind, system: System): string {
+  return withUnit(show(base, kind, system), unitOf(kind, system));
+}
+
+/** Both systems, or one where they are the same. */
+function both(of: (system: System) => string): string {
+  const [us, si] = [of('US'), of('SI')];
+  return us === si ? us : `${us}; ${si}`;
+}
+
+function accepted(factor: Factor, system: System): string {
+  const read = readFactorValue({ type: 'text', value: '' }, factor, system);
+  return 'accepted' in read ? read.accepted.replace(/^a number /, '') : '';
+}
+
+function ruleLines(ids: readonly MethodId[], written: ReadonlyMap<MethodId, string>): string {
+  return ids
+    .map((id) => {
+      const { rule, source, kind } = methods[id];
+      const expression = written.get(id);
+      return [`- ${rule} (${kind}, \`${source}\`)`, ...(expression ? [`  \`${expression}\``] : [])].join(
+        '\\\n',
+      );
+    })
+    .join('\n');
+}
+
+function factorTable(ids: readonly FactorId[]): string {
+  const rows = factors.filter(({ id }) => ids.includes(id));
+  return table(
+    ['factor', 'meaning', 'starts at', 'accepted', 'kind', 'source'],
+    rows.map((factor) => [
+      `\`${factor.id}\``,
+      factor.meaning,
+      both((system) => withUnit(shownStart(factor, system), unitOf(factor.kind, system))),
+      both((system) => accepted(factor, system)),
+      factor.sourceKind,
+      `\`${factor.source}\``,
+    ]),
+  );
+}
+
+function constantTable(ids: readonly ConstantId[]): string {
+  return table(
+    ['constant', 'meaning', 'value', 'kind', 'source'],
+    ids.map((id) => {
+      const { value, kind, meaning, source, sourceKind } = constants[id];
+      return [
+        `\`${id}\``,
+        meaning,
+        both((system) => shown(value, kind, system)),
+        sourceKind,
+        `\`${source}\``,
+      ];
+    }),
+  );
+}
+
+function chapterBlocks(chapter: Chapter, written: ReadonlyMap<MethodId, string>): string[] {
+  return [
+    `## ${chapter.title}`,
+    chapter.words,
+    ruleLines(chapter.methods, written),
+    chapter.factors.length > 0 ? factorTable(chapter.factors) : '',
+    chapter.constants.length > 0 ? constantTable(chapter.constants) : '',
+  ];
+}
+
+function classAndMaterialBlocks(): string[] {
+  return [
+    '### Cleaner classes',
+    cleanerClasses.map((row) => `- ${classInWords(row.class)}: \`${row.source}\``).join('\n'),
+    'Unbuffered acid is not offered. The factor `cleaner.class` takes a class of your own choice, never above the ceiling.',
+    '### Materials',
+    'Each number is open to the factor `material.<code>.ceiling`, `.suction` or `.pressure`; all three together make a material of your own. The kind is that of the weakest founded number in the row.',
+    table(
+      ['code', 'material', 'ceiling', 'suction', 'most pressure', 'kind', 'why'],
+      materials.map(({ code, name, ceiling, suction, pressure, kind, why }) => [
+        `\`${code}\``,
+        name,
+        classInWords(ceiling),
+        both((system) => shown(toBase(suction, 'g/30in2'), 'suction', system)),
+        both((system) => shown(toBase(pressure, 'psi'), 'pressure', system)),
+        kind,
+        why,
+      ]),
+    ),
+    '### Mortar',
+    `The types of ASTM C270: ${mortarTypes.join(', ')}. Type ${DEFAULT_MORTAR} where none is stated; ${mortarTypes.filter(isStrong).join(' and ')} count as strong.`,
+  ];
+}
+
+function sourceTable(): string {
+  return table(
+    ['source', 'document', 'edition', 'section', 'used for', 'kind'],
+    Object.entries(sources).map(([id, { document, edition, section, used, kind }]) => [
+      `\`${id}\``,
+      document,
+      edition,
+      section,
+      used,
+      kind,
+    ]),
+  );
+}
+
+function countOfKinds(): string {
+  const kinds = (Object.keys(KINDS) as SourceKind[]).flatMap((kind) => {
+    const count = factors.filter((factor) => factor.sourceKind === kind).length;
+    return count > 0 ? [`${String(count)} ${kind}`] : [];
+  });
+  return `Of the ${String(factors.length)} factors, by kind: ${kinds.join(', ')}.`;
+}
+
+/**
+ * The page of the rules, factors, materials, constants and sources.
+ * @returns its text
+ */
+export function freshNumbersPage(): Promise<string> {
+  const [first, ...others] = chapters();
+  const written = expressions();
+  return page('docs/how-the-numbers-are-made.md', [
+    '# How the numbers are made',
+    'Made by `npm run docs` from the tables in `src/rules/`. In a workbook, `WASH.TRACE` shows the same rules with your own walls, line by line.',
+    "**The product's label, its safety data sheet, local codes and licensed practice come before any number here.** Put a value of your own beside the id of a factor, and it holds in place of ours.",
+    `Every number says how well it is founded. ${countOfKinds()}`,
+    Object.entries(KINDS)
+      .map(([kind, words]) => `- **${kind}**: ${words}`)
+      .join('\n'),
+    'Beside each rule stands how a trace writes it, where that says more; `_zone` marks the number of the zone beside that of a row, and `0 * x` is a zero with the unit of `x`. Where US units and SI differ, both are given.',
+    ...(first ? [...chapterBlocks(first, written), ...classAndMaterialBlocks()] : []),
+    ...others.flatMap((chapter) => chapterBlocks(chapter, written)),
+    '## Sources',
+    sourceTable(),
+  ]);
+}
