@@ -63,11 +63,10 @@ describe('how the numbers are made', () => {
   });
 
   it('writes beside a rule how a trace has it', () => {
-    // Crew-hours by area and rate; tape by perimeter and waste; concentrate in 1 part to n parts of water.
     for (const expression of [
-      'tape = perimeter * (1 + tapeWaste)',
-      'scrubHours = washedArea / scrubRate * short',
-      'concentrate = mix / (1 + dilution)',
+      'washedArea = Area - Openings',
+      'water = preWetWater + mixWater + rinseWater',
+      'maskingArea = masked + lapArea + fixtureArea',
     ])
       expect(numbers).toContain(`\`${expression}\``);
   });
