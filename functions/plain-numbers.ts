@@ -83,9 +83,7 @@ export const runPatch = runPlain(
   ([apply = NaN, rinse = NaN, least = NaN, most = NaN, dries = NaN]) => {
     const patch = largestPatch(apply, rinse, least, Math.min(most, dries));
     if (patch === undefined) {
-      throw nothingHere(
-        'No contact window: no area stays between the least dwell and the most dwell or the time to dry.',
-      );
+      throw nothingHere('No contact window: no area stays within the dwell and the time to dry.');
     }
     return [
       { label: 'Patch', value: patch.area, kind: 'area' },

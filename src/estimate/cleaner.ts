@@ -26,12 +26,7 @@ export function cleanerUse(
 ): CleanerUse | undefined {
   if (classToUse === 0) return undefined;
   const dilution = `cleaner.dilution.${classToUse}` as const;
-  if (rec) {
-    rec.factor('coverage', 'cleaner.coverage');
-    rec.factor('coats', 'cleaner.applications');
-    rec.factor(`dilution_${String(classToUse)}`, dilution);
-    rec.line('dilution@', `dilution_${String(classToUse)}`, factors.value(dilution), 'ratio', 'dilution');
-  }
+  rec?.line('dilution@', `cleaner_dilution_${classToUse}`, factors.value(dilution), 'ratio', 'dilution');
   return {
     coverage: factors.value('cleaner.coverage'),
     coats: factors.value('cleaner.applications'),
@@ -49,7 +44,14 @@ export function cleanerUse(
 export function cleanerMix(area: SquareMetres, use: CleanerUse | undefined, rec?: Recorder): Litres {
   const volume = use === undefined ? 0 : (area / use.coverage) * use.coats;
   if (use === undefined) rec?.line('mix#', '0', volume, 'volume', 'noCleaner');
-  else rec?.line('mix#', 'washedArea# / coverage * coats', volume, 'volume', 'cleanerMix');
+  else
+    rec?.line(
+      'mix#',
+      'washedArea# / cleaner_coverage * cleaner_applications',
+      volume,
+      'volume',
+      'cleanerMix',
+    );
   return litres(volume);
 }
 

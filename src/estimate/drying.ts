@@ -60,21 +60,10 @@ export function dryingTime(factors: FactorsInForce, rec?: Recorder): Minutes {
   });
   const time = timeToDry(factors.value('weather.film'), factors.value('water.density'), rate);
   if (rec) {
-    rec.factor('airTemperature', 'weather.air');
-    rec.factor('faceTemperature', 'weather.surface');
-    rec.factor('humidity', 'weather.humidity');
-    rec.factor('wind', 'weather.wind');
-    rec.factor('wetFilm', 'weather.film');
-    rec.factor('waterDensity', 'water.density');
-    rec.constant('evaporationCoefficient');
-    rec.constant('evaporationOffset');
-    rec.constant('evaporationPower');
-    rec.constant('windOffset');
-    rec.constant('minPerHour');
     const term = (t: string) => `max(0, ${t} + evaporationOffset)^evaporationPower`;
     rec.line(
       'evaporation',
-      `evaporationCoefficient * max(0, ${term('faceTemperature')} - humidity * ${term('airTemperature')}) * (wind + windOffset)`,
+      `evaporationCoefficient * max(0, ${term('weather_surface')} - weather_humidity * ${term('weather_air')}) * (weather_wind + windOffset)`,
       rate,
       'evaporation',
       'evaporation',
@@ -82,7 +71,7 @@ export function dryingTime(factors: FactorsInForce, rec?: Recorder): Minutes {
     if (rate > 0)
       rec.line(
         'timeToDry',
-        'wetFilm * waterDensity / evaporation * minPerHour',
+        'weather_film * water_density / evaporation * minPerHour',
         time,
         'minutes',
         'timeToDry',

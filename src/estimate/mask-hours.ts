@@ -17,15 +17,9 @@ export interface MaskRates {
 /**
  * The rates in force.
  * @param factors the factors in force
- * @param rec takes down the lines
  * @returns rates on and off, and the time of a fixture
  */
-export function maskRates(factors: FactorsInForce, rec?: Recorder): MaskRates {
-  rec?.factor('maskOnRate', 'rate.maskOn');
-  rec?.factor('maskOffRate', 'rate.maskOff');
-  rec?.factor('fixtureCover', 'fixture.cover');
-  rec?.constant('minPerHour');
-  rec?.constant('onePerson');
+export function maskRates(factors: FactorsInForce): MaskRates {
   return {
     on: factors.value('rate.maskOn'),
     off: factors.value('rate.maskOff'),
@@ -44,7 +38,8 @@ export function maskOnHours(mask: Masking, rates: MaskRates, rec?: Recorder): Cr
   const byFixture =
     (mask.fixtures * rates.fixtureCover * constants.onePerson.value) / constants.minPerHour.value;
   const hours = mask.lapped / rates.on + byFixture;
-  const expression = '(masked# + lapArea#) / maskOnRate + fixtures# * fixtureCover * onePerson / minPerHour';
+  const expression =
+    '(masked# + lapArea#) / rate_maskOn + fixtures# * fixture_cover * onePerson / minPerHour';
   rec?.line('maskHours#', expression, hours, 'crewHours', 'maskOn');
   return crewHours(hours);
 }
@@ -58,6 +53,6 @@ export function maskOnHours(mask: Masking, rates: MaskRates, rec?: Recorder): Cr
  */
 export function maskOffHours(mask: Masking, rates: MaskRates, rec?: Recorder): CrewHours {
   const hours = mask.area / rates.off;
-  rec?.line('unmaskHours#', 'maskingArea# / maskOffRate', hours, 'crewHours', 'maskOff');
+  rec?.line('unmaskHours#', 'maskingArea# / rate_maskOff', hours, 'crewHours', 'maskOff');
   return crewHours(hours);
 }

@@ -32,14 +32,9 @@ export interface Masking {
 /**
  * The allowances in force.
  * @param factors the factors in force
- * @param rec takes down the lines
  * @returns lap, film of a fixture, wastes
  */
-export function maskingAllowances(factors: FactorsInForce, rec?: Recorder): MaskingAllowances {
-  rec?.factor('lap', 'mask.lap');
-  rec?.factor('fixtureFilm', 'fixture.film');
-  rec?.factor('tapeWaste', 'tape.waste');
-  rec?.factor('filmWaste', 'film.waste');
+export function maskingAllowances(factors: FactorsInForce): MaskingAllowances {
   return {
     lap: factors.value('mask.lap'),
     fixtureFilm: factors.value('fixture.film'),
@@ -75,11 +70,11 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
       'count',
       row.masked ? 'Fixtures lie beneath the masked row' : 'Fixtures of the row',
     );
-    rec.line('lapArea#', 'perimeter# * lap', lapArea, 'area', 'lapArea');
-    rec.line('fixtureArea#', 'fixtures# * fixtureFilm', fixtureArea, 'area', 'fixtureArea');
+    rec.line('lapArea#', 'perimeter# * mask_lap', lapArea, 'area', 'lapArea');
+    rec.line('fixtureArea#', 'fixtures# * fixture_film', fixtureArea, 'area', 'fixtureArea');
     rec.line('maskingArea#', 'masked# + lapArea# + fixtureArea#', area, 'area', 'masking');
-    rec.line('film#', 'maskingArea# * (1 + filmWaste)', film, 'area', 'film');
-    rec.line('tape#', 'perimeter# * (1 + tapeWaste)', tape, 'length', 'tape');
+    rec.line('film#', 'maskingArea# * (1 + film_waste)', film, 'area', 'film');
+    rec.line('tape#', 'perimeter# * (1 + tape_waste)', tape, 'length', 'tape');
   }
   return {
     lapped: squareMetres(lapped),

@@ -44,16 +44,11 @@ export function moveHours(rows: readonly WallRow[], factors: FactorsInForce, rec
       'length',
       'zoneLength',
     );
-    rec.factor('dropWidth', 'access.dropWidth');
-    rec.factor('moveTime', 'access.move');
-    rec.factor('crew', 'crew');
-    rec.constant('minPerHour');
-    rec.constant('guard');
-    const count = onLevel.length === 0 ? '0' : 'ceil(length@ / dropWidth - guard)';
+    const count = onLevel.length === 0 ? '0' : 'ceil(length@ / access_dropWidth - guard)';
     rec.line('positions@', count, Math.max(0, positions), 'count', 'moves');
     rec.line(
       'moveHours@',
-      'positions@ * moveTime * crew / minPerHour',
+      'positions@ * access_move * crew / minPerHour',
       Math.max(0, hours),
       'crewHours',
       'moveHours',

@@ -51,11 +51,8 @@ export function acidUse(
 ): AcidUse | undefined {
   if (classToUse < GENTLEST_ACID) return undefined;
   const of = classToUse as 2 | 3;
-  rec?.factor(`acidDensity_${of}`, `acid.${of}.density`);
-  rec?.factor(`acidFraction_${of}`, `acid.${of}.fraction`);
-  rec?.factor('sodaAshShare', 'neutralizer.sodaAsh');
-  rec?.line('acidDensity@', `acidDensity_${of}`, factors.value(`acid.${of}.density`), 'density', 'acid');
-  rec?.line('acidFraction@', `acidFraction_${of}`, factors.value(`acid.${of}.fraction`), 'ratio', 'acid');
+  rec?.line('acidDensity@', `acid_${of}_density`, factors.value(`acid.${of}.density`), 'density', 'acid');
+  rec?.line('acidFraction@', `acid_${of}_fraction`, factors.value(`acid.${of}.fraction`), 'ratio', 'acid');
   return {
     density: factors.value(`acid.${of}.density`),
     fraction: factors.value(`acid.${of}.fraction`),
@@ -84,20 +81,21 @@ export function neutralizer(
   const bicarbonate = alkaliMass(acid * (1 - use.sodaAshShare), 'NaHCO3');
   const sodaAsh = alkaliMass(acid * use.sodaAshShare, 'Na2CO3');
   if (rec) {
-    rec.constant('molarMassHCl');
-    rec.constant('molarMassNaHCO3');
-    rec.constant('molarMassNa2CO3');
-    rec.constant('acidPerNaHCO3');
-    rec.constant('acidPerNa2CO3');
     rec.line('acid#', 'concentrate# * acidDensity@ * acidFraction@ / molarMassHCl', acid, 'amount', 'acid');
     rec.line(
       'bicarbonate#',
-      'acid# * (1 - sodaAshShare) / acidPerNaHCO3 * molarMassNaHCO3',
+      'acid# * (1 - neutralizer_sodaAsh) / acidPerNaHCO3 * molarMassNaHCO3',
       bicarbonate,
       'mass',
       'alkali',
     );
-    rec.line('sodaAsh#', 'acid# * sodaAshShare / acidPerNa2CO3 * molarMassNa2CO3', sodaAsh, 'mass', 'alkali');
+    rec.line(
+      'sodaAsh#',
+      'acid# * neutralizer_sodaAsh / acidPerNa2CO3 * molarMassNa2CO3',
+      sodaAsh,
+      'mass',
+      'alkali',
+    );
   }
   return { bicarbonate, sodaAsh };
 }

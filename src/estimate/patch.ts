@@ -63,19 +63,15 @@ export function patchInForce(factors: FactorsInForce, rec?: Recorder): Patch | {
     };
   }
   if (rec) {
-    rec.factor('dwellLeast', 'dwell.least');
-    rec.factor('dwellMost', 'dwell.most');
-    rec.factor('applyRate', 'rate.apply');
-    rec.factor('rinseRate', 'rate.rinse');
-    const longest = Number.isFinite(dries) ? 'min(dwellMost, timeToDry)' : 'dwellMost';
+    const longest = Number.isFinite(dries) ? 'min(dwell_most, timeToDry)' : 'dwell_most';
     rec.line('longestContact', longest, most, 'minutes', 'longestContact');
     const byWindow =
-      '(longestContact - dwellLeast) / (1 / min(applyRate, rinseRate) - 1 / max(applyRate, rinseRate))';
-    const byMost = 'longestContact * min(applyRate, rinseRate)';
+      '(longestContact - dwell_least) / (1 / min(rate_apply, rate_rinse) - 1 / max(rate_apply, rate_rinse))';
+    const byMost = 'longestContact * min(rate_apply, rate_rinse)';
     rec.line('patch', apply === rinse ? byMost : `min(${byMost}, ${byWindow})`, patch.area, 'area', 'patch');
     rec.line(
       'wait',
-      'max(0 * dwellLeast, dwellLeast - patch / max(applyRate, rinseRate))',
+      'max(0 * dwell_least, dwell_least - patch / max(rate_apply, rate_rinse))',
       patch.wait,
       'minutes',
       'wait',

@@ -77,29 +77,23 @@ export function preWet(rows: readonly WallRow[], factors: FactorsInForce, rec?: 
   const contact = passes * passContact;
   const runoff = passes * factors.value('prewet.runoffPerPass');
   if (rec) {
-    rec.factor('residualUptake', 'prewet.residualUptake');
-    rec.factor('dwellMost', 'dwell.most');
-    rec.factor('passContact', 'prewet.passContact');
-    rec.factor('leastPasses', 'prewet.leastPasses');
-    rec.factor('runoffPerPass', 'prewet.runoffPerPass');
-    rec.constant('guard');
     rec.line('S@', `S_r${String(thirstiest?.row ?? 0)}`, governing, 'sorptivity', 'governingSuction');
-    rec.line('residual', 'residualUptake / waterDensity', residual, 'volumePerArea', 'residual');
+    rec.line('residual', 'prewet_residualUptake / water_density', residual, 'volumePerArea', 'residual');
     rec.line(
       'prewetTime@',
-      governing === 0 ? '0' : '(max(0 * dwellMost, dwellMost - (residual / S@)^2) / (2 * residual / S@))^2',
+      governing === 0 ? '0' : '(max(0 * dwell_most, dwell_most - (residual / S@)^2) / (2 * residual / S@))^2',
       needed,
       'minutes',
       'prewetTime',
     );
     rec.line(
       'passes@',
-      'max(leastPasses, ceil(prewetTime@ / passContact - guard))',
+      'max(prewet_leastPasses, ceil(prewetTime@ / prewet_passContact - guard))',
       passes,
       'count',
       'passes',
     );
-    rec.line('prewetContact@', 'passes@ * passContact', contact, 'minutes', 'prewetContact');
+    rec.line('prewetContact@', 'passes@ * prewet_passContact', contact, 'minutes', 'prewetContact');
   }
   return {
     needed: minutes(needed),
@@ -140,7 +134,7 @@ export function preWetWater(area: SquareMetres, absorbed: Litres, wet: PreWet, r
   const volume = absorbed + area * wet.runoff;
   if (wet.passes === 0) rec?.line('preWetWater#', 'absorbed#', volume, 'volume', 'noPrewet');
   else {
-    const expression = 'absorbed# + washedArea# * passes@ * runoffPerPass';
+    const expression = 'absorbed# + washedArea# * passes@ * prewet_runoffPerPass';
     rec?.line('preWetWater#', expression, volume, 'volume', 'prewetWater');
   }
   return litres(volume);

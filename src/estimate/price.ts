@@ -49,10 +49,8 @@ export function pricesOf(
   if (classToUse) {
     const id = `price.cleaner.${classToUse}` as const;
     cleaner = factors.value(id);
-    rec?.factor(`cleanerPrice_${classToUse}`, id);
-    rec?.line('cleanerPrice@', `cleanerPrice_${classToUse}`, cleaner, 'moneyPerVolume', 'priceCleaner');
+    rec?.line('cleanerPrice@', `price_cleaner_${classToUse}`, cleaner, 'moneyPerVolume', 'priceCleaner');
   }
-  if (rec) for (const id of priced) rec.factor(isMarkUp(id) ? id : `${id}Price`, `price.${id}`);
   return { ...prices, cleaner } as Prices;
 }
 
@@ -91,26 +89,22 @@ export function addPrice(of: Quantities, prices: Prices, at: '#' | '@', rec?: Re
     const value = symbol === 'priceDirect' ? direct : of[symbol];
     rec.line(symbol + at, expression.replaceAll('~', at), value, 'money', symbol);
   };
-  line('priceLabour', 'crewHours~ * labourPrice');
+  line('priceLabour', 'crewHours~ * price_labour');
   line('priceCleaner', prices.cleaner === 0 ? '0' : 'concentrate~ * cleanerPrice@');
-  line('priceMasking', 'film~ * filmPrice + tape~ * tapePrice');
-  line('priceWater', 'water~ * waterPrice');
-  line('priceEquipment', 'days~ * equipmentPrice');
-  line('priceAccess', 'days~ * accessPrice');
-  line('priceNeutralizer', 'bicarbonate~ * bicarbonatePrice + sodaAsh~ * sodaAshPrice');
-  line('priceDisposal', 'runoff~ * disposalPrice');
+  line('priceMasking', 'film~ * price_film + tape~ * price_tape');
+  line('priceWater', 'water~ * price_water');
+  line('priceEquipment', 'days~ * price_equipment');
+  line('priceAccess', 'days~ * price_access');
+  line('priceNeutralizer', 'bicarbonate~ * price_bicarbonate + sodaAsh~ * price_sodaAsh');
+  line('priceDisposal', 'runoff~ * price_disposal');
   line(
     'priceDirect',
     'priceLabour~ + priceCleaner~ + priceMasking~ + priceWater~ + priceEquipment~ + priceAccess~ + priceNeutralizer~ + priceDisposal~',
   );
-  line('priceContingency', 'priceDirect~ * contingency');
-  line('priceOverhead', '(priceDirect~ + priceContingency~) * overhead');
-  line('priceProfit', '(priceDirect~ + priceContingency~ + priceOverhead~) * profit');
+  line('priceContingency', 'priceDirect~ * price_contingency');
+  line('priceOverhead', '(priceDirect~ + priceContingency~) * price_overhead');
+  line('priceProfit', '(priceDirect~ + priceContingency~ + priceOverhead~) * price_profit');
   line('price', 'priceDirect~ + priceContingency~ + priceOverhead~ + priceProfit~');
-}
-
-function isMarkUp(id: string): boolean {
-  return id === 'contingency' || id === 'overhead' || id === 'profit';
 }
 
 type PriceSymbol = Extract<QuantityId, `price${string}`> | 'priceDirect';

@@ -17,11 +17,7 @@ import { rinseFlow } from './nozzle';
  */
 export function rinsePerArea(factors: FactorsInForce, rec?: Recorder): LitresPerSquareMetre {
   const perArea = (rinseFlow(factors, rec) / factors.value('rate.rinse')) * factors.value('rinse.count');
-  if (rec) {
-    rec.factor('rinseRate', 'rate.rinse');
-    rec.factor('rinses', 'rinse.count');
-    rec.line('rinsePerArea', 'flow / rinseRate * rinses', perArea, 'volumePerArea', 'rinsePerArea');
-  }
+  rec?.line('rinsePerArea', 'flow / rate_rinse * rinse_count', perArea, 'volumePerArea', 'rinsePerArea');
   return litresPerSquareMetre(perArea);
 }
 

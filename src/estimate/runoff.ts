@@ -18,7 +18,6 @@ export function runoff(
   rec?: Recorder,
 ): Litres {
   const volume = (water + concentrate - absorbed) * captured;
-  rec?.factor('captured', 'runoff.captured');
-  rec?.line('runoff#', '(water# + concentrate# - absorbed#) * captured', volume, 'volume', 'runoff');
+  rec?.line('runoff#', '(water# + concentrate# - absorbed#) * runoff_captured', volume, 'volume', 'runoff');
   return litres(volume);
 }

@@ -46,13 +46,9 @@ export function scrapeHours(row: WallRow, area: SquareMetres, rates: ScrapeRates
   const type = row.mortar ?? DEFAULT_MORTAR;
   const hours = (area / rates.rate[residue]) * rates.effort[type];
   if (rec) {
-    rec.factor(`scrapeRate_${residue}`, `rate.scrape.${residue}`);
-    rec.factor(`strength_${type}`, `mortar.${type}.strength`);
-    rec.factor('strength_N', 'mortar.N.strength');
-    rec.factor('effortExponent', 'mortar.effortExponent');
-    const effort = `(strength_${type} / strength_N)^effortExponent`;
+    const effort = `(mortar_${type}_strength / mortar_N_strength)^mortar_effortExponent`;
     rec.line('effort#', effort, rates.effort[type], 'ratio', row.mortar ? 'mortarEffort' : 'mortarDefault');
-    rec.line('scrapeHours#', `washedArea# / scrapeRate_${residue} * effort#`, hours, 'crewHours', 'scrape');
+    rec.line('scrapeHours#', `washedArea# / rate_scrape_${residue} * effort#`, hours, 'crewHours', 'scrape');
   }
   return crewHours(hours);
 }

@@ -25,7 +25,6 @@ export function shortfall(need: number, classToUse: CleanerClass, rec?: Recorder
  */
 export function scrubHours(area: SquareMetres, short: number, rate: number, rec?: Recorder): CrewHours {
   const hours = (area / rate) * short;
-  rec?.factor('scrubRate', 'rate.scrub');
-  rec?.line('scrubHours#', 'washedArea# / scrubRate * short#', hours, 'crewHours', 'scrub');
+  rec?.line('scrubHours#', 'washedArea# / rate_scrub * short#', hours, 'crewHours', 'scrub');
   return crewHours(hours);
 }

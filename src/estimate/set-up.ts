@@ -21,11 +21,8 @@ export function setUp(
   const worked = other / (crew * (shift - perDay));
   const hours = worked * perDay * crew;
   if (rec) {
-    rec.factor('crew', 'crew');
-    rec.factor('shift', 'shift');
-    rec.factor('setupPerDay', 'setup.perDay');
-    rec.line('days@', 'otherHours@ / (crew * (shift - setupPerDay))', worked, 'days', 'days');
-    rec.line('setupHours@', 'days@ * setupPerDay * crew', hours, 'crewHours', 'setupHours');
+    rec.line('days@', 'otherHours@ / (crew * (shift - setup_perDay))', worked, 'days', 'days');
+    rec.line('setupHours@', 'days@ * setup_perDay * crew', hours, 'crewHours', 'setupHours');
   }
   return { days: days(worked), hours: crewHours(hours) };
 }

@@ -20,9 +20,7 @@ export function sorptivity(row: WallRow, density: number, rec?: Recorder): numbe
     if (measured)
       rec.input(symbol, suction, 'suction', "Suction measured at the row, in place of the material's");
     else rec.material(symbol, row.material, 'suction', 'suction');
-    rec.factor('waterDensity', 'water.density');
-    rec.constant('iraTime');
-    rec.line('S#', `${symbol} / waterDensity / sqrt(iraTime)`, value, 'sorptivity', 'sorptivity');
+    rec.line('S#', `${symbol} / water_density / sqrt(iraTime)`, value, 'sorptivity', 'sorptivity');
   }
   return value;
 }

@@ -49,11 +49,6 @@ export function washByPatch(
     rinse: crewHours((rinseMinutes * crew) / hour),
   };
   if (rec) {
-    rec.factor('crew', 'crew');
-    rec.factor('coats', 'cleaner.applications');
-    rec.factor('rinses', 'rinse.count');
-    rec.constant('minPerHour');
-    rec.constant('guard');
     rec.line('patches@', 'ceil(washedArea@ / patch - guard)', patches, 'count', 'patches');
     rec.line(
       'prewetHours@',
@@ -64,14 +59,14 @@ export function washByPatch(
     );
     rec.line(
       'applyHours@',
-      '(patches@ * (patch / applyRate * coats + wait) - max(0, patches@ - 1) * min(prewetContact@, wait)) * crew / minPerHour',
+      '(patches@ * (patch / rate_apply * cleaner_applications + wait) - max(0, patches@ - 1) * min(prewetContact@, wait)) * crew / minPerHour',
       hours.apply,
       'crewHours',
       'applyHours',
     );
     rec.line(
       'rinseHours@',
-      'patches@ * patch / rinseRate * rinses * crew / minPerHour',
+      'patches@ * patch / rate_rinse * rinse_count * crew / minPerHour',
       hours.rinse,
       'crewHours',
       'rinseHours',
@@ -92,16 +87,12 @@ export function washWithClearWater(area: SquareMetres, factors: FactorsInForce, 
   const minutesOfCrew = (area / factors.value('rate.rinse')) * factors.value('rinse.count');
   const rinse = crewHours((minutesOfCrew * crew) / constants.minPerHour.value);
   if (rec) {
-    rec.factor('crew', 'crew');
-    rec.factor('rinseRate', 'rate.rinse');
-    rec.factor('rinses', 'rinse.count');
-    rec.constant('minPerHour');
     rec.line('patches@', '0', 0, 'count', 'noPatch');
     rec.line('prewetHours@', '0', 0, 'crewHours', 'noPrewet');
     rec.line('applyHours@', '0', 0, 'crewHours', 'noCleaner');
     rec.line(
       'rinseHours@',
-      'washedArea@ / rinseRate * rinses * crew / minPerHour',
+      'washedArea@ / rate_rinse * rinse_count * crew / minPerHour',
       rinse,
       'crewHours',
       'clearRinseHours',

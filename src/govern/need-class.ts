@@ -45,9 +45,6 @@ export function needClass(row: WallRow, needs: Needs, rec?: Recorder): number {
   const strong = isStrong(row.mortar ?? DEFAULT_MORTAR);
   const need = Math.min(STRONGEST_CLASS, needs[residue] + (strong ? needs.strongMortar : 0));
   if (rec) {
-    rec.constant('strongestClass');
-    rec.factor(`need_${residue}`, `need.${residue}`);
-    if (strong) rec.factor('need_strongMortar', 'need.strongMortar');
     const sum = strong ? `need_${residue} + need_strongMortar` : `need_${residue}`;
     rec.line(
       'need#',

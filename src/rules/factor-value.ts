@@ -3,33 +3,38 @@ import { toBase } from '../quantity/conversions';
 import { show, take, unitOf, type System } from '../quantity/systems';
 import type { Factor } from './factors';
 
-// Share of the starting value.
+// Share of the starting value, or of 1 where there is none.
 const NEXT_TO_NOTHING = 1e-6;
 
+/** What holds for a value that a user gives. */
+export type Accepted = Pick<Factor, 'unit' | 'kind' | 'least' | 'most' | 'positive' | 'whole'> & {
+  readonly value?: number;
+};
+
 /**
- * Reads the value that a user gives a factor.
+ * Reads the value that a user gives a factor or a property of a material.
  * @param cell the cell beside its id
- * @param factor the factor
+ * @param range what holds for it
  * @param system the display system that the value is typed in
  * @returns the value in its base unit, or what is accepted instead
  */
 export function readFactorValue(
   cell: Cell,
-  factor: Factor,
+  range: Accepted,
   system: System,
 ): { readonly value: number } | { readonly accepted: string } {
   // A value that is next to nothing divides as badly as 0 does: results would overflow.
-  const isAboveZero = factor.positive === true && factor.least === 0;
-  const leastUsable = isAboveZero ? factor.value * NEXT_TO_NOTHING : factor.least;
-  const least = show(toBase(leastUsable, factor.unit), factor.kind, system);
-  const most = show(toBase(factor.most, factor.unit), factor.kind, system);
+  const isAboveZero = range.positive === true && range.least === 0;
+  const leastUsable = isAboveZero ? (range.value ?? 1) * NEXT_TO_NOTHING : range.least;
+  const least = show(toBase(leastUsable, range.unit), range.kind, system);
+  const most = show(toBase(range.most, range.unit), range.kind, system);
   const seen = numberOf(cell);
   const fits =
-    seen !== undefined && seen >= least && seen <= most && !(factor.whole && !Number.isInteger(seen));
-  if (fits) return { value: take(seen, factor.kind, system) };
+    seen !== undefined && seen >= least && seen <= most && !(range.whole && !Number.isInteger(seen));
+  if (fits) return { value: take(seen, range.kind, system) };
   const isTiny = seen !== undefined && seen > 0 && seen < least;
   const from = isAboveZero && !isTiny ? 0 : least;
-  return { accepted: acceptedRange(from, most, factor, unitOf(factor.kind, system)) };
+  return { accepted: acceptedRange(from, most, range, unitOf(range.kind, system)) };
 }
 
 /**
@@ -50,7 +55,7 @@ export function numberOf(cell: Cell): number | undefined {
  * @param unit unit that it is shown in
  * @returns for example `a number from 0 to 120 min`
  */
-export function acceptedRange(
+function acceptedRange(
   least: number,
   most: number,
   row: { positive?: boolean; whole?: boolean },

@@ -453,7 +453,7 @@ export const factors = [
     id: 'neutralizer.sodaAsh',
     value: 0,
     ...share,
-    meaning: 'acid neutralised with soda ash, the rest with bicarbonate',
+    meaning: 'acid neutralised with soda ash, not bicarbonate',
   },
   {
     id: 'price.labour',

@@ -1,15 +1,15 @@
 import { cellProblem, WashdownError, badInput, type Problem } from '../quantity/problem';
-import { comparable, describe, readCell, type Cell } from '../quantity/cell';
+import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
 import { fromBase, toBase } from '../quantity/conversions';
 import { nearest } from '../quantity/nearest';
-import { show, take, unitOf, type Kind, type System } from '../quantity/systems';
+import { unitOf, type System } from '../quantity/systems';
 import {
   asksForUnbufferedAcid,
   STRONGEST_CLASS,
   UNBUFFERED_ACID_ANSWER,
   type CleanerClass,
 } from './cleaner-classes';
-import { acceptedRange, numberOf, readFactorValue } from './factor-value';
+import { numberOf, readFactorValue, type Accepted } from './factor-value';
 import { factors, type Factor, type FactorId } from './factors';
 import { materials, type Material } from './materials';
 
@@ -38,14 +38,12 @@ export interface MaterialInForce extends Omit<Material, 'suction' | 'pressure'> 
 /** What a factor id `material.<code>.<property>` can set. */
 export type MaterialProperty = 'ceiling' | 'suction' | 'pressure';
 
-const materialProperties: Record<
-  MaterialProperty,
-  { kind: Kind; least: number; most: number; whole: boolean }
-> = {
-  ceiling: { kind: 'class', least: 0, most: STRONGEST_CLASS, whole: true },
-  suction: { kind: 'suction', least: 0, most: toBase(200, 'g/30in2'), whole: false },
-  pressure: { kind: 'pressure', least: 0, most: toBase(5000, 'psi'), whole: false },
+const materialProperties: Record<MaterialProperty, Accepted> = {
+  ceiling: { unit: '1', kind: 'class', least: 0, most: STRONGEST_CLASS, whole: true },
+  suction: { unit: 'g/30in2', kind: 'suction', least: 0, most: 200 },
+  pressure: { unit: 'psi', kind: 'pressure', least: 0, most: 5000 },
 };
+const propertyNames = Object.keys(materialProperties) as MaterialProperty[];
 
 const startingValues = new Map<string, number>(
   factors.map(({ id, value, unit }) => [id, toBase(value, unit)]),
@@ -86,20 +84,15 @@ function factorRows(range: unknown): FactorRow[] {
   (range as unknown[][]).forEach((cells, index) => {
     const name = readCell(cells[0]);
     const cell = readCell(cells[1]);
-    if (name.type === 'blank' || (name.type === 'number' && name.value === 0 && cell.type !== 'text')) {
-      if (!(cell.type === 'blank' || (cell.type === 'number' && cell.value === 0))) {
-        problems.push(
-          cellProblem({ row: index + 1, column: '1' }, 'a blank factor id beside a value', 'a factor id'),
-        );
-      }
+    const row = index + 1;
+    if (name.type === 'text') {
+      if (index > 0 || !isHeading(name.value)) rows.push({ row, id: name.value, cell });
       return;
     }
-    if (name.type !== 'text') {
-      problems.push(cellProblem({ row: index + 1, column: '1' }, describe(name), 'a factor id'));
-      return;
-    }
-    if (index === 0 && isHeading(name.value)) return;
-    rows.push({ row: index + 1, id: name.value, cell });
+    const isBlank = name.type === 'blank' || (isBlankOrZero(name) && cell.type !== 'text');
+    if (isBlank && isBlankOrZero(cell)) return;
+    const seen = isBlank ? 'a blank factor id beside a value' : describe(name);
+    problems.push(cellProblem({ row, column: '1' }, seen, 'a factor id'));
   });
   if (rows.length > 0 && (range as unknown[][]).some((cells) => cells.length < 2)) {
     throw badInput('The factors must be a range of two columns: factor id, value.');
@@ -170,15 +163,18 @@ class OverrideReader {
   }
 
   finish(): FactorsInForce {
+    const given = this.#given;
+    // Every id of the table has a starting value.
+    const value = (id: FactorId): number => given.get(id) ?? (startingValues.get(id) as number);
     const inForce = this.#materialsInForce();
-    if (fromLeastToMost(this.#given)) {
+    if (value('dwell.least') > value('dwell.most')) {
       this.#problems.push({
         type: 'input',
         column: 'dwell.least',
         message: 'The least dwell is longer than the most dwell. Accepted: dwell.least at most dwell.most.',
       });
     }
-    if (value(this.#given, 'setup.perDay') >= value(this.#given, 'shift')) {
+    if (value('setup.perDay') >= value('shift')) {
       this.#problems.push({
         type: 'input',
         column: 'setup.perDay',
@@ -186,10 +182,9 @@ class OverrideReader {
       });
     }
     if (this.#problems.length > 0) throw new WashdownError(this.#problems);
-    const given = this.#given;
     return {
       system: this.#system,
-      value: (id) => value(given, id),
+      value,
       overridden: (id) => given.has(id),
       chosenClass: this.#chosenClass,
       materials: inForce,
@@ -197,9 +192,15 @@ class OverrideReader {
   }
 
   #takeFactor(row: FactorRow, factor: Factor): void {
-    const read = readFactorValue(row.cell, factor, this.#system);
-    if ('value' in read) this.#given.set(factor.id, read.value);
-    else this.#refuse(row, describe(row.cell), read.accepted);
+    const value = this.#valueOf(row, factor);
+    if (value !== undefined) this.#given.set(factor.id, value);
+  }
+
+  #valueOf(row: FactorRow, range: Accepted): number | undefined {
+    const read = readFactorValue(row.cell, range, this.#system);
+    if ('value' in read) return read.value;
+    this.#refuse(row, describe(row.cell), read.accepted);
+    return undefined;
   }
 
   #takeClass(row: FactorRow): void {
@@ -211,28 +212,21 @@ class OverrideReader {
       return;
     }
     const unbuffered =
-      (cell.type === 'text' && asksForUnbufferedAcid(cell.value)) ||
-      (cell.type === 'number' && cell.value > STRONGEST_CLASS);
+      cell.type === 'text' ? asksForUnbufferedAcid(cell.value) : seen !== undefined && seen > STRONGEST_CLASS;
     this.#refuse(
       row,
       describe(cell),
-      unbuffered ? `0 to 3 or ${BY_NEED}. ${UNBUFFERED_ACID_ANSWER}` : `0 to 3 or ${BY_NEED}`,
+      `0 to ${String(STRONGEST_CLASS)} or ${BY_NEED}${unbuffered ? `. ${UNBUFFERED_ACID_ANSWER}` : ''}`,
     );
   }
 
   #takeMaterial(row: FactorRow, code: string, property: MaterialProperty): void {
-    const spec = materialProperties[property];
-    const unit = unitOf(spec.kind, this.#system);
-    const seen = numberOf(row.cell);
-    const most = show(spec.most, spec.kind, this.#system);
-    if (seen === undefined || seen < spec.least || seen > most || (spec.whole && !Number.isInteger(seen))) {
-      this.#refuse(row, describe(row.cell), acceptedRange(spec.least, most, spec, unit));
-      return;
-    }
+    const value = this.#valueOf(row, materialProperties[property]);
+    if (value === undefined) return;
     const known = findMaterial(materials, code);
     const name = comparable(known?.code ?? code);
     const own = this.#own.get(name) ?? { code: known?.name ?? code, row: row.row };
-    own[property] = take(seen, spec.kind, this.#system);
+    own[property] = value;
     this.#own.set(name, own);
   }
 
@@ -263,7 +257,7 @@ class OverrideReader {
         kind: 'override',
         why: "a material of the user's own",
         group: 'other',
-        overridden: ['ceiling', 'suction', 'pressure'],
+        overridden: propertyNames,
       });
     }
     return inForce;
@@ -271,9 +265,7 @@ class OverrideReader {
 
   #withOwnValues(row: Material): MaterialInForce {
     const own = this.#own.get(comparable(row.code));
-    const overridden = (['ceiling', 'suction', 'pressure'] as const).filter(
-      (property) => own?.[property] !== undefined,
-    );
+    const overridden = propertyNames.filter((property) => own?.[property] !== undefined);
     return {
       ...row,
       ceiling: (own?.ceiling ?? row.ceiling) as CleanerClass,
@@ -286,15 +278,6 @@ class OverrideReader {
   #refuse(row: FactorRow, seen: string, accepted: string): void {
     this.#problems.push(cellProblem({ row: row.row, label: row.id, column: 'value' }, seen, accepted));
   }
-}
-
-function value(given: ReadonlyMap<string, number>, id: FactorId): number {
-  // Every id of the table has a starting value.
-  return given.get(id) ?? (startingValues.get(id) as number);
-}
-
-function fromLeastToMost(given: ReadonlyMap<string, number>): boolean {
-  return value(given, 'dwell.least') > value(given, 'dwell.most');
 }
 
 /**
@@ -312,9 +295,7 @@ export function findMaterial<M extends { code: string; name: string }>(
 }
 
 function materialFactorIds(): string[] {
-  return materials.flatMap(({ code }) =>
-    Object.keys(materialProperties).map((property) => `material.${code}.${property}`),
-  );
+  return materials.flatMap(({ code }) => propertyNames.map((property) => `material.${code}.${property}`));
 }
 
 /**

@@ -15,4 +15,6 @@ export const explainedByFactors = {
   wait: 'wait',
   'time to dry': 'timeToDry',
   flow: 'flow',
+  'fan width': 'fanWidth',
+  'reaction force': 'reactionForce',
 } as const;

@@ -1,7 +1,7 @@
 import { conversionFactor } from '../quantity/conversions';
 import { coherentKind, show, unitOf, type Kind, type System } from '../quantity/systems';
 import { constants, type ConstantId } from '../rules/constants';
-import { factors, type Factor, type FactorId } from '../rules/factors';
+import { factors, type FactorId } from '../rules/factors';
 import { methods, type MethodId } from '../rules/methods';
 import type { FactorsInForce, MaterialInForce, MaterialProperty } from '../rules/read-factors';
 import type { SourceKind } from '../rules/source-kinds';
@@ -27,9 +27,16 @@ const SYMBOL = /[A-Za-z_][A-Za-z0-9_]*/g;
 // A long sum is written in pieces, because a cell holds no more than 32,767 characters.
 const TERMS_A_LINE = 20;
 
+const GIVEN = /_given$/;
+
+type FactorRow = (typeof factors)[number];
+const symbolOf = (id: FactorId): string => id.replaceAll('.', '_');
+const factorOf = new Map<string, FactorRow>(factors.map((row) => [symbolOf(row.id), row]));
+
 /**
  * Takes down how a number is worked out, while it is worked out. In symbols and expressions `@` stands for the
- * zone at hand and `#` for the wall row at hand.
+ * zone at hand and `#` for the wall row at hand. A factor's symbol is its id with `_` for the dots; the factors and
+ * constants that an expression takes are taken down before it.
  */
 export class Recorder {
   private readonly lines = new Map<string, TraceLine>();
@@ -68,12 +75,18 @@ export class Recorder {
   /**
    * A number that was worked out.
    * @param symbol its name
-   * @param expression arithmetic over earlier symbols
+   * @param expression arithmetic over earlier symbols, factors and constants
    * @param value in the base unit
    * @param kind what it measures
    * @param method the rule that it follows
    */
   line(symbol: string, expression: string, value: number, kind: Kind, method: MethodId): void {
+    for (const name of this.named(expression).match(SYMBOL) ?? []) {
+      if (this.lines.has(name)) continue;
+      const row = factorOf.get(name.replace(GIVEN, ''));
+      if (row) this.factor(row);
+      else if (name in constants) this.constant(name as ConstantId);
+    }
     const { rule, source, kind: sourceKind } = methods[method];
     this.put(symbol, expression, value, kind, rule, sources[source], sourceKind);
   }
@@ -89,31 +102,6 @@ export class Recorder {
     const own = this.isConverted(kind);
     this.put(own ? `${symbol}_given` : symbol, '', value, kind, what, sources.rows, 'input');
     if (own) this.convert(symbol, value, kind);
-  }
-
-  /**
-   * A factor of the table, with its conversion where its customary unit is not the one computed in.
-   * @param symbol its name in the expressions
-   * @param id its id in the table
-   */
-  factor(symbol: string, id: FactorId): void {
-    if (this.lines.has(symbol)) return;
-    // The id comes from the table.
-    const row = factors.find((candidate) => candidate.id === id) as Factor;
-    const overridden = this.factorsInForce.overridden(id);
-    const value = this.factorsInForce.value(id);
-    const own = this.isConverted(row.kind);
-    const source = overridden ? sources.factors : sources[row.source];
-    this.put(
-      own ? `${symbol}_given` : symbol,
-      '',
-      value,
-      row.kind,
-      `${id}: ${row.meaning}`,
-      source,
-      overridden ? 'override' : row.sourceKind,
-    );
-    if (own) this.convert(symbol, value, row.kind);
   }
 
   /**
@@ -144,16 +132,6 @@ export class Recorder {
       overridden ? 'override' : material.kind,
     );
     if (own) this.convert(symbol, material[property], kind);
-  }
-
-  /**
-   * A constant of the model.
-   * @param id its symbol
-   */
-  constant(id: ConstantId): void {
-    if (this.lines.has(id)) return;
-    const { value, kind, meaning, source, sourceKind } = constants[id];
-    this.put(id, '', value, kind, meaning, sources[source], sourceKind);
   }
 
   /**
@@ -219,8 +197,6 @@ export class Recorder {
     const fromUnit = unitOf(kind, this.system);
     const toUnit = unitOf(to, this.system);
     if (kind === 'temperature' && fromUnit === 'degF') {
-      this.constant('degFAtZeroC');
-      this.constant('degFPerDegC');
       this.line(symbol, `(${symbol}_given - degFAtZeroC) / degFPerDegC`, value, to, 'kelvin');
       return;
     }
@@ -238,6 +214,29 @@ export class Recorder {
       });
     }
     this.line(symbol, `${symbol}_given * ${factor}`, value, to, 'convert');
+  }
+
+  /** A factor of the table, with its conversion where its customary unit is not the one computed in. */
+  private factor({ id, kind, meaning, source, sourceKind }: FactorRow): void {
+    const symbol = symbolOf(id);
+    const overridden = this.factorsInForce.overridden(id);
+    const value = this.factorsInForce.value(id);
+    const own = this.isConverted(kind);
+    this.put(
+      own ? `${symbol}_given` : symbol,
+      '',
+      value,
+      kind,
+      `${id}: ${meaning}`,
+      sources[overridden ? 'factors' : source],
+      overridden ? 'override' : sourceKind,
+    );
+    if (own) this.convert(symbol, value, kind);
+  }
+
+  private constant(id: ConstantId): void {
+    const { value, kind, meaning, source, sourceKind } = constants[id];
+    this.put(id, '', value, kind, meaning, sources[source], sourceKind);
   }
 
   private put(

@@ -112,9 +112,12 @@ export class Cells {
       const rest = part === undefined ? [] : [part];
       cells.push(attempt(() => call(name, walls, zone, factors, ...rest)));
     }
-    if (quantity === 'flow') {
-      const given = ['nozzle.number', 'nozzle.pressure'].map((id) => this.factorValue.get(id));
-      cells.push(this.plain('NOZZLE', given, 2));
+    const ofNozzle = ['flow', 'fan width', 'reaction force'].indexOf(quantity);
+    if (ofNozzle >= 0) {
+      const given = ['number', 'pressure', 'angle', 'distance'].map((id) =>
+        this.factorValue.get(`nozzle.${id}`),
+      );
+      cells.push(this.plain('NOZZLE', given, ofNozzle));
     }
     if (quantity === 'time to dry') cells.push(this.timeToDry());
     return cells;
@@ -129,14 +132,14 @@ export class Cells {
   private timeToDry(): Shown {
     const of = (id: string): CellValue | undefined => this.factorValue.get(`weather.${id}`);
     const humidity = Number(of('humidity')) / 100;
-    return this.plain('DRYING', [of('air'), of('surface'), humidity, of('wind'), of('film')], 0, 1);
+    return this.plain('DRYING', [of('air'), of('surface'), humidity, of('wind'), of('film')], 1);
   }
 
   /** Calls a function of plain numbers with the units of the job behind them, and takes one of its lines. */
-  private plain(name: string, args: readonly unknown[], leftOut: number, line = 0): Shown {
+  private plain(name: string, args: readonly unknown[], line: number): Shown {
     const units = this.factorValue.get('units');
     return attempt(() => {
-      const spilled = call(name, ...args, ...Array.from({ length: leftOut }, () => null), units);
+      const spilled = call(name, ...args, units);
       return (spilled as CellValue[][])[line]?.[1] ?? '';
     });
   }

@@ -58,12 +58,12 @@ describe('what a wrong line looks like', () => {
   });
 
   it('a product in place of a quotient comes out in another unit', () => {
-    expect(put('rinsePerArea', 'flow * rinseRate * rinses')).toThrow('not in gal/ft2');
+    expect(put('rinsePerArea', 'flow * rate_rinse * rinse_count')).toThrow('not in gal/ft2');
   });
 
   it('inches taken for feet are right as a quantity, and wrong as the number that is shown', () => {
     const lines = right().map((line) =>
-      line.symbol === 'lapArea_r2' ? { ...line, expression: 'perimeter_r2 * lap_given' } : line,
+      line.symbol === 'lapArea_r2' ? { ...line, expression: 'perimeter_r2 * mask_lap_given' } : line,
     );
     expect(() => {
       replay(lines);
@@ -71,12 +71,20 @@ describe('what a wrong line looks like', () => {
   });
 
   it('a label of another unit is found out', () => {
-    expect(put('flow', 'nozzleNumber * ratedFlow * sqrt(nozzlePressure / ratedPressure)', 'ft2')).toThrow(
+    expect(put('flow', 'nozzle_number * ratedFlow * sqrt(nozzle_pressure / ratedPressure)', 'ft2')).toThrow(
       'not in ft2',
     );
   });
 
+  it('degrees are not taken for radians', () => {
+    expect(put('fanWidth', '2 * nozzle_distance_given * tan(nozzle_angle / 2 / 180)')).toThrow('fanWidth');
+  });
+
+  it('a jet coefficient of flow and pressure takes both', () => {
+    expect(put('reactionForce', 'jetCoefficient * nozzle_pressure')).toThrow('not in lbf');
+  });
+
   it('per cent is not taken for a share', () => {
-    expect(put('tape_r2', 'perimeter_r2 * (1 + tapeWaste_given)')).toThrow('tape_r2');
+    expect(put('tape_r2', 'perimeter_r2 * (1 + tape_waste_given)')).toThrow('tape_r2');
   });
 });
