@@ -71,6 +71,8 @@ const PLANS: readonly Plan[] = [
     methods: [
       'washedArea',
       'nozzleFlow',
+      'fanWidth',
+      'reactionForce',
       'rinsePerArea',
       'rinseWater',
       'cleanerMix',
@@ -81,7 +83,7 @@ const PLANS: readonly Plan[] = [
       'water',
     ],
     factors: ['nozzle.', 'rinse.', 'cleaner.'],
-    constants: ['ratedFlow', 'ratedPressure', 'jetCoefficient'],
+    constants: ['ratedFlow', 'ratedPressure', 'radian', 'jetCoefficient'],
   },
   {
     title: 'Masking',

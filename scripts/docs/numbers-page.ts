@@ -157,7 +157,7 @@ export function freshNumbersPage(): Promise<string> {
     Object.entries(KINDS)
       .map(([kind, words]) => `- **${kind}**: ${words}`)
       .join('\n'),
-    'Beside each rule stands how a trace writes it, where that says more; `_zone` marks the number of the zone beside that of a row, and `0 * x` is a zero with the unit of `x`. Where US units and SI differ, both are given.',
+    'Below a rule stands how a trace of an example writes it, where that says more: a factor by its id, with `_` in place of `.`; `_zone` marks the number of the zone beside that of a row; `_given` one in its customary unit, before it is converted; `0 * x` is a zero with the unit of `x`. Where US units and SI differ, both are given.',
     ...(first ? [...chapterBlocks(first, written), ...classAndMaterialBlocks()] : []),
     ...others.flatMap((chapter) => chapterBlocks(chapter, written)),
     '## Sources',
