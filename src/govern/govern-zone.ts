@@ -40,7 +40,7 @@ export function governZone(
     if (row.masked) continue;
     washed = true;
     materials.add(row.material);
-    if (row.material.ceiling < ceiling) ceiling = row.material.ceiling;
+    ceiling = Math.min(ceiling, row.material.ceiling);
     rec?.inRow(row.row, row.wall);
     const need = needClass(row, needs, rec);
     if (need > mostNeed) {
@@ -56,9 +56,10 @@ export function governZone(
   const governors = [...materials].filter((material) => material.ceiling === ceiling);
   const classToUse = Math.min(ceiling, factors.chosenClass ?? mostNeed) as CleanerClass;
   if (rec) {
-    const symbols = [...materials].map((material) => `ceiling_${symbolOf(material)}`);
-    [...materials].forEach((material, index) => {
-      rec.material(symbols[index] ?? '', material, 'ceiling', 'class');
+    const symbols = [...materials].map((material) => {
+      const symbol = `ceiling_${symbolOf(material)}`;
+      rec.material(symbol, material, 'ceiling', 'class');
+      return symbol;
     });
     rec.line('ceiling@', `min(${symbols.join(', ')})`, ceiling, 'class', 'ceiling');
     rec.line('mostNeed@', neediest ? `need_r${String(neediest.row)}` : '0', mostNeed, 'class', 'mostNeed');

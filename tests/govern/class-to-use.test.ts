@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { call, number } from '../functions/call';
+import { call, column, number, spill } from '../functions/call';
 
 interface Row {
   readonly material?: string;
@@ -95,6 +95,15 @@ describe('class to use in a zone', () => {
 
   it('by need is what holds where nothing is chosen', () => {
     expect(call('CLASS', walls({ residue: 'moderate' }), null, [['cleaner.class', 'By need']])).toBe(2);
+  });
+
+  it('is clear water where no row needs more, and the trace says 0', () => {
+    const factors = [['need.light', 0]];
+    const told = spill('TRACE', 'class', walls({ residue: 'light' }), null, factors);
+    const symbols = column(told, 'Symbol');
+    const at = (symbol: string) => told[symbols.indexOf(symbol) + 1]?.slice(1, 3);
+    expect(at('mostNeed_z1')).toEqual(['0', 0]);
+    expect(at('class_z1')).toEqual(['min(ceiling_z1, mostNeed_z1)', 0]);
   });
 
   it('can be chosen above the need', () => {
