@@ -45,7 +45,7 @@ describe('npm run package', () => {
         .sort(),
     );
     expect(packed.filter((file) => readFileSync(file, 'latin1').includes(DEFAULT))).toEqual([]);
-  });
+  }, 180_000);
 
   it.each([
     ['no address', [], 'missing'],
