@@ -1,11 +1,10 @@
 import type { IStyleData, IWorksheetData, Nullable } from '@univerjs/presets';
-import { styleId } from './read-sheet';
 import type { LooksWriter } from './write-looks';
 
 type Look = Nullable<IStyleData | string>;
 type Styles = Readonly<Record<string, Nullable<IStyleData>>>;
 
-const OWN = /^x(\d+)$/;
+const OWN = /^[xw](\d+)$/;
 
 /** Finds the cell formats for the looks of one sheet. */
 export class CellLooks {
@@ -111,6 +110,6 @@ export class CellLooks {
     const number = typeof own === 'string' ? Number(OWN.exec(own)?.[1] ?? NaN) : NaN;
     const style = this.#writer.style(number);
     if (!style) return undefined;
-    return this.#writer.format(this.#style(styleId(number)), number) === number ? number : undefined;
+    return this.#writer.format(this.#style(own), number) === number ? number : undefined;
   }
 }

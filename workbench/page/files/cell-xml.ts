@@ -28,11 +28,10 @@ const TEXT = 4;
 
 /**
  * A value as the spills have it.
- * @param content an error as its text, '' for a blank
- * @returns the value
+ * @param content an error as its text
+ * @returns the value; a cell that is filled holds at least an empty text
  */
-export function valueOf(content: CellContent | undefined): CellValue {
-  if (content === undefined || content === '') return null;
+export function valueOf(content: CellContent): CellValue {
   return typeof content === 'string' && isErrorCode(content) ? { error: content } : content;
 }
 

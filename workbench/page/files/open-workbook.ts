@@ -12,7 +12,7 @@ import { readKeptTexts } from './kept-parts';
 import { kindsOfThings } from './kinds-of-things';
 import { BUILT_IN_NAME, sheetId } from './names-of-file';
 import { readLooks } from './read-looks';
-import { isTrue, readSheet, styleId, type ReadSheet } from './read-sheet';
+import { isTrue, readSheet, styleId, wholeStyle, wholeStyleId, type ReadSheet } from './read-sheet';
 import type { OpenedWorkbook, ShownTable } from './shown-workbook';
 
 function namesOf(book: Book): NameInfo[] {
@@ -55,13 +55,19 @@ function read(archive: Archive): OpenedWorkbook {
     const id = sheetId(element?.getAttribute('sheetId') ?? name);
     return readSheet({ id, name, hidden, xml: partText(archive, part), path: part, cells, tables }, shared);
   });
+  const whole = new Set(sheets.flatMap((sheet) => [...sheet.whole]));
   const ids = sheets.map(({ data }) => data.id ?? '');
   const snapshot: IWorkbookData = {
     id: 'workbook',
     name: '',
     appVersion: '',
     locale: 'enUS' as IWorkbookData['locale'],
-    styles: Object.fromEntries(looks.styles.map((style, number) => [styleId(number), style])),
+    styles: {
+      ...Object.fromEntries(looks.styles.map((style, number) => [styleId(number), style])),
+      ...Object.fromEntries(
+        [...whole].map((number) => [wholeStyleId(number), wholeStyle(looks.styles[number] ?? {})]),
+      ),
+    },
     sheetOrder: ids,
     sheets: Object.fromEntries(sheets.map(({ data }, index) => [ids[index] ?? '', data])),
   };

@@ -92,6 +92,15 @@ export function editPart(parts: Parts, path: string, change: (root: Element) => 
   parts.set(path, partBytes(documentText(document)));
 }
 
+/** Some readers know no path that starts at the root of the file. */
+function pathFrom(part: string, target: string): string {
+  const from = part.split('/').slice(0, -1);
+  const to = target.split('/');
+  let same = 0;
+  while (same < from.length && from[same] === to[same]) same += 1;
+  return [...from.slice(same).map(() => '..'), ...to.slice(same)].join('/');
+}
+
 /**
  * Adds a relationship.
  * @param parts the file
@@ -111,7 +120,9 @@ export function addRelationship(parts: Parts, from: string, type: string, target
     let number = taken.size + 1;
     while (taken.has(`rId${number}`)) number += 1;
     id = `rId${number}`;
-    root.appendChild(makeElement(root, 'Relationship', { Id: id, Type: type, Target: `/${target}` }));
+    root.appendChild(
+      makeElement(root, 'Relationship', { Id: id, Type: type, Target: pathFrom(from, target) }),
+    );
   });
   return id;
 }

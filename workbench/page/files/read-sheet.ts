@@ -45,6 +45,8 @@ export interface FiledBook {
 export interface ReadSheet {
   readonly data: Partial<IWorksheetData>;
   readonly spills: readonly ShownSpill[];
+  /** Cell formats of which the cells need the whole look. */
+  readonly whole: ReadonlySet<number>;
 }
 
 /** Days from the first day of the one calendar of serial numbers to that of the other (ECMA-376 Part 1, 18.17.4.1). */
@@ -77,6 +79,26 @@ const READS_AS_ANOTHER = /^\s*(?:[=+-]|[\d.,$%(]+|true$|false$)/i;
  */
 export function styleId(number: number): string {
   return `x${number}`;
+}
+
+/**
+ * The name under which the page keeps the whole look of a cell format, for cells in rows and columns that have looks
+ * of their own.
+ * @param number the format
+ * @returns for example `w3`
+ */
+export function wholeStyleId(number: number): string {
+  return `w${number}`;
+}
+
+/**
+ * A look that leaves nothing to the row and column: in a file a cell takes after neither.
+ * @param style the look
+ * @returns the same, with what it does not have said too
+ */
+export function wholeStyle(style: IStyleData): IStyleData {
+  const nothing = { bg: null, bd: null, cl: null, n: null, tr: null, ht: null, vt: null, tb: null, pd: null };
+  return { bl: 0, it: 0, ul: { s: 0 }, st: { s: 0 }, va: null, ...nothing, ...style };
 }
 
 /**
@@ -221,6 +243,7 @@ export function readSheet(sheet: FiledSheet, book: FiledBook): ReadSheet {
   const columns = columnsOf(frame, columnCount);
   const rows: Record<number, Partial<IRowData>> = {};
   const cells: Record<number, Record<number, ICellData>> = {};
+  const whole = new Set<number>();
   for (const { row, attributes, cells: scanned } of scan.rows) {
     const data = rowData(attributes);
     if (data) rows[row] = data;
@@ -231,9 +254,10 @@ export function readSheet(sheet: FiledSheet, book: FiledBook): ReadSheet {
         ({ area }) => contains(area, row, column) && (area.top !== row || area.left !== column),
       );
       const shown = cellData(sheet.cells.get(address), book.styles[format], book, elsewhere);
-      // Without a format of its own a cell would take that of its row or column.
-      const styled = format > 0 || rows[row]?.s || columns[column]?.s;
-      if (styled) shown.s = styleId(format);
+      if (rows[row]?.s || columns[column]?.s) {
+        shown.s = wholeStyleId(format);
+        whole.add(format);
+      } else if (format > 0) shown.s = styleId(format);
       if (Object.keys(shown).length > 0) (cells[row] ??= {})[column] = shown;
     }
   }
@@ -244,6 +268,7 @@ export function readSheet(sheet: FiledSheet, book: FiledBook): ReadSheet {
   const tab = colourOf(elements(frame, 'tabColor')[0], book.palette);
   return {
     spills: spills.map(({ spill }) => spill),
+    whole,
     data: {
       id: sheet.id,
       name: sheet.name,

@@ -85,6 +85,10 @@ function renameSheets(parts: Parts, workbook: string, shown: ShownWorkbook): voi
   renameInFormulas(parts, renames);
 }
 
+function isHidden(sheet: Element): boolean {
+  return (sheet.getAttribute('state') ?? 'visible') !== 'visible';
+}
+
 /** The list of sheets as the page has it; what the page does not show keeps its place. */
 function listSheets(parts: Parts, workbook: string, root: Element, shown: ShownWorkbook): void {
   const before = listedSheets(parts, workbook, root);
@@ -115,14 +119,13 @@ function listSheets(parts: Parts, workbook: string, root: Element, shown: ShownW
   for (const each of now) list.appendChild(each);
   for (const sheet of sheets) {
     const element = now.find((each) => each.getAttribute('name') === sheet.name);
-    const isHidden = (element?.getAttribute('state') ?? 'visible') !== 'visible';
-    if (isHidden && sheet.hidden !== 1) element?.removeAttribute('state');
-    if (!isHidden && sheet.hidden === 1) element?.setAttribute('state', 'hidden');
+    if (!element || isHidden(element) === (sheet.hidden === 1)) continue;
+    element.setAttribute('state', sheet.hidden === 1 ? 'hidden' : 'visible');
   }
   const view = elements(root, 'workbookView')[0];
   const front = before[active]?.element;
-  const isFrontVisible = front && now.includes(front) && !front.hasAttribute('state');
-  const tab = isFrontVisible ? now.indexOf(front) : now.findIndex((each) => !each.hasAttribute('state'));
+  const isFrontVisible = front && now.includes(front) && !isHidden(front);
+  const tab = isFrontVisible ? now.indexOf(front) : now.findIndex((each) => !isHidden(each));
   if (view && tab !== active) {
     view.setAttribute('activeTab', String(tab));
     view.removeAttribute('firstSheet');

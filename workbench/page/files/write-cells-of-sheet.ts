@@ -3,6 +3,7 @@ import { cellAddress, contains, parseArea, type Area } from '../../xlsx/address'
 import { shiftFormula } from '../../xlsx/shift-formula';
 import { attribute, type ScannedCell, type ScannedSheet } from '../../xlsx/sheet-scan';
 import type { BookCell } from '../../xlsx/book';
+import type { CellValue } from '../../xlsx/cell-value';
 import { soleCall } from '../../engine/washdown-names';
 import type { CellLooks } from './cell-looks';
 import { cellXml, shownValueOf, valueOf } from './cell-xml';
@@ -145,7 +146,7 @@ export class CellsWriter {
     const isAnchor = fill?.area.top === row && fill.area.left === column;
     if (fill && !isAnchor) {
       const content = fill.spill.values[row - fill.area.top]?.[column - fill.area.left];
-      const value = this.#filed(valueOf(content), row, column, cell);
+      const value = this.#filed(valueOf(content ?? ''), row, column, cell);
       return cellXml({ row, column, format, value, filled: true }, scan.prefix);
     }
     const heading = headings.get(address);
@@ -181,7 +182,7 @@ export class CellsWriter {
     const table = tables.find(({ area }) => contains(area, row, column))?.name;
     const formula = same?.formula ?? filedFormula(typed, table);
     const own = shownValueOf(cell);
-    const value = fill ? valueOf(fill.spill.values[0]?.[0]) : own;
+    const value = own ?? firstValue(fill?.spill);
     const isArray = fill !== undefined || same?.array !== undefined || this.#fills(formula);
     if (!isArray) {
       return cellXml(
@@ -224,6 +225,12 @@ export class CellsWriter {
     const shown = (this.#source.before.cellData?.[row] as Row | undefined)?.[column];
     return !cell?.p && shown?.v !== undefined && Object.is(shown.v, cell?.v) && shown.t === cell?.t;
   }
+}
+
+/** A formula that was never worked out has no value. */
+function firstValue(spill: ShownSpill | undefined): CellValue {
+  const content = spill?.values[0]?.[0] ?? '';
+  return content === '' ? null : valueOf(content);
 }
 
 function keptXml(before: ScannedCell, format: number, prefix: string): string {

@@ -241,7 +241,7 @@ export class LooksWriter {
       else alignment.setAttribute(name, String(value));
     }
     if (alignment.attributes.length === 0) removeElement(found);
-    else xf.insertBefore(alignment, xf.firstChild);
+    else if (!found) xf.insertBefore(alignment, xf.firstChild);
     xf.setAttribute('applyAlignment', '1');
   }
 }
