@@ -1,8 +1,6 @@
-/**
- * Functions that a file stores with a prefix because the format's own list (ISO/IEC 29500-1, 18.17.7) does not have
- * them. Source: [MS-XLSX] 2.2.3, "future functions", as quoted in full up to 2021 by public documentation of file
- * writers; those in the second list are from memory.
- */
+// Functions that a file stores with a prefix because the format's own list (ISO/IEC 29500-1, 18.17.7) lacks them.
+// Source of the first list: [MS-XLSX] 2.2.3, read as far as IMSEC, the rest in public documentation of a library that
+// quotes it as it stood in 2021. The second list is from memory.
 const DOCUMENTED =
   'ACOT ACOTH AGGREGATE ANCHORARRAY ARABIC BASE BETA.DIST BETA.INV BINOM.DIST BINOM.DIST.RANGE BINOM.INV BITAND ' +
   'BITLSHIFT BITOR BITRSHIFT BITXOR BYCOL BYROW CEILING.MATH CEILING.PRECISE CHISQ.DIST CHISQ.DIST.RT CHISQ.INV ' +

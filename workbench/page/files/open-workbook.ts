@@ -12,7 +12,15 @@ import { readKeptTexts } from './kept-parts';
 import { kindsOfThings } from './kinds-of-things';
 import { BUILT_IN_NAME, sheetId } from './names-of-file';
 import { readLooks } from './read-looks';
-import { isTrue, readSheet, styleId, wholeStyle, wholeStyleId, type ReadSheet } from './read-sheet';
+import {
+  isTrue,
+  readSheet,
+  sheetFrame,
+  styleId,
+  wholeStyle,
+  wholeStyleId,
+  type ReadSheet,
+} from './read-sheet';
 import type { OpenedWorkbook, ShownTable } from './shown-workbook';
 
 function namesOf(book: Book): NameInfo[] {
@@ -53,7 +61,8 @@ function read(archive: Archive): OpenedWorkbook {
     const tables = book.tables.filter(({ sheet }) => sheet === name).map(({ area }) => area);
     const hidden = (element?.getAttribute('state') ?? 'visible') !== 'visible';
     const id = sheetId(element?.getAttribute('sheetId') ?? name);
-    return readSheet({ id, name, hidden, xml: partText(archive, part), path: part, cells, tables }, shared);
+    const source = sheetFrame(partText(archive, part), part);
+    return readSheet({ id, name, hidden, ...source, cells, tables }, shared);
   });
   const whole = new Set(sheets.flatMap((sheet) => [...sheet.whole]));
   const ids = sheets.map(({ data }) => data.id ?? '');

@@ -26,9 +26,9 @@ export interface FiledSheet {
   readonly id: string;
   readonly name: string;
   readonly hidden: boolean;
-  /** The text of its part, and the path of it. */
-  readonly xml: string;
-  readonly path: string;
+  /** Its part without the cells, and where they stand in it. */
+  readonly frame: Document;
+  readonly scan: ScannedSheet;
   readonly cells: ReadonlyMap<string, BookCell>;
   /** Areas of its tables. */
   readonly tables: readonly Area[];
@@ -70,7 +70,8 @@ const BOOLEAN = 3;
 const TEXT = 4;
 
 /** Texts that would be taken for something else when they are read once more. */
-const READS_AS_ANOTHER = /^\s*(?:[=+-]|[\d.,$%(]+|true$|false$)/i;
+const READS_AS_ANOTHER =
+  /^(?:=.*|\s*[-+]?[\d.,:/$%()\s-]*\d[\d.,:/$%()\s-]*(?:e[-+]?\d+)?\s*|\s*(?:true|false)\s*)$/is;
 
 /**
  * The name under which the page keeps a cell format of the file.
@@ -226,10 +227,9 @@ function cellData(
  * @param sheet as the file has it
  * @param book what is the same for all sheets
  * @returns as it is shown
- * @throws {BadFile} where it cannot be read
  */
 export function readSheet(sheet: FiledSheet, book: FiledBook): ReadSheet {
-  const { frame, scan } = sheetFrame(sheet.xml, sheet.path);
+  const { frame, scan } = sheet;
   const spills = spillsOf(sheet);
   const merges = elements(frame, 'mergeCell').map((each) => parseArea(each.getAttribute('ref') ?? ''));
   const areas = [...spills.map(({ area }) => area), ...merges, ...sheet.tables];
