@@ -15,9 +15,9 @@ describe('the range of walls', () => {
   });
 
   it('offers texts alone as the nearest headings, whatever else stands in the first row', () => {
-    const { type, message } = refused([['Wal', 12, true, '#REF!', 'Material', 'Area'], wall]);
+    const { type, message } = refused([['Wal', 12, true, '#REF!', 'Area'], wall]);
     expect(type).toBe('input');
-    expect(message).toMatch(/the nearest headings here are Wal, (Material, Area|Area, Material)\.$/);
+    expect(message).toContain('the nearest headings here are Wal, Area. (and 1 more)');
   });
 });
 
