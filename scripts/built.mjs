@@ -28,7 +28,12 @@ function newest(path) {
 
 /** What a step prints goes to the error output, so that the program's own output stays clean. */
 function step(command, args) {
-  const { status, error } = spawnSync(command, args, { cwd: root, stdio: ['ignore', 2, 2] });
+  const { status, error } = spawnSync(command, args, {
+    cwd: root,
+    stdio: ['ignore', 2, 2],
+    // There npm is a script of the shell.
+    shell: process.platform === 'win32',
+  });
   if (error) console.error(error.message);
   if (status !== 0) process.exit(status ?? 1);
 }

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useErrorBoundary } from 'preact/hooks';
+import { messageOf } from './message-of';
 
 /**
  * Keeps a failure of one panel from taking the others down.
@@ -12,7 +13,7 @@ export function Guarded({ children }: { children: ComponentChildren }) {
   if (error === undefined) return <>{children}</>;
   return (
     <section class="notice" aria-label="A failure">
-      <p>This panel has failed: {error instanceof Error ? error.message : 'no reason is known'}.</p>
+      <p>This panel has failed: {messageOf(error, 'no reason is known')}.</p>
       <button type="button" onClick={retry}>
         Try again
       </button>

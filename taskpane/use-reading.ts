@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { WashdownError } from '../src/quantity/problem';
 import type { WorkbookPort } from './workbook/port';
+import { messageOf } from './message-of';
 
 /** What was read from the workbook, or why it could not be. */
 export type Reading<Value> =
@@ -33,7 +33,10 @@ export function useReading<Value>(
       read(signal)
         .then(
           (value): Reading<Value> => ({ is: 'ready', value }),
-          (error: unknown): Reading<Value> => ({ is: 'failed', message: messageOf(error) }),
+          (error: unknown): Reading<Value> => ({
+            is: 'failed',
+            message: messageOf(error, 'The walls could not be read.'),
+          }),
         )
         .then((next) => {
           if (!signal.aborted) setState(next);
@@ -52,9 +55,4 @@ export function useReading<Value>(
     };
   }, [port, read]);
   return state;
-}
-
-function messageOf(error: unknown): string {
-  if (error instanceof WashdownError) return error.message;
-  return error instanceof Error ? error.message : 'The walls could not be read.';
 }

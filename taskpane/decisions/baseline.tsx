@@ -9,6 +9,7 @@ import { useReading } from '../use-reading';
 import { changesFormula, changesSince } from './changes-since';
 import { ChangesList } from './changes-list';
 import { baselineBlock, dayText, keptBaselines } from './kept-baselines';
+import { messageOf } from '../message-of';
 
 const CHANGES_SHEET = 'Changes';
 
@@ -46,7 +47,7 @@ export function Baseline({ port, source, say }: PanelProps) {
     });
   };
   const fail = (error: unknown) => {
-    writing.refuse(error instanceof Error ? error.message : 'The workbook cannot be read.');
+    writing.refuse(messageOf(error, 'The workbook cannot be read.'));
   };
   const kept = list.is === 'ready' ? list.value : [];
   return (

@@ -12,6 +12,7 @@ import type { TableInfo } from '../workbook/port';
 import { DRAWS, drawRanges, type DrawnRanges } from './draw-ranges';
 import { holdsRanges, starterRanges } from './range-tables';
 import { SpreadView, spreadOutcome } from './spread-view';
+import { messageOf } from '../message-of';
 
 const RANGES = 'Ranges';
 const FIRST_SEED = '1';
@@ -122,7 +123,7 @@ function Draw({ port, source, say, tables }: PanelProps & { tables: readonly Tab
       return;
     }
     run().catch((error: unknown) => {
-      const message = error instanceof Error ? error.message : 'The workbook cannot be read.';
+      const message = messageOf(error, 'The workbook cannot be read.');
       setState({ is: 'failed', message });
       say(message);
     });

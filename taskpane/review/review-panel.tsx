@@ -8,6 +8,7 @@ import type { WorkbookPort } from '../workbook/port';
 import { FindingsList } from './findings-list';
 import { formulasText, keepFormulas, runReview, type Review, type ReviewProgress } from './run-review';
 import { browserTurns } from './slices';
+import { messageOf } from '../message-of';
 
 /** What the shell gives to Review. */
 export interface ReviewProps {
@@ -82,7 +83,7 @@ export function ReviewPanel({ port, source, say }: ReviewProps) {
             }
             run().catch((error: unknown) => {
               setState({ is: 'idle' });
-              say(`The review ended early. ${error instanceof Error ? error.message : ''}`);
+              say(`The review ended early. ${messageOf(error, '')}`);
             });
           }}
         >

@@ -8,6 +8,7 @@ import { functionNamed } from './job-summary';
 import type { SetUpProps } from './set-up-props';
 import { useWriting } from './use-writing';
 import { WritingNotice } from './writing-notice';
+import { messageOf } from '../message-of';
 
 const SUMMARY = 'summary';
 const EACH_ZONE = 'each zone';
@@ -139,7 +140,7 @@ function Choices({ port, source, say, job }: SetUpProps & { source: WallSource; 
           class="main"
           onClick={() => {
             put().catch((error: unknown) => {
-              writing.refuse(error instanceof Error ? error.message : 'The workbook cannot be read.');
+              writing.refuse(messageOf(error, 'The workbook cannot be read.'));
             });
           }}
         >

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Block, Place, WorkbookPort } from '../workbook/port';
+import { messageOf } from '../message-of';
 
 /** What is to be written, and what is said once it is. */
 export interface Order {
@@ -41,12 +42,14 @@ export function useWriting(
     say(message);
   };
   const fail = (error: unknown) => {
-    refuse(
-      `Nothing was written. ${error instanceof Error ? error.message : ''} Is the workbook or the sheet protected?`,
-    );
+    refuse(`Nothing was written. ${messageOf(error, '')} Is the workbook or the sheet protected?`);
   };
   const write = async (order: Order) => {
     await port.write(order.blocks);
+    if (order.blocks.some(({ rows }) => rows.flat().some((content) => typeof content === 'object'))) {
+      const { rememberWritten } = await import(/* webpackChunkName: "review" */ '../review/remember-written');
+      await rememberWritten(port, order.blocks);
+    }
     setWriting({ is: 'written', order });
     say(`Written. ${order.says[0] ?? ''}`);
     order.then?.();

@@ -11,6 +11,9 @@ export interface SheetSpill {
   readonly values: readonly (readonly CellContent[])[];
 }
 
+// The engine lists what a formula wants to fill, also where something is in its way.
+const BLOCKED = '#SPILL!';
+
 function count(first: number, last: number): number[] {
   return Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => first + index);
 }
@@ -68,12 +71,13 @@ export class Cells {
   spills(sheet: FWorksheet): SheetSpill[] {
     const unit = sheet.getSheet().getUnitId();
     const areas = this.model.getArrayFormulaRange()[unit]?.[sheet.getSheetId()] ?? {};
-    return Object.values(areas).flatMap((row) =>
-      Object.values(row as Record<number, IRange>).map(({ startRow, startColumn, endRow, endColumn }) => {
+    return Object.values(areas)
+      .flatMap((row) => Object.values(row as Record<number, IRange>))
+      .map(({ startRow, startColumn, endRow, endColumn }) => {
         const area = { top: startRow + 1, left: startColumn + 1, bottom: endRow + 1, right: endColumn + 1 };
         return { area, values: this.values(sheet, area) };
-      }),
-    );
+      })
+      .filter(({ values }) => values[0]?.[0] !== BLOCKED);
   }
 
   /**

@@ -26,7 +26,11 @@ function say(sentence: string): void {
 async function start(): Promise<void> {
   const reasons = new Reasons();
   const bundle = await loadFunctions(BUILD);
-  const { univer, api } = createSpreadsheet('spreadsheet', bundle, reasons);
+  const filling = new Set(
+    [...bundle].filter(([, { metadata }]) => metadata.result?.dimensionality === 'matrix').map(([id]) => id),
+  );
+  const spreadsheet = createSpreadsheet('spreadsheet', bundle, reasons);
+  const { univer, api } = spreadsheet;
   const cells = new Cells(univer);
   const demo = element('demo') as HTMLSelectElement;
   const file = element('file') as HTMLInputElement;
@@ -35,7 +39,7 @@ async function start(): Promise<void> {
   let fileName = '';
 
   async function show(contents: ShownWorkbook, name: string, original?: Uint8Array): Promise<void> {
-    const workbook = await showWorkbook(api, cells, contents, book?.workbook);
+    const workbook = await showWorkbook(spreadsheet, cells, contents, book?.workbook);
     const parts = new Map(Object.entries(contents.parts) as [PartName, string][]);
     book = { workbook, parts, ...(original ? { original } : {}) };
     fileName = name;
@@ -59,7 +63,8 @@ async function start(): Promise<void> {
 
   async function save(): Promise<void> {
     if (!book || !port) return;
-    const { bytes, lost } = await saveWorkbook(shownContents(cells, book, await port.names()), book.original);
+    const contents = shownContents(cells, book, await port.names());
+    const { bytes, lost } = await saveWorkbook(contents, book.original, filling);
     const link = document.createElement('a');
     link.href = URL.createObjectURL(new Blob([bytes as BlobPart]));
     link.download = fileName;

@@ -1,7 +1,9 @@
-import type { FUniver } from '@univerjs/presets';
+import type { Spreadsheet } from './spreadsheet';
 import type { FWorkbook } from '@univerjs/presets/preset-sheets-core';
 import type { ShownWorkbook } from './files/shown-workbook';
 import { workedOut, type Cells } from './cells';
+import { ROOM } from './room';
+import { readTableNames } from './table-names';
 import { addTable, tablesOf } from './tables';
 import { areaOf } from '../../taskpane/workbook/block-area';
 import { areaAddress } from '../../src/review/audit/address';
@@ -16,7 +18,7 @@ export const EMPTY: ShownWorkbook = {
     locale: 'enUS' as ShownWorkbook['snapshot']['locale'],
     styles: {},
     sheetOrder: ['sheet1'],
-    sheets: { sheet1: { id: 'sheet1', name: 'Sheet1' } },
+    sheets: { sheet1: { id: 'sheet1', name: 'Sheet1', ...ROOM } },
   },
   tables: [],
   names: [],
@@ -28,14 +30,14 @@ let shown = 0;
 
 /**
  * Shows a workbook in place of the one that is shown.
- * @param api the spreadsheet
+ * @param spreadsheet the spreadsheet
  * @param cells reads its cells
  * @param contents the workbook
  * @param former the workbook that goes
  * @returns the workbook in the spreadsheet, worked out
  */
 export async function showWorkbook(
-  api: FUniver,
+  { univer, api }: Spreadsheet,
   cells: Cells,
   contents: ShownWorkbook,
   former?: FWorkbook,
@@ -43,6 +45,8 @@ export async function showWorkbook(
   if (former) api.disposeUnit(former.getId());
   shown += 1;
   const workbook = api.createWorkbook({ ...contents.snapshot, id: `book${String(shown)}` });
+  // What the engine is made of is there once it has had a workbook.
+  if (shown === 1) readTableNames(univer);
   for (const { name, refersTo, sheet } of contents.names) {
     const place = sheet === undefined ? null : workbook.getSheetByName(sheet);
     if (place) place.insertDefinedName(name, refersTo);

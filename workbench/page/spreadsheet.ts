@@ -30,7 +30,8 @@ export function createSpreadsheet(container: string, bundle: Bundle, reasons: Re
           // The spreadsheet's type lists its own function names only; it takes any.
           function: engineFunctions(bundle, reasons) as never,
           description: functionDescriptions(bundle, FunctionType.User),
-          initialFormulaComputing: CalculationMode.FORCED,
+          // Tables and names come after the cells; then everything is worked out once.
+          initialFormulaComputing: CalculationMode.NO_CALCULATION,
         },
       }),
       UniverSheetsTablePreset(),

@@ -16,13 +16,17 @@ import type {
 } from '../../taskpane/workbook/port';
 import { workedOut, type Cells } from './cells';
 import type { PageBook } from './page-book';
+import { ROOM } from './room';
 import { addTable, tablesOf } from './tables';
 
 const SCANNED_ROWS = 200;
-const PIXELS_A_CHARACTER = 7;
+const PIXELS_A_CHARACTER = 8;
 const PADDING_PIXELS = 8;
 const LEAST_CHARACTERS = 8;
 const MOST_CHARACTERS = 40;
+// How much is seen before a cell that the pane goes to.
+const ROWS_ABOVE = 8;
+const COLUMNS_BEFORE = 4;
 
 /** The workbook on the page behind the port that the pane knows. */
 export class UniverWorkbook implements WorkbookPort {
@@ -144,7 +148,7 @@ export class UniverWorkbook implements WorkbookPort {
     const { top, left } = areaOf(address);
     found.activate();
     this.rangeOf(found, areaOf(address)).activate();
-    found.scrollToCell(Math.max(0, top - 3), Math.max(0, left - 2));
+    found.scrollToCell(Math.max(0, top - ROWS_ABOVE), Math.max(0, left - COLUMNS_BEFORE));
     return Promise.resolve();
   }
 
@@ -195,7 +199,7 @@ export class UniverWorkbook implements WorkbookPort {
 
   private async writeBlock(block: Block): Promise<void> {
     const { workbook } = this.book;
-    const sheet = workbook.getSheetByName(block.sheet) ?? workbook.insertSheet(block.sheet);
+    const sheet = workbook.getSheetByName(block.sheet) ?? workbook.insertSheet(block.sheet, { sheet: ROOM });
     const area = areaUnder(block);
     if (sheet.getMaxRows() < area.bottom) sheet.setRowCount(area.bottom);
     if (sheet.getMaxColumns() < area.right) sheet.setColumnCount(area.right);

@@ -1,0 +1,242 @@
+import { spawn, type ChildProcess } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import ExcelJS from 'exceljs';
+import type { Browser, FrameLocator, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, afterEach, describe, expect, it } from 'vitest';
+import type { CellContent, WorkbookPort } from '../../taskpane/workbook/port';
+import { launchChromium } from './chromium';
+import { SCREENS } from './pane';
+
+// The page as `npm start` serves it: the built add-in in a spreadsheet, in a real browser.
+
+let command: ChildProcess;
+let address: string;
+let browser: Browser;
+let page: Page;
+let pane: FrameLocator;
+let requests: string[];
+let errors: string[];
+const folder = mkdtempSync(join(tmpdir(), 'washdown-workbench-'));
+
+beforeAll(async () => {
+  command = spawn(
+    process.execPath,
+    [resolve('scripts/run-built.mjs'), 'workbench/serve/main.ts', '--no-open'],
+    { stdio: ['ignore', 'pipe', 'inherit'], detached: true },
+  );
+  address = await new Promise((found, failed) => {
+    let text = '';
+    command.once('exit', (code) => {
+      failed(new Error(`The workbench ended with ${String(code)}: ${text}`));
+    });
+    command.stdout?.on('data', (data: Buffer) => {
+      text += data.toString();
+      const [printed] = /http:\S+/.exec(text) ?? [];
+      if (printed !== undefined) found(printed);
+    });
+  });
+  browser = await launchChromium();
+});
+afterAll(async () => {
+  await browser.close();
+  // The script has started another process, which is in its group.
+  if (command.pid !== undefined) process.kill(-command.pid);
+  rmSync(folder, { recursive: true });
+});
+beforeEach(async () => {
+  const context = await browser.newContext({
+    viewport: { width: 1400, height: 900 },
+    locale: 'en-US',
+    acceptDownloads: true,
+  });
+  page = await context.newPage();
+  requests = [];
+  errors = [];
+  page.on('request', (request) => requests.push(request.url()));
+  page.on('pageerror', (error) => errors.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') errors.push(message.text());
+  });
+  await page.goto(address);
+  await said('Opened demo-bid-us.xlsx.');
+  pane = page.frameLocator('#pane');
+});
+afterEach(async () => {
+  const elsewhere = requests.filter(
+    (url) => !/^(data|blob):/.test(url) && !url.startsWith(new URL(address).origin),
+  );
+  expect(elsewhere).toEqual([]);
+  expect(errors).toEqual([]);
+  await page.context().close();
+});
+
+const said = (text: string) => page.locator('#said').getByText(text).waitFor();
+const picture = (name: string) => page.screenshot({ path: join(SCREENS, `${name}.png`) });
+
+type Host = typeof globalThis & { washdownWorkbook: WorkbookPort };
+
+function values(sheet: string, range: string): Promise<CellContent[][]> {
+  return page.evaluate((place) => (globalThis as Host).washdownWorkbook.readRange(place), {
+    sheet,
+    address: range,
+  });
+}
+
+async function value(sheet: string, cell: string): Promise<CellContent> {
+  return (await values(sheet, cell))[0]?.[0] ?? '';
+}
+
+async function goTo(sheet: string, cell: string): Promise<void> {
+  await page.evaluate((place) => (globalThis as Host).washdownWorkbook.goTo(place), { sheet, address: cell });
+  await page.locator('#__editor___INTERNAL_EDITOR__DOCS_NORMAL').focus();
+}
+
+/** Types cells from one to the right, as a person does. */
+async function type(sheet: string, cell: string, texts: readonly string[]): Promise<void> {
+  await goTo(sheet, cell);
+  for (const text of texts) {
+    if (text === '') await page.keyboard.press('Delete');
+    else await page.keyboard.type(text);
+    await page.keyboard.press('Tab');
+  }
+}
+
+async function openTab(name: string): Promise<void> {
+  await pane.getByRole('tab', { name }).click();
+}
+
+async function inPane(button: string): Promise<void> {
+  await pane.getByRole('button', { name: button, exact: true }).click();
+}
+
+/** Saves the workbook and reads the file with a library of its own. */
+async function saved(): Promise<{ path: string; book: ExcelJS.Workbook }> {
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save .xlsx' }).click();
+  const path = join(folder, 'saved.xlsx');
+  await (await download).saveAs(path);
+  const book = new ExcelJS.Workbook();
+  await book.xlsx.readFile(path);
+  return { path, book };
+}
+
+describe('the demo bid', () => {
+  it('comes to what its file holds', async () => {
+    const file = new ExcelJS.Workbook();
+    await file.xlsx.readFile(resolve('out/workbench/demo-bid-us.xlsx'));
+    const held = file.getWorksheet('Estimate');
+    const shown = await values('Estimate', 'A4:L9');
+    for (const [row, cells] of shown.entries()) {
+      for (const [column, content] of cells.entries()) {
+        const cell = held?.getCell(row + 4, column + 1);
+        const kept = (cell?.formula === undefined ? cell?.value : cell.result) ?? '';
+        if (typeof kept === 'number') expect(content).toBeCloseTo(kept, 6);
+        else expect(content).toEqual(kept);
+      }
+    }
+    await goTo('Estimate', 'B4');
+    await picture('workbench-demo');
+  });
+
+  it('a material of one wall moves the class, the water, the hours and the bid line', async () => {
+    const walls = await values('Walls', 'A1:D46');
+    const row = walls.findIndex(([, zone]) => zone === 'Library north') + 1;
+    const before = (await values('Estimate', 'B5:L5'))[0] ?? [];
+    const bid = Number(await value('Bid', 'F16'));
+    await type('Walls', `D${String(row)}`, ['Limestone']);
+    const after = (await values('Estimate', 'B5:L5'))[0] ?? [];
+    // Limestone bears class 1 (FACTORS, materials); the zone was washed with class 2.
+    expect([before.slice(0, 2), after.slice(0, 3)]).toEqual([
+      [2, 2],
+      [1, 1, 'Limestone'],
+    ]);
+    const [water, hours] = [3, 6];
+    expect(after[water]).not.toBeCloseTo(Number(before[water]), 3);
+    expect(Number(after[hours])).toBeGreaterThan(Number(before[hours]));
+    const change = Number(after.at(-1)) - Number(before.at(-1));
+    expect(Number(await value('Bid', 'F16'))).toBeCloseTo(bid + change, 1);
+  });
+
+  it('a material that is not known is an error that says where', async () => {
+    await type('Walls', 'D3', ['Limestoone']);
+    await goTo('Estimate', 'E4');
+    await page
+      .locator('#reason')
+      .getByText('E4 #VALUE! Row 3 (LS-02 third floor, bays 1-4), column Material: "Limestoone"')
+      .waitFor();
+    await picture('workbench-error');
+  });
+});
+
+it('an estimator, a PM and a reviewer work on one workbook', { timeout: 180_000 }, async () => {
+  // The estimator: from an empty workbook, by Set up.
+  await page.getByRole('button', { name: 'New workbook' }).click();
+  await said('A new workbook.');
+  await inPane('Add the sheets');
+  await pane.getByRole('status').getByText('Written.').waitFor();
+  await picture('workbench-set-up');
+  await type('Walls', 'A2', ['South', 'Front', '1', 'Red clay brick', '1000', '10', '', '']);
+  for (const row of ['3', '4'])
+    await type(
+      'Walls',
+      `A${row}`,
+      Array.from({ length: 14 }, () => ''),
+    );
+  // By hand in tests/estimate/thousand-square-feet.test.ts: 539.9 gal; 5 + 12.5 + 10 / 3 h and set-up on top.
+  expect(await value('Estimate', 'B3')).toBeCloseTo(539.9, 1);
+  const hours = (5 + 12.5 + 10 / 3) * (1 + 0.75 / 7.25);
+  expect(await value('Estimate', 'B7')).toBeCloseTo(hours, 9);
+  await picture('workbench-estimator');
+
+  // The PM: keeps a baseline, changes the material, reads what it did.
+  await openTab('Review');
+  await pane.getByRole('button', { name: 'Baseline and changes', expanded: false }).click();
+  await inPane('Keep a baseline');
+  await pane.getByText('Nothing has changed since').waitFor();
+  await type('Walls', 'D2', ['Limestone']);
+  await pane.getByText('One change since').waitFor();
+  const change = pane.locator('.changes li');
+  await change.getByText('Class: Front 2 -> 1').waitFor();
+  const baseline = await page.evaluate(async () => {
+    const tables = await (globalThis as Host).washdownWorkbook.tables();
+    return tables.find(({ name }) => name.startsWith('Baseline'))?.name ?? '';
+  });
+  await type('Sheet1', 'A1', [`=WASH.CHANGES(${baseline}[#All],Walls[#All],Factors[#All])`]);
+  await expect.poll(() => value('Sheet1', 'A1')).toBe('Wall');
+  const [headings = [], line = [], whole = []] = await values('Sheet1', 'A1:H3');
+  expect(line.slice(0, 2)).toEqual(['South', 'changed']);
+  expect(whole[0]).toBe('Whole difference');
+  // 1000 ft2 at 100 ft2/gal is 10 gal of mix: 1 part in 9 of it before, 1 part in 21 with class 1.
+  const concentrate = headings.findIndex((heading) => String(heading).startsWith('Concentrate'));
+  expect(line[concentrate]).toBeCloseTo(10 / 21 - 10 / 9, 9);
+  expect(whole[concentrate]).toBeCloseTo(10 / 21 - 10 / 9, 9);
+  await picture('workbench-pm');
+
+  // The reviewer: a number was typed over a formula.
+  await type('Estimate', 'B3', ['400']);
+  await inPane('Review the workbook');
+
+  await pane.getByRole('heading', { name: 'Typed over (1)' }).waitFor();
+  await pane.getByText('Holds 400 where a formula belongs.').waitFor();
+  await goTo('Walls', 'A1');
+  await pane.getByRole('button', { name: 'Estimate!B3' }).click();
+  expect(await page.evaluate(() => (globalThis as Host).washdownWorkbook.selection())).toEqual({
+    sheet: 'Estimate',
+    address: 'B3',
+  });
+  await picture('workbench-reviewer');
+
+  // The file that is saved holds all of it, and opens again.
+  const { path, book } = await saved();
+  expect(book.getWorksheet('Estimate')?.getCell('B3').value).toBe(400);
+  const masking = book.getWorksheet('Estimate')?.getCell('B5');
+  expect(masking?.formula).toBe('_xldudf_WASH_MASKING(Walls[#All],,Factors[#All])');
+  await page.locator('#file').setInputFiles(path);
+  await said('Opened saved.xlsx.');
+  expect(await value('Estimate', 'B3')).toBe(400);
+  expect((await values('Sheet1', 'A1:H3'))[1]).toEqual(line);
+  await openTab('Steps');
+  await pane.getByRole('option', { name: 'Front' }).waitFor({ state: 'attached' });
+});
