@@ -44,8 +44,13 @@ export function moveHours(rows: readonly WallRow[], factors: FactorsInForce, rec
       'length',
       'zoneLength',
     );
-    const count = onLevel.length === 0 ? '0' : 'ceil(length@ / access_dropWidth - guard)';
-    rec.line('positions@', count, Math.max(0, positions), 'count', 'moves');
+    rec.line(
+      'positions@',
+      'ceil(length@ / access_dropWidth - guard)',
+      Math.max(0, positions),
+      'count',
+      'moves',
+    );
     rec.line(
       'moveHours@',
       'positions@ * access_move * crew / minPerHour',
