@@ -142,9 +142,9 @@ function Outcome({
       {gone.length > 0 && !accepted && (
         <section class="notice" aria-label="Formulas that are gone">
           <p>
-            {gone.length === 1 ? 'One cell' : `${String(gone.length)} cells`} held a formula when the workbook
-            was last reviewed. This is listed until the formula is back, or until you accept the cells as they
-            are.
+            {gone.length === 1 ? 'One cell' : `${String(gone.length)} cells`} held a formula when it was
+            written or last reviewed. This is listed until the formula is back, or until you accept the cells
+            as they are.
           </p>
           <button
             type="button"

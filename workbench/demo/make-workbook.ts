@@ -1,7 +1,10 @@
 import ExcelJS from 'exceljs';
 import type { Bundle } from '../engine/bundle';
 import { estimateBook } from '../estimate/estimate-book';
+import type { WallSource } from '../../taskpane/wall-source';
+import { writeKeptTexts } from '../page/files/write-kept-parts';
 import { openArchive, packArchive } from '../xlsx/archive';
+import { workbookPart } from '../xlsx/parts';
 import { addBid } from './bid-sheet';
 import { addEstimate } from './estimate-sheet';
 import { addFactors } from './factors-sheet';
@@ -9,6 +12,9 @@ import { addPrice } from './price-sheet';
 import { addSpill } from './spill-sheets';
 import { addBaseline, addWalls } from './walls-sheet';
 import type { Job } from './wall-line';
+
+// The pane finds the walls at once.
+const SOURCE: WallSource = { walls: { table: 'Walls' }, factors: { table: 'Factors' } };
 
 // A fixed date, so that the same data always gives the same workbook.
 const MADE = new Date(Date.UTC(2026, 0, 5));
@@ -41,5 +47,7 @@ export async function makeWorkbook(job: Job, bundle: Bundle): Promise<Uint8Array
   addSpill(workbook, job, 'Sources');
   const bytes = new Uint8Array(await workbook.xlsx.writeBuffer());
   const { archive } = await estimateBook(openArchive(bytes), bundle, true);
-  return packArchive(archive);
+  const parts = new Map(archive);
+  writeKeptTexts(parts, workbookPart(parts), { source: JSON.stringify(SOURCE) });
+  return packArchive(parts);
 }

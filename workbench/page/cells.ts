@@ -1,4 +1,4 @@
-import type { FUniver, ICellData, IRange, Nullable, Univer } from '@univerjs/presets';
+import type { ICellData, IRange, Nullable, Univer } from '@univerjs/presets';
 import { FormulaDataModel, type FWorksheet } from '@univerjs/presets/preset-sheets-core';
 import type { Area } from '../../src/review/audit/address';
 import type { CellContent } from '../../taskpane/workbook/port';
@@ -101,12 +101,4 @@ export class Cells {
   private get model(): FormulaDataModel {
     return this.univer.__getInjector().get(FormulaDataModel);
   }
-}
-
-/**
- * Ends when the spreadsheet has worked everything out.
- * @param api the spreadsheet
- */
-export async function workedOut(api: FUniver): Promise<void> {
-  await api.getFormula().onCalculationResultApplied();
 }

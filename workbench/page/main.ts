@@ -1,4 +1,5 @@
 import type { PartName, WorkbookPort } from '../../taskpane/workbook/port';
+import { Calculation } from './calculation';
 import { Cells } from './cells';
 import { openWorkbook } from './files/open-workbook';
 import { saveWorkbook } from './files/save-workbook';
@@ -32,6 +33,7 @@ async function start(): Promise<void> {
   const spreadsheet = createSpreadsheet('spreadsheet', bundle, reasons);
   const { univer, api } = spreadsheet;
   const cells = new Cells(univer);
+  const calculation = new Calculation(univer);
   const demo = element('demo') as HTMLSelectElement;
   const file = element('file') as HTMLInputElement;
   let book: PageBook | undefined;
@@ -40,10 +42,11 @@ async function start(): Promise<void> {
 
   async function show(contents: ShownWorkbook, name: string, original?: Uint8Array): Promise<void> {
     const workbook = await showWorkbook(spreadsheet, cells, contents, book?.workbook);
+    await calculation.settled();
     const parts = new Map(Object.entries(contents.parts) as [PartName, string][]);
     book = { workbook, parts, ...(original ? { original } : {}) };
     fileName = name;
-    port = new UniverWorkbook(api, cells, book);
+    port = new UniverWorkbook(api, cells, calculation, book);
     globalThis.washdownWorkbook = port;
     (element('pane') as HTMLIFrameElement).src = `${BUILD}/taskpane.html`;
   }
@@ -63,6 +66,7 @@ async function start(): Promise<void> {
 
   async function save(): Promise<void> {
     if (!book || !port) return;
+    await calculation.settled();
     const contents = shownContents(cells, book, await port.names());
     const { bytes, lost } = await saveWorkbook(contents, book.original, filling);
     const link = document.createElement('a');

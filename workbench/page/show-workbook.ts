@@ -1,7 +1,8 @@
 import type { Spreadsheet } from './spreadsheet';
+import { LifecycleService, LifecycleStages } from '@univerjs/presets';
 import type { FWorkbook } from '@univerjs/presets/preset-sheets-core';
 import type { ShownWorkbook } from './files/shown-workbook';
-import { workedOut, type Cells } from './cells';
+import type { Cells } from './cells';
 import { ROOM } from './room';
 import { readTableNames } from './table-names';
 import { addTable, tablesOf } from './tables';
@@ -34,7 +35,7 @@ let shown = 0;
  * @param cells reads its cells
  * @param contents the workbook
  * @param former the workbook that goes
- * @returns the workbook in the spreadsheet, worked out
+ * @returns the workbook in the spreadsheet, about to be worked out
  */
 export async function showWorkbook(
   { univer, api }: Spreadsheet,
@@ -59,8 +60,9 @@ export async function showWorkbook(
     const [headings = []] = cells.values(sheet, { ...area, bottom: area.top });
     await addTable(api, workbook, { ...table, headings: headings.map(String) });
   }
+  // What fills several cells is taken up from then on only.
+  await univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   api.getFormula().executeCalculation();
-  await workedOut(api);
   return workbook;
 }
 

@@ -14,7 +14,8 @@ import type {
   TableInfo,
   WorkbookPort,
 } from '../../taskpane/workbook/port';
-import { workedOut, type Cells } from './cells';
+import type { Calculation } from './calculation';
+import type { Cells } from './cells';
 import type { PageBook } from './page-book';
 import { ROOM } from './room';
 import { addTable, tablesOf } from './tables';
@@ -34,11 +35,13 @@ export class UniverWorkbook implements WorkbookPort {
    * Adapts a spreadsheet.
    * @param api the spreadsheet
    * @param cells reads its cells
+   * @param calculation knows when it has worked everything out
    * @param book the workbook
    */
   constructor(
     private readonly api: FUniver,
     private readonly cells: Cells,
+    private readonly calculation: Calculation,
     private readonly book: PageBook,
   ) {}
 
@@ -73,7 +76,7 @@ export class UniverWorkbook implements WorkbookPort {
   }
 
   async readRange({ sheet, address }: Place): Promise<CellContent[][]> {
-    await workedOut(this.api);
+    await this.calculation.settled();
     return this.cells.values(this.sheet(sheet), areaOf(address));
   }
 
@@ -119,11 +122,11 @@ export class UniverWorkbook implements WorkbookPort {
 
   async write(blocks: readonly Block[]): Promise<void> {
     for (const block of blocks) await this.writeBlock(block);
-    await workedOut(this.api);
+    await this.calculation.settled();
   }
 
   async *scan(progress: Progress, signal: AbortSignal): AsyncIterable<ScannedBlock> {
-    await workedOut(this.api);
+    await this.calculation.settled();
     const readings = this.book.workbook.getSheets().flatMap((sheet) => {
       const used = this.cells.used(sheet);
       return used ? slabs(used).map((area) => ({ sheet, area })) : [];
@@ -184,7 +187,7 @@ export class UniverWorkbook implements WorkbookPort {
 
   async calculate(): Promise<void> {
     this.api.getFormula().executeCalculation();
-    await workedOut(this.api);
+    await this.calculation.settled();
   }
 
   private sheet(name: string): FWorksheet {
@@ -212,8 +215,11 @@ export class UniverWorkbook implements WorkbookPort {
     if (heading === true) this.rangeOf(sheet, { ...area, bottom: area.top }).setFontWeight('bold');
     if (widths) this.rangeOf(sheet, area).setWrap(true);
     for (let column = 0; column < width; column++) {
+      const place = area.left - 1 + column;
       const characters = widths ? (widths[column] ?? LEAST_CHARACTERS) : widest(block.rows, column);
-      sheet.setColumnWidth(area.left - 1 + column, characters * PIXELS_A_CHARACTER + PADDING_PIXELS);
+      const pixels = characters * PIXELS_A_CHARACTER + PADDING_PIXELS;
+      // What else stands in the column may need more.
+      sheet.setColumnWidth(place, widths ? pixels : Math.max(pixels, sheet.getColumnWidth(place)));
     }
     if (table !== undefined) {
       await addTable(this.api, workbook, {
