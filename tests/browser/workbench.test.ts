@@ -5,7 +5,10 @@ import { join, resolve } from 'node:path';
 import ExcelJS from 'exceljs';
 import type { Browser, FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, afterEach, describe, expect, it } from 'vitest';
+import { cellAddress } from '../../src/review/audit/address';
+import { areaOf } from '../../taskpane/workbook/block-area';
 import type { CellContent, WorkbookPort } from '../../taskpane/workbook/port';
+import type { PageBook } from '../../workbench/page/page-book';
 import { launchChromium } from './chromium';
 import { SCREENS } from './pane';
 
@@ -76,6 +79,7 @@ const said = (text: string) => page.locator('#said').getByText(text).waitFor();
 const picture = (name: string) => page.screenshot({ path: join(SCREENS, `${name}.png`) });
 
 type Host = typeof globalThis & { washdownWorkbook: WorkbookPort };
+type Shown = { washdownWorkbook: { book: PageBook } };
 
 function values(sheet: string, range: string): Promise<CellContent[][]> {
   return page.evaluate((place) => (globalThis as Host).washdownWorkbook.readRange(place), {
@@ -93,14 +97,25 @@ async function goTo(sheet: string, cell: string): Promise<void> {
   await page.locator('#__editor___INTERNAL_EDITOR__DOCS_NORMAL').focus();
 }
 
-/** Types cells from one to the right, as a person does. */
+const selection = () => page.evaluate(() => (globalThis as Host).washdownWorkbook.selection());
+
+/** Types cells from one to the right, as a person does, who looks where the cursor is. */
 async function type(sheet: string, cell: string, texts: readonly string[]): Promise<void> {
   await goTo(sheet, cell);
-  for (const text of texts) {
+  const { top, left } = areaOf(cell);
+  const cursorAt = async (place: number) => {
+    await expect.poll(selection).toEqual({ sheet, address: cellAddress(top, left + place) });
+    await page.waitForFunction(
+      () => !(globalThis as unknown as Shown).washdownWorkbook.book.workbook.isCellEditing(),
+    );
+  };
+  for (const [place, text] of texts.entries()) {
+    await cursorAt(place);
     if (text === '') await page.keyboard.press('Delete');
-    else await page.keyboard.type(text);
+    else await page.keyboard.type(text, { delay: 10 });
     await page.keyboard.press('Tab');
   }
+  await cursorAt(texts.length);
 }
 
 async function openTab(name: string): Promise<void> {
@@ -181,6 +196,34 @@ describe('the demo bid', () => {
       .waitFor();
   });
 
+  it('a row that is put into the table counts at once, and again when it changes', async () => {
+    const area = async () => Number(await value('Schedule', 'J2'));
+    expect(await value('Schedule', 'J1')).toBe('Washed area (ft2)');
+    const before = await area();
+    const masking = Number(await value('Estimate', 'F8'));
+    await page.evaluate(() => {
+      const { book } = (globalThis as unknown as Shown).washdownWorkbook;
+      book.workbook.getSheetByName('Walls')?.insertRowsAfter(2, 1);
+    });
+    await type('Walls', 'A4', ['LS-02a', 'Library south', '2', 'Red clay brick', '100']);
+    expect(await area()).toBeCloseTo(before + 100, 9);
+    await type('Walls', 'E4', ['250']);
+    expect(await area()).toBeCloseTo(before + 250, 9);
+    // The last row is still within the table: of the masked gates, every ft2 more is one of film more, with its laps.
+    expect(await value('Estimate', 'F8')).toBeCloseTo(masking, 9);
+    const gates = Number(await value('Walls', 'E47'));
+    await type('Walls', 'E47', [String(gates + 100)]);
+    expect(Number(await value('Estimate', 'F8'))).toBeGreaterThan(masking + 100 - 1e-9);
+  });
+
+  it('a file that is no workbook is refused in a sentence, and the bid stays', async () => {
+    await page
+      .locator('#file')
+      .setInputFiles({ name: 'notes.xlsx', mimeType: 'text/plain', buffer: Buffer.from('not a workbook') });
+    await said('Accepted: an .xlsx workbook');
+    expect(await value('Bid', 'F16')).toBeGreaterThan(0);
+  });
+
   it('a material that is not known is an error that says where', async () => {
     await type('Walls', 'D3', ['Limestoone']);
     await goTo('Estimate', 'E4');
@@ -244,7 +287,7 @@ it('an estimator, a PM and a reviewer work on one workbook', { timeout: 180_000 
   await pane.getByText('Holds 400 where a formula belongs.').waitFor();
   await goTo('Walls', 'A1');
   await pane.getByRole('button', { name: 'Estimate!B3' }).click();
-  expect(await page.evaluate(() => (globalThis as Host).washdownWorkbook.selection())).toEqual({
+  expect(await selection()).toEqual({
     sheet: 'Estimate',
     address: 'B3',
   });

@@ -1,8 +1,10 @@
 import { CommandType, ICommandService, type Univer } from '@univerjs/presets';
 import { FormulaCalculationSessionService } from '@univerjs/presets/preset-sheets-core';
 
-// The spreadsheet starts to work out a tenth of a second after the last change.
+// The spreadsheet starts to work out a tenth of a second after the last change, and starts again as soon as what it
+// was at has stopped.
 const QUIET = 250;
+const STOPPING = 5000;
 
 /** Knows when the spreadsheet has worked everything out. */
 export class Calculation {
@@ -38,8 +40,8 @@ export class Calculation {
     while (this.#changed) {
       this.#changed = false;
       const session = this.univer.__getInjector().get(FormulaCalculationSessionService);
-      const { id } = session.state;
-      await session.waitForLatestApplied(undefined, QUIET);
+      const { id, stopped } = session.state;
+      await session.waitForLatestApplied(undefined, stopped ? STOPPING : QUIET);
       if (session.state.id !== id) this.#changed = true;
     }
   }

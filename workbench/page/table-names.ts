@@ -1,5 +1,6 @@
 import { ICommandService, type Univer } from '@univerjs/presets';
 import {
+  IFunctionService,
   ISuperTableService,
   Lexer,
   LexerTreeBuilder,
@@ -53,6 +54,7 @@ export function readTableNames(univer: Univer): void {
   const injector = univer.__getInjector();
   const tables = injector.get(ISuperTableService);
   const lexer = injector.get(Lexer);
+  const functions = injector.get(IFunctionService);
   const names = new Map<string, string>();
   closeBrackets(injector.get(LexerTreeBuilder) as unknown as ReaderState);
   const own = lexer.treeBuilder.bind(lexer);
@@ -66,6 +68,8 @@ export function readTableNames(univer: Univer): void {
     const { unitId, tableName } = params as ISetSuperTableMutationParam;
     if (id === RemoveSuperTableMutation.id) names.delete(engineName(tableName));
     else names.set(engineName(tableName), tableName);
+    // The engine keeps what it made of a formula, also where a table in it has grown since.
+    functions.deleteFormulaAstCacheKey('');
     const map = tables.getTableMap(unitId);
     if (!map) return;
     map.has = (name) => Map.prototype.has.call(map, names.get(name) ?? name);
