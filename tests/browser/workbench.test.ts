@@ -253,6 +253,7 @@ it('an estimator, a PM and a reviewer work on one workbook', { timeout: 180_000 
   expect(await value('Estimate', 'B3')).toBeCloseTo(539.9, 1);
   const hours = (5 + 12.5 + 10 / 3) * (1 + 0.75 / 7.25);
   expect(await value('Estimate', 'B7')).toBeCloseTo(hours, 9);
+  await goTo('Estimate', 'B3');
   await picture('workbench-estimator');
 
   // The PM: keeps a baseline, changes the material, reads what it did.
