@@ -76,6 +76,7 @@ function optionFor(
     leftUnwashed: mask.toMask.reduce((sum, { area, openings }) => sum + area - openings, 0),
     estimate,
     reason: estimate.finding,
-    asItStands: mask.toMask.length === 0 && wanted === now,
+    // The class in use is within the ceiling, so nothing more is masked for it.
+    asItStands: wanted === now,
   };
 }

@@ -25,7 +25,7 @@ export interface Patch {
  * @returns the patch, or undefined where no area stays within the window
  */
 export function largestPatch(apply: number, rinse: number, least: number, most: number): Patch | undefined {
-  if (most < least || most <= 0) return undefined;
+  if (most < least) return undefined;
   const slow = Math.min(apply, rinse);
   const fast = Math.max(apply, rinse);
   const byMost = most * slow;

@@ -69,8 +69,9 @@ export function preWet(rows: readonly WallRow[], factors: FactorsInForce, rec?: 
   }
   const residual = factors.value('prewet.residualUptake') / density;
   const dwell = factors.value('dwell.most');
+  // Without suction the ratio is infinite, and the time 0.
   const ratio = residual / governing;
-  const needed = governing === 0 ? 0 : (Math.max(0, dwell - ratio ** 2) / (2 * ratio)) ** 2;
+  const needed = (Math.max(0, dwell - ratio ** 2) / (2 * ratio)) ** 2;
   const passContact = factors.value('prewet.passContact');
   const leastPasses = factors.value('prewet.leastPasses');
   const passes = Math.max(leastPasses, Math.ceil(needed / passContact - constants.guard.value));
@@ -113,7 +114,7 @@ export function preWet(rows: readonly WallRow[], factors: FactorsInForce, rec?: 
  * @returns volume in L
  */
 export function absorbedWater(row: WallRow, area: SquareMetres, wet: PreWet, rec?: Recorder): Litres {
-  const volume = wet.passes === 0 ? 0 : area * sorptivity(row, wet.density) * Math.sqrt(wet.contact);
+  const volume = area * sorptivity(row, wet.density) * Math.sqrt(wet.contact);
   if (rec) {
     if (wet.passes === 0) rec.line('absorbed#', '0', 0, 'volume', 'noPrewet');
     else if (row.masked) rec.line('absorbed#', '0', 0, 'volume', 'washedArea');

@@ -59,6 +59,7 @@ describe('the largest patch is that of a search over areas and waits', () => {
 
   it.each<[string, Case]>([
     ['the most dwell is below the least', { apply: 10, rinse: 8, least: 3, most: 2.5 }],
+    ['the most dwell is below the least at rates alike', { apply: 7, rinse: 7, least: 4, most: 3 }],
     ['one dwell alone at different rates', { apply: 10, rinse: 8, least: 4, most: 4 }],
     ['no dwell at all', { apply: 10, rinse: 8, least: 0, most: 0 }],
   ])('there is none where %s', (_, of) => {

@@ -52,6 +52,45 @@ describe('tape of a masked row', () => {
   });
 });
 
+describe('pre-wet of a zone', () => {
+  it('rests on the first of two rows that are as thirsty', () => {
+    const lines = traced('pre-wet minutes', [
+      ['A', 1, 'Granite', 100, 10],
+      ['B', 1, 'Red clay brick', 100, 10],
+      ['C', 1, 'Red clay brick', 100, 10],
+    ]);
+    expect(lines.get('S_z1')?.[0]).toBe('S_r3');
+  });
+
+  it('takes no time where no face has suction', () => {
+    const glass: Row[] = [['A', 1, 'Plain glass', 100, 10, '', 'light']];
+    expect(traced('pre-wet minutes', glass).get('prewetTime_z1')).toEqual(['0', 0]);
+    const absorbed = traced('water taken up', glass, [['prewet.leastPasses', 0]]);
+    expect(absorbed.get('absorbed_r2')).toEqual(['0', 0]);
+  });
+});
+
+describe('patch', () => {
+  const brick: Row[] = [['A', 1, 'Red clay brick', 100, 10]];
+  const patch = (apply: number) =>
+    traced('patch', brick, [
+      ['rate.apply', apply],
+      ['rate.rinse', 8],
+      ['dwell.most', 5],
+      ['dwell.least', 3],
+      ['weather.film', 5],
+    ]).get('patch');
+
+  it('has the window of contact in its line where the rates differ, and there alone', () => {
+    expect(patch(8)?.[0]).toBe('longestContact * min(rate_apply, rate_rinse)');
+    // 5 min at 8 ft2/min.
+    expect(patch(8)?.[1]).toBeCloseTo(40, 9);
+    expect(patch(16)?.[0]).toContain('(longestContact - dwell_least) / (1 / min(rate_apply, rate_rinse) - ');
+    // 2 / (1 / 8 - 1 / 16) = 32 ft2.
+    expect(patch(16)?.[1]).toBeCloseTo(32, 9);
+  });
+});
+
 describe('moves along a zone', () => {
   it('rest on the first of two levels that are as long', () => {
     const lines = traced('move hours', [
