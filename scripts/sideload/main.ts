@@ -4,7 +4,7 @@ import { createServer } from 'node:https';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { certificate, CERTIFICATES } from './certificate';
-import { filesOf } from './files-of';
+import { filesOf } from '../../workbench/serve/files-of';
 import { thisMachine } from './machine';
 import { register, unregister } from './register';
 

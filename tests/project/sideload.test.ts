@@ -15,7 +15,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { certificate } from '../../scripts/sideload/certificate';
-import { filesOf } from '../../scripts/sideload/files-of';
+import { filesOf } from '../../workbench/serve/files-of';
 import type { Machine } from '../../scripts/sideload/machine';
 import { register, unregister } from '../../scripts/sideload/register';
 

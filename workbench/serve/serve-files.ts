@@ -1,16 +1,6 @@
-import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { extname, join, normalize } from 'node:path';
-
-const TYPES: Readonly<Record<string, string>> = {
-  '.html': 'text/html; charset=utf-8',
-  '.js': 'text/javascript; charset=utf-8',
-  '.css': 'text/css; charset=utf-8',
-  '.json': 'application/json',
-  '.png': 'image/png',
-  '.xlsx': 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
-};
+import { filesOf } from './files-of';
 
 /** A server of the files of a directory, on this machine alone. */
 export interface FileServer {
@@ -26,16 +16,7 @@ export interface FileServer {
  * @returns the server, once it listens
  */
 export async function serveFiles(directory: string, wanted = 0): Promise<FileServer> {
-  const server = createServer((request, response) => {
-    const { pathname } = new URL(request.url ?? '/', 'http://127.0.0.1');
-    const file = join(directory, normalize(decodeURIComponent(pathname)));
-    if (!file.startsWith(directory) || !existsSync(file) || !statSync(file).isFile()) {
-      response.writeHead(404).end();
-      return;
-    }
-    response.writeHead(200, { 'content-type': TYPES[extname(file)] ?? 'application/octet-stream' });
-    response.end(readFileSync(file));
-  });
+  const server = createServer(filesOf(directory));
   const listen = (port: number): Promise<void> =>
     new Promise((resolve, reject) => {
       server.once('error', reject);
