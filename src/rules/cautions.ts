@@ -310,6 +310,14 @@ export const cautions: readonly Caution[] = [
     ...advice,
   },
   {
+    id: 'sample-wait',
+    topic: 'wall',
+    text: 'Leave {factor:sample.wait} or more between the sample and the work.',
+    when: 'washed',
+    source: 'masonry-textbook',
+    kind: 'published',
+  },
+  {
     id: 'too-young',
     topic: 'wall',
     text: 'Wait: masonry is washed when it is {factor:limit.age} old or more.',

@@ -497,6 +497,17 @@ export const factors = [
     meaning: 'least sample area',
   },
   {
+    id: 'sample.wait',
+    value: 7,
+    unit: 'd',
+    kind: 'days',
+    least: 0,
+    most: 365,
+    sourceKind: 'published',
+    source: 'masonry-textbook',
+    meaning: 'least wait between sample and work',
+  },
+  {
     id: 'limit.age',
     value: 7,
     unit: 'd',

@@ -23,13 +23,6 @@ const ofTheSite = {
     used: 'aggressive cleaning strips the paste film: treat the whole wall alike, special care for mixed materials',
     kind: 'published',
   },
-  'masonry-textbook': {
-    document: 'Masonry textbook quoting BIA',
-    edition: '2022',
-    section: 'cleaning',
-    used: 'blasting advised against; at least 1 week between sample and work',
-    kind: 'published',
-  },
   'acid-dilution-1971': {
     document: 'Trade magazine on cleaning brickwork',
     edition: '1971',

@@ -117,6 +117,13 @@ export const sources = {
     used: 'starting values, for you to replace',
     kind: 'assumption',
   },
+  'masonry-textbook': {
+    document: 'Masonry textbook quoting BIA',
+    edition: '2022',
+    section: 'cleaning',
+    used: 'blasting advised against; at least 1 week between sample and work',
+    kind: 'published',
+  },
   geometry: {
     document: 'Geometry and arithmetic',
     edition: '',

@@ -12,6 +12,7 @@ import {
   tradeMagazine1997,
   tradeSite,
 } from './checks/mixed-walls';
+import { masonryTextbook } from './checks/masonry-textbook';
 import { nistSp811 } from './checks/nist-sp-811';
 import { fanWidths, jetForce, nozzleSizes } from './checks/nozzle-charts';
 import { gsaProcedure, regionalPressure, stoneProducer } from './checks/pressure';
@@ -35,6 +36,7 @@ export const checkedSources: readonly SourceChecks[] = [
   stoichiometry,
   evaporationEquation,
   biaTechnicalNote20,
+  masonryTextbook,
   regionalPressure,
   gsaProcedure,
   stoneProducer,

@@ -19,6 +19,7 @@ export const sample: StepBuilder = ({ zone, factors }) => {
     ],
     facts: [
       factorFact('Least area of a sample', 'sample.least', factors),
+      factorFact('Least wait between sample and work', 'sample.wait', factors),
       rowsFact('Materials', listed(materials)),
       factorFact('Looked at so far, says the workbook', 'sample.area', factors),
     ],
