@@ -8,6 +8,8 @@ import { useJob } from '../use-job';
 import { cautionRows } from './caution-rows';
 
 const SHEET = 'Washdown cautions';
+// Topic, stop, caution, why, where, source, kind: the caution is what a crew reads.
+const WIDTHS = [24, 6, 60, 26, 26, 36, 16];
 
 /**
  * The cautions that apply to this workbook, with their reasons; label, safety data sheet, local codes and licensed
@@ -32,7 +34,7 @@ export function CautionsPanel({ port, source, say }: PanelProps) {
     cautions.some((caution) => caution.topic === topic),
   );
   const putOnSheet = () => {
-    putOnNewSheet(port, SHEET, cautionRows(cautions, timeText(new Date())))
+    putOnNewSheet(port, SHEET, cautionRows(cautions, timeText(new Date())), WIDTHS)
       .then((sheet) => {
         say(`The cautions are on the sheet ${sheet}.`);
       })

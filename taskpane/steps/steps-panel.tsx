@@ -25,6 +25,8 @@ import { useProgress, type KeptProgress } from './use-progress';
 import { ZoneHead } from './zone-head';
 
 const SHEET = 'Washdown steps';
+// Zone, step, what, value, source, kind, standing, who, when, note.
+const WIDTHS = [16, 20, 50, 16, 32, 16, 24, 16, 20, 30];
 
 /**
  * The checklist of each zone with its own numbers, its gates and its dwell clock. The workbook keeps how far it is.
@@ -111,7 +113,7 @@ function Checklist(props: ChecklistProps) {
     change(takeDown(record), `${step.title}: ${done ? 'done' : 'taken back'}.`);
   };
   const putOnSheet = () => {
-    putOnNewSheet(port, SHEET, stepRows(ofZone, steps, timeText)).then(
+    putOnNewSheet(port, SHEET, stepRows(ofZone, steps, timeText), WIDTHS).then(
       (sheet) => {
         say(`The steps are on the sheet ${sheet}.`);
       },

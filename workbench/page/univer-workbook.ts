@@ -221,6 +221,7 @@ export class UniverWorkbook implements WorkbookPort {
       // What else stands in the column may need more.
       sheet.setColumnWidth(place, widths ? pixels : Math.max(pixels, sheet.getColumnWidth(place)));
     }
+    if (widths) sheet.setRowAutoHeight(area.top - 1, area.bottom - area.top + 1);
     if (table !== undefined) {
       await addTable(this.api, workbook, {
         name: table,
