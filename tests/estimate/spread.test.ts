@@ -52,6 +52,53 @@ describe('ranges of crew-hours and price', () => {
     expect(swings.map(({ id }) => id)).toEqual(['price.labour', 'rate.scrape.moderate']);
   });
 
+  it('rank by the width between the ends, not by how high they lie', () => {
+    // About 19 crew-hours: labour moves the price by 19 * 31, nearly all of it down; scraping by less, nearly all up.
+    const { swings } = spread([
+      ['rate.scrape.moderate', 150, 200, 210],
+      ['price.labour', 20, 50, 51],
+    ]);
+    expect(swings.map(({ id }) => id)).toEqual(['price.labour', 'rate.scrape.moderate']);
+  });
+
+  it('draw whole numbers where a factor is one', () => {
+    // A crew of 1.5 rounds to 2: an eighth of the triangle 1, 2, 3 lies below it, and an eighth above 2.5.
+    const high = zonesOf(
+      readWalls(
+        [
+          ['Wall', 'Material', 'Area', 'Height'],
+          ['A', 'Red clay brick', 1000, 10],
+        ],
+        factors,
+      ),
+    );
+    const ranges = readRanges([['crew', 1, 2, 3]], 'US');
+    const { crewHours } = spreadOf(high, factors, ranges, { draws: 2000, seed: 1, rankBy: 'crewHours' });
+    expect(crewHours.threePoint.high).toBeGreaterThan(crewHours.threePoint.likely);
+    expect(crewHours.drawn).toEqual(crewHours.threePoint);
+  });
+
+  it('take a share between two draws in proportion', () => {
+    // Seed 1 starts at 2: the draws are 16807 * 2 and 16807^2 * 2 by 2^31 - 1, below and above a share of a quarter.
+    const [first, second] = [16807 * 2, 16807 ** 2 * 2].map((state) => state / (2 ** 31 - 1)) as [
+      number,
+      number,
+    ];
+    const least = 40 + Math.sqrt(first * 40 * 10);
+    const most = 80 - Math.sqrt((1 - second) * 40 * 30);
+    const ranges = readRanges([['price.labour', 40, 50, 80]], 'US');
+    const of = (draws: number) => {
+      const { price, crewHours } = spreadOf(zones, factors, ranges, { draws, seed: 1, rankBy: 'price' });
+      const { low, likely, high } = price.drawn;
+      return [low, likely, high].map((value) => value / crewHours.threePoint.likely);
+    };
+    const [low, likely, high] = of(2);
+    expect(low).toBeCloseTo(least + 0.1 * (most - least), 9);
+    expect(likely).toBeCloseTo((least + most) / 2, 9);
+    expect(high).toBeCloseTo(least + 0.9 * (most - least), 9);
+    for (const value of of(1)) expect(value).toBeCloseTo(least, 9);
+  });
+
   it('are the same for the same seed, and others for another', () => {
     const ranges = [['rate.rinse', 6, 8, 10]];
     expect(spread(ranges, 7)).toEqual(spread(ranges, 7));
