@@ -11,6 +11,7 @@ describe('numbers of chance', () => {
     ['1 starts at 2', 1, (2 * 16807) / M],
     ['the last seed of the round starts at M - 1', M - 2, (M - 16807) / M],
     ['the next one starts at 1 again', M - 1, 16807 / M],
+    ['two rounds on starts at 1 too', 2 * (M - 1), 16807 / M],
     ['-1 starts at M - 1', -1, (M - 16807) / M],
     ['a fraction counts as its whole part', 1.9, (2 * 16807) / M],
   ])('seed: %s', (_, seed, first) => {
