@@ -1,5 +1,4 @@
 import { fanWidth, rinseFlow } from '../../estimate/nozzle';
-import { amount } from '../amount';
 import { factorFact, pressureFact, resultFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
 import { levelsOf } from '../levels';
@@ -42,16 +41,13 @@ export const rinse: StepBuilder = ({ zone, factors }) => {
       factorFact('Narrowest fan', 'limit.angle', factors),
       factorFact('Distance', 'nozzle.distance', factors),
       factorFact('Least distance', 'limit.distance', factors),
-      {
-        label: 'Width of the fan on the wall, at most',
-        value: amount(
-          fanWidth(factors.value('nozzle.distance'), factors.value('nozzle.angle')),
-          'shortLength',
-          factors.system,
-        ),
-        source: 'nozzle-number',
-        kind: 'published',
-      },
+      resultFact(
+        'Width of the fan on the wall, at most',
+        fanWidth(factors.value('nozzle.distance'), factors.value('nozzle.angle')),
+        'shortLength',
+        'fanWidth',
+        factors,
+      ),
       resultFact('Flow', rinseFlow(factors), 'flow', 'nozzleFlow', factors),
       factorFact('Rinses', 'rinse.count', factors),
       resultFact('Water, whole zone', zone.totals.rinseWater, 'volume', 'rinseWater', factors),
