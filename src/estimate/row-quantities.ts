@@ -1,6 +1,7 @@
 import { needClass, needsOf, type Needs } from '../govern/need-class';
 import type { Governing } from '../govern/govern-zone';
 import type { LitresPerSquareMetre } from '../quantity/quantities';
+import type { CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
@@ -17,11 +18,8 @@ import { scrapeHours, scrapeRates, type ScrapeRates } from './scrape';
 import { scrubHours, shortfall } from './scrub';
 import { washedArea } from './washed-area';
 
-/** What holds for every row of a zone. */
-export interface ZoneConditions {
-  /** Undefined where every row is masked. */
-  readonly governing: Governing | undefined;
-  readonly wet: PreWet;
+/** What holds for every row that is washed with a class of cleaner. */
+interface ClassConditions {
   readonly rinsePerArea: LitresPerSquareMetre;
   readonly cleaner: CleanerUse | undefined;
   readonly masking: MaskingAllowances;
@@ -37,9 +35,20 @@ export interface ZoneConditions {
   readonly prices: Prices;
 }
 
+/** What holds for every row of a zone. */
+export interface ZoneConditions {
+  /** Undefined where every row is masked. */
+  readonly governing: Governing | undefined;
+  readonly wet: PreWet;
+  readonly ofClass: ClassConditions;
+}
+
+// A job with many zones has few classes.
+const known = new WeakMap<FactorsInForce, Map<unknown, ClassConditions>>();
+
 /**
  * What holds for every row of a zone, once its class is known.
- * @param rows the rows of the zone
+ * @param rows the rows of the zone, or one of each kind
  * @param governing its class to use; undefined where every row is masked
  * @param factors the factors in force
  * @param rec takes down the lines
@@ -51,63 +60,84 @@ export function zoneConditions(
   factors: FactorsInForce,
   rec?: Recorder,
 ): ZoneConditions {
-  const dwells = governing !== undefined && governing.classToUse > 0;
+  const classToUse = governing?.classToUse;
+  const wet = classToUse ? preWet(rows, factors, rec) : noPreWet(rec);
+  const byClass = known.get(factors) ?? new Map<unknown, ClassConditions>();
+  known.set(factors, byClass);
+  const ofClass = (!rec && byClass.get(classToUse)) || classConditions(classToUse, factors, rec);
+  byClass.set(classToUse, ofClass);
+  return { governing, wet, ofClass };
+}
+
+function classConditions(
+  classToUse: CleanerClass | undefined,
+  factors: FactorsInForce,
+  rec?: Recorder,
+): ClassConditions {
   return {
-    governing,
-    wet: dwells ? preWet(rows, factors, rec) : noPreWet(rec),
     rinsePerArea: rinsePerArea(factors, rec),
-    cleaner: governing === undefined ? undefined : cleanerUse(governing.classToUse, factors, rec),
+    cleaner: classToUse === undefined ? undefined : cleanerUse(classToUse, factors, rec),
     masking: maskingAllowances(factors),
     maskRates: maskRates(factors),
     scrape: scrapeRates(factors),
     scrubRate: factors.value('rate.scrub'),
     needs: needsOf(factors),
-    acid: governing === undefined ? undefined : acidUse(governing.classToUse, factors, rec),
+    acid: classToUse === undefined ? undefined : acidUse(classToUse, factors, rec),
     captured: factors.value('runoff.captured'),
-    prices: pricesOf(governing?.classToUse, factors, rec),
+    prices: pricesOf(classToUse, factors, rec),
   };
 }
 
 /**
- * The quantities that a row has of its own: area, water, cleaner, masking, and the hours of scraping, scrubbing and
- * masking. What belongs to the zone is left as it is.
+ * Adds the quantities that a row has of its own: area, water, cleaner, masking, and the hours of scraping, scrubbing
+ * and masking. What belongs to the zone is left as it is.
  * @param row the wall row
  * @param zone what holds for its zone
- * @param out takes the values, in base units
+ * @param sums takes the values, in base units
  * @param rec takes down the lines
  */
-export function rowQuantities(row: WallRow, zone: ZoneConditions, out: Quantities, rec?: Recorder): void {
+export function addRowQuantities(
+  row: WallRow,
+  { governing, wet, ofClass }: ZoneConditions,
+  sums: Quantities,
+  rec?: Recorder,
+): void {
   rec?.inRow(row.row, row.wall);
   const area = washedArea(row, rec);
-  const mix = cleanerMix(area, zone.cleaner, rec);
-  const mask = masking(row, zone.masking, rec);
-  out.washedArea = area;
-  const absorbed = absorbedWater(row, area, zone.wet, rec);
-  out.absorbed = absorbed;
-  out.preWetWater = preWetWater(area, absorbed, zone.wet, rec);
-  out.rinseWater = rinseWater(area, zone.rinsePerArea, rec);
-  out.mix = mix;
-  out.concentrate = concentrate(mix, zone.cleaner, rec);
-  out.mixWater = mixWater(mix, out.concentrate as typeof mix, rec);
-  out.water = out.preWetWater + out.mixWater + out.rinseWater;
-  rec?.line('water#', 'preWetWater# + mixWater# + rinseWater#', out.water, 'volume', 'water');
-  out.runoff = runoff(out.water, out.concentrate, absorbed, zone.captured, rec);
-  const alkali = neutralizer(out.concentrate, zone.acid, rec);
-  out.bicarbonate = alkali.bicarbonate;
-  out.sodaAsh = alkali.sodaAsh;
-  out.neutralizer = alkali.bicarbonate + alkali.sodaAsh;
-  rec?.line('neutralizer#', 'bicarbonate# + sodaAsh#', out.neutralizer, 'mass', 'alkali');
-  out.maskingArea = mask.area;
-  out.film = mask.film;
-  out.tape = mask.tape;
-  out.maskHours = maskOnHours(mask, zone.maskRates, rec);
-  out.unmaskHours = maskOffHours(mask, zone.maskRates, rec);
-  out.scrapeHours = scrapeHours(row, area, zone.scrape, rec);
-  if (row.masked || zone.governing === undefined) {
-    out.scrubHours = 0;
+  const mix = cleanerMix(area, ofClass.cleaner, rec);
+  const mask = masking(row, ofClass.masking, rec);
+  const absorbed = absorbedWater(row, area, wet, rec);
+  const preWetted = preWetWater(area, absorbed, wet, rec);
+  const rinsed = rinseWater(area, ofClass.rinsePerArea, rec);
+  const cleaner = concentrate(mix, ofClass.cleaner, rec);
+  const mixed = mixWater(mix, cleaner, rec);
+  const water = preWetted + mixed + rinsed;
+  rec?.line('water#', 'preWetWater# + mixWater# + rinseWater#', water, 'volume', 'water');
+  const alkali = neutralizer(cleaner, ofClass.acid, rec);
+  const neutralizing = alkali.bicarbonate + alkali.sodaAsh;
+  sums.washedArea += area;
+  sums.absorbed += absorbed;
+  sums.preWetWater += preWetted;
+  sums.rinseWater += rinsed;
+  sums.mix += mix;
+  sums.concentrate += cleaner;
+  sums.mixWater += mixed;
+  sums.water += water;
+  sums.runoff += runoff(water, cleaner, absorbed, ofClass.captured, rec);
+  sums.bicarbonate += alkali.bicarbonate;
+  sums.sodaAsh += alkali.sodaAsh;
+  sums.neutralizer += neutralizing;
+  rec?.line('neutralizer#', 'bicarbonate# + sodaAsh#', neutralizing, 'mass', 'alkali');
+  sums.maskingArea += mask.area;
+  sums.film += mask.film;
+  sums.tape += mask.tape;
+  sums.maskHours += maskOnHours(mask, ofClass.maskRates, rec);
+  sums.unmaskHours += maskOffHours(mask, ofClass.maskRates, rec);
+  sums.scrapeHours += scrapeHours(row, area, ofClass.scrape, rec);
+  if (row.masked || governing === undefined) {
     rec?.line('scrubHours#', '0', 0, 'crewHours', 'washedArea');
-    return;
+  } else {
+    const short = shortfall(needClass(row, ofClass.needs), governing.classToUse, rec);
+    sums.scrubHours += scrubHours(area, short, ofClass.scrubRate, rec);
   }
-  const short = shortfall(needClass(row, zone.needs), zone.governing.classToUse, rec);
-  out.scrubHours = scrubHours(area, short, zone.scrubRate, rec);
 }

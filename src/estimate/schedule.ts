@@ -2,14 +2,15 @@ import { governZone, type Governing } from '../govern/govern-zone';
 import { crewHours, squareMetres } from '../quantity/quantities';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
+import { edged } from '../walls/edged';
 import type { WallRow } from '../walls/wall-row';
 import type { Zone } from '../walls/zones';
 import { moveHours } from './moves';
 import { patchInForce, type Patch } from './patch';
 import type { PreWet } from './pre-wet';
 import { addPrice, bidPrice } from './price';
-import { addedQuantities, noQuantities, quantityIds, type Quantities, type QuantityId } from './quantities';
-import { rowQuantities, zoneConditions } from './row-quantities';
+import { addedQuantities, noQuantities, quantityIds, type Quantities } from './quantities';
+import { addRowQuantities, zoneConditions } from './row-quantities';
 import { setUp } from './set-up';
 import { washByPatch, washWithClearWater, type WashHours } from './wash-cycle';
 
@@ -22,12 +23,12 @@ export interface ZoneEstimate {
   /** Undefined where there is no dwell, or no contact window. */
   readonly patch: Patch | undefined;
   readonly patches: number;
-  readonly totals: Quantities;
+  readonly totals: Readonly<Quantities>;
   /** Why some totals are NaN; undefined where all are numbers. */
   readonly finding: string | undefined;
 }
 
-/** Takes the quantities of a row as they are worked out; the object is used again for the next row. */
+/** Takes the quantities of a row as they are worked out. */
 export type RowTaker = (row: WallRow, quantities: Readonly<Quantities>, zone: ZoneEstimate) => void;
 
 const rowOwned = quantityIds.filter((id) => addedQuantities[id].of === 'row' && id !== 'crewHours');
@@ -51,19 +52,26 @@ export function estimateZone(
   factors: FactorsInForce,
   { rec, takeRow }: { rec?: Recorder | undefined; takeRow?: RowTaker | undefined } = {},
 ): ZoneEstimate {
-  const { rows } = zone;
+  const { kinds } = zone;
+  // A record is of each row. Otherwise one row of each kind tells what may touch the zone and how long it is.
+  const rows = (!rec && kinds) || zone.rows;
   rec?.inZone(index, zone.name);
-  const governing = governZone(zone, factors, rec);
+  const governing = governZone({ rows, below: zone.below }, factors, rec);
   const conditions = zoneConditions(rows, governing, factors, rec);
   const totals = noQuantities();
-  const ofRow = noQuantities();
-  const recorded = rec ? new RowSums() : undefined;
-  for (const row of rows) {
-    rowQuantities(row, conditions, ofRow, rec);
-    addRowOwned(totals, ofRow);
-    recorded?.take(row, ofRow);
+  for (const row of kinds?.map(edged) ?? zone.rows) addRowQuantities(row, conditions, totals);
+  if (rec) {
+    const ofRows = rows.map((row) => {
+      const ofRow = noQuantities();
+      addRowQuantities(row, conditions, ofRow, rec);
+      return ofRow;
+    });
+    for (const id of rowOwned) {
+      const terms = rows.map(({ row }) => `${id}_r${row}`);
+      const values = ofRows.map((ofRow) => ofRow[id]);
+      rec.sum(`${id}@`, terms, values, addedQuantities[id].kind, 'sum');
+    }
   }
-  if (rec) recorded?.record(rec);
 
   const wash = washOf(governing, totals, conditions.wet, factors, rec);
   totals.prewetHours = wash.hours.preWet;
@@ -84,7 +92,7 @@ export function estimateZone(
   totals.setupHours = setting.hours;
   totals.crewHours = other + setting.hours;
   rec?.line('crewHours@', 'otherHours@ + setupHours@', totals.crewHours, 'crewHours', 'crewHours');
-  addPrice(totals, conditions.prices, '@', rec);
+  addPrice(totals, conditions.ofClass.prices, '@', rec);
   rec?.line('bidPrice@', 'round(price@, 2)', bidPrice(totals.price), 'money', 'bidPrice');
 
   const estimate: ZoneEstimate = {
@@ -96,14 +104,14 @@ export function estimateZone(
     totals,
     finding: wash.finding,
   };
-  if (takeRow || rec) shareOut(estimate, conditions, ofRow, rec, takeRow);
+  if (takeRow || rec) shareOut(estimate, conditions, rec, takeRow);
   return estimate;
 }
 
 /** The estimate of the job: its zones and their sum. */
 export interface JobEstimate {
   readonly zones: readonly ZoneEstimate[];
-  readonly totals: Quantities;
+  readonly totals: Readonly<Quantities>;
   /** Why some totals are NaN. */
   readonly finding: string | undefined;
 }
@@ -157,28 +165,6 @@ export function estimateJob(
   return { zones: estimates, totals, finding: estimates.find((zone) => zone.finding)?.finding };
 }
 
-function addRowOwned(totals: Quantities, ofRow: Quantities): void {
-  totals.washedArea += ofRow.washedArea;
-  totals.water += ofRow.water;
-  totals.preWetWater += ofRow.preWetWater;
-  totals.mixWater += ofRow.mixWater;
-  totals.rinseWater += ofRow.rinseWater;
-  totals.mix += ofRow.mix;
-  totals.absorbed += ofRow.absorbed;
-  totals.concentrate += ofRow.concentrate;
-  totals.runoff += ofRow.runoff;
-  totals.neutralizer += ofRow.neutralizer;
-  totals.bicarbonate += ofRow.bicarbonate;
-  totals.sodaAsh += ofRow.sodaAsh;
-  totals.maskingArea += ofRow.maskingArea;
-  totals.film += ofRow.film;
-  totals.tape += ofRow.tape;
-  totals.scrapeHours += ofRow.scrapeHours;
-  totals.maskHours += ofRow.maskHours;
-  totals.scrubHours += ofRow.scrubHours;
-  totals.unmaskHours += ofRow.unmaskHours;
-}
-
 function washOf(
   governing: Governing | undefined,
   totals: Quantities,
@@ -202,7 +188,6 @@ function washOf(
 function shareOut(
   estimate: ZoneEstimate,
   conditions: ReturnType<typeof zoneConditions>,
-  ofRow: Quantities,
   rec: Recorder | undefined,
   takeRow: RowTaker | undefined,
 ): void {
@@ -210,7 +195,8 @@ function shareOut(
   const washed = totals.washedArea > 0;
   const by = washed ? 'washedArea' : 'maskingArea';
   for (const row of zone.rows) {
-    rowQuantities(row, conditions, ofRow);
+    const ofRow = noQuantities();
+    addRowQuantities(row, conditions, ofRow);
     const share = totals[by] > 0 ? ofRow[by] / totals[by] : 1 / zone.rows.length;
     rec?.inRow(row.row, row.wall);
     const expression = totals[by] > 0 ? `${by}# / ${by}@` : `1 / ${String(zone.rows.length)}`;
@@ -219,7 +205,6 @@ function shareOut(
       ofRow[id] = totals[id] * share;
       rec?.line(`${id}#`, `${id}@ * share#`, ofRow[id], addedQuantities[id].kind, 'share');
     }
-    ofRow.crewHours = 0;
     for (const part of hourParts) ofRow.crewHours += ofRow[part];
     rec?.line(
       'crewHours#',
@@ -228,25 +213,7 @@ function shareOut(
       'crewHours',
       'crewHours',
     );
-    addPrice(ofRow, conditions.prices, '#', rec);
+    addPrice(ofRow, conditions.ofClass.prices, '#', rec);
     takeRow?.(row, ofRow, estimate);
-  }
-}
-
-/** Keeps the rows' values until their sums can be taken down. */
-class RowSums {
-  readonly #rows: WallRow[] = [];
-  readonly #values = new Map<QuantityId, number[]>(rowOwned.map((id) => [id, []]));
-
-  take(row: WallRow, ofRow: Quantities): void {
-    this.#rows.push(row);
-    for (const [id, values] of this.#values) values.push(ofRow[id]);
-  }
-
-  record(rec: Recorder): void {
-    for (const [id, values] of this.#values) {
-      const terms = this.#rows.map((row) => `${id}_r${String(row.row)}`);
-      rec.sum(`${id}@`, terms, values, addedQuantities[id].kind, 'sum');
-    }
   }
 }

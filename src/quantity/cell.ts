@@ -88,23 +88,21 @@ export function isBlankOrZero(cell: Cell): boolean {
  * @returns for example `"12,5" (a number stored as text)`
  */
 export function describe(cell: Cell): string {
+  if (cell.type === 'blank') return 'a blank cell';
+  const value = String(cell.value);
   switch (cell.type) {
-    case 'blank':
-      return 'a blank cell';
-    case 'number':
-      return String(cell.value);
     case 'text':
-      return `"${cell.value}"`;
+      return `"${value}"`;
     case 'boolean':
-      return cell.value ? 'TRUE' : 'FALSE';
+      return value.toUpperCase();
     case 'number as text':
-      return `"${cell.value}" (a number stored as text)`;
+      return `"${value}" (a number stored as text)`;
     case 'date':
-      return `"${cell.value}" (a date)`;
+      return `"${value}" (a date)`;
     case 'error':
-      return `the error ${cell.value}`;
-    case 'unknown':
-      return cell.value;
+      return `the error ${value}`;
+    default:
+      return value;
   }
 }
 
@@ -114,5 +112,7 @@ export function describe(cell: Cell): string {
  * @returns the text to compare by
  */
 export function comparable(text: string): string {
-  return text.normalize('NFKC').toLowerCase().replace(/\s+/g, '');
+  // Letters beyond ASCII alone have more than one form.
+  const inOneForm = /[^ -~]/.test(text) ? text.normalize('NFKC') : text;
+  return inOneForm.toLowerCase().replace(/\s+/g, '');
 }

@@ -1,0 +1,191 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { quantityIds } from '../../src/estimate/quantities';
+import { estimateZone } from '../../src/estimate/schedule';
+import { materials } from '../../src/rules/materials';
+import { readFactors } from '../../src/rules/read-factors';
+import { readKinds, readWalls } from '../../src/walls/read-walls';
+import { readZones } from '../../src/walls/read-zones';
+import { zonesOf, type Zone } from '../../src/walls/zones';
+import { madeWalls } from '../../workbench/bench/made-walls';
+import { refusal } from '../functions/call';
+
+const factors = readFactors([['price.labour', 40]]);
+const header = ['Wall', 'Zone', 'Level', 'Material', 'Area', 'Height', 'Openings', 'Opening perimeter'];
+const more = ['Fixtures', 'Mortar', 'Residue', 'Brushed', 'Age', 'Masked', 'Suction'];
+
+/** By kinds and row by row a zone comes to the same, but for the last digits. */
+function expectSameEstimates(byKinds: readonly Zone[], byRows: readonly Zone[]): void {
+  expect(byKinds.map(({ name }) => name)).toEqual(byRows.map(({ name }) => name));
+  byKinds.forEach((zone, index) => {
+    const rows = byRows[index]?.rows ?? [];
+    expect(zone.rows).toEqual(rows);
+    const seen = estimateZone(zone, 0, factors);
+    const worked = estimateZone({ name: zone.name, rows, below: [] }, 0, factors);
+    expect(seen.governing).toEqual(worked.governing);
+    expect(seen.wet).toEqual(worked.wet);
+    for (const id of quantityIds) {
+      const off = Math.abs(seen.totals[id] - worked.totals[id]);
+      expect(off, `${zone.name}, ${id}`).toBeLessThanOrEqual(1e-12 * Math.abs(worked.totals[id]));
+    }
+  });
+}
+
+describe('rows put together by kinds', () => {
+  it('are few, whatever their number, and have the sums of the rows', () => {
+    const walls = madeWalls(2000);
+    const zones = readZones(walls, factors);
+    // Made by rules that come round after 24 rows, but for the masking of every eleventh: 24 kinds washed, 24 masked.
+    expect(zones.reduce((count, { kinds }) => count + (kinds?.length ?? NaN), 0)).toBe(48);
+    expectSameEstimates(zones, zonesOf(readWalls(walls, factors)));
+  });
+
+  it('are apart where they differ in a word, a level or a suction', () => {
+    const rows = [
+      ['A', 'N', 1, 'Limestone', 10, 5, 0, 0, 0, 'N', 'light', 'yes', 3, 'no', ''],
+      ['B', 'N', 1, 'Limestone', 20, 6, 1, 4, 2, 'N', 'light', 'yes', 9, 'no', ''],
+      ['C', 'N', 2, 'Limestone', 20, 6, 1, 4, 2, 'N', 'light', 'yes', 9, 'no', ''],
+      ['D', 'N', 1, 'Granite', 20, 6, 1, 4, 2, 'N', 'light', 'yes', 9, 'no', ''],
+      ['E', 'N', 1, 'Limestone', 20, 6, 1, 4, 2, 'S', 'light', 'yes', 9, 'no', ''],
+      ['F', 'N', 1, 'Limestone', 20, 6, 1, 4, 2, 'N', 'heavy', 'yes', 9, 'no', ''],
+      ['G', 'N', 1, 'Limestone', 20, 6, 1, 4, 2, 'N', 'light', 'no', 9, 'no', ''],
+      ['H', 'N', 1, 'Limestone', 20, 6, 1, 4, 2, 'N', 'light', 'yes', 9, 'yes', ''],
+      ['I', 'N', 1, 'Limestone', 20, 6, 1, 4, 2, 'N', 'light', 'yes', 9, 'never', ''],
+      ['J', 'N', 1, 'Limestone', 20, 6, 1, 4, 2, 'N', 'light', 'yes', 9, 'no', 4],
+      ['K', 'S', 1, 'Limestone', 20, 6, 1, 4, 2, 'N', 'light', 'yes', 9, 'no', ''],
+      ['L', 'N', 1, 'Limestone', 30, 6, 0, 0, 1, 'N', 'light', 'yes', 1, 'no', ''],
+    ];
+    const kinds = readKinds([[...header, ...more], ...rows], readFactors([['units', 'SI']]));
+    expect(kinds.map(({ wall }) => wall).join('')).toBe('ACDEFGHIJK');
+    const [first] = kinds;
+    // A, B and L: 10 + 20 + 30 m2, 10 / 5 + 20 / 6 + 30 / 6 m long.
+    expect(first).toMatchObject({ area: 60, openings: 1, openingPerimeter: 4, fixtures: 3 });
+    expect((first?.area ?? NaN) / (first?.height ?? NaN)).toBeCloseTo(2 + 20 / 6 + 5, 12);
+  });
+
+  it('keep area, edge and length of masked rows, with a height and without', () => {
+    const masked = [
+      ['A', 'N', 1, 'Limestone', 400, 10, '', '', '', '', '', '', '', 'yes', ''],
+      ['B', 'N', 1, 'Limestone', 90, '', '', '', '', '', '', '', '', 'yes', ''],
+      ['C', 'N', 1, 'Limestone', 400, 40, 50, 60, 7, '', '', '', '', 'yes', ''],
+      ['D', 'N', 1, 'Limestone', 0, 8, '', '', '', '', '', '', '', 'yes', ''],
+      ['E', 'N', 1, 'Limestone', 0, '', '', '', '', '', '', '', '', 'yes', ''],
+    ];
+    const walls = [[...header, ...more], ...masked];
+    for (let count = 1; count <= masked.length; count++) {
+      const some = walls.slice(0, count + 1);
+      const zones = readZones(some, factors);
+      expect(zones[0]?.kinds).toHaveLength(1);
+      expectSameEstimates(zones, zonesOf(readWalls(some, factors)));
+    }
+    // Tape is the edges and a tenth: 2 (40 + 10), 4 sqrt(90), 2 (10 + 40), 2 * 8, in feet.
+    const [zone] = readZones(walls, factors);
+    const tape = zone === undefined ? NaN : estimateZone(zone, 0, factors).totals.tape;
+    expect(tape / 0.3048).toBeCloseTo(1.1 * (100 + 4 * Math.sqrt(90) + 100 + 16), 9);
+  });
+
+  it('come to the sums of any rows', () => {
+    const cell = (...values: unknown[]) => fc.constantFrom(...values);
+    const row = fc.tuple(
+      cell('North', 'South', ' north ', '', 7),
+      cell(1, 2, 0, ''),
+      cell(...materials.map(({ name }) => name)),
+      fc.integer({ min: 0, max: 5000 }),
+      cell(0, 8, 12.5, ''),
+      cell(0, '', null),
+      fc.integer({ min: 0, max: 90 }),
+      fc.integer({ min: 0, max: 4 }),
+      cell('', 'S', 'Type M', 'n', 'O'),
+      cell('', 'Light', 'moderate', 'heavy'),
+      cell('yes', 'no', true, ''),
+      cell(3, ''),
+      cell('yes', 'no', '', 'never', true),
+      cell('', '', 12, 0.5),
+    );
+    fc.assert(
+      fc.property(fc.array(row, { minLength: 1, maxLength: 40 }), (rows) => {
+        const walls = [[...header, ...more], ...rows.map((cells, index) => [`W${String(index)}`, ...cells])];
+        expectSameEstimates(readZones(walls, factors), zonesOf(readWalls(walls, factors)));
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('are none where another zone receives the rinse, which is found row by row', () => {
+    const walls = [
+      ['Wall', 'Zone', 'Material', 'Area', 'Receives'],
+      ['A', 'High', 'Red clay brick', 100, ''],
+      ['B', 'Low', 'Marble', 50, 'High'],
+    ];
+    const [high] = readZones(walls, factors);
+    expect(high?.below.map(({ wall }) => wall)).toEqual(['B']);
+    expect(high?.kinds).toBeUndefined();
+  });
+
+  it('are not taken along by a copy of their zone with other rows', () => {
+    const [zone] = readZones(madeWalls(40), factors);
+    if (zone === undefined) throw new Error('no zone');
+    const copy = { ...zone, rows: zone.rows.slice(0, 1) };
+    const [only] = zone.rows;
+    expect(estimateZone(copy, 0, factors).totals.maskingArea).not.toBe(
+      estimateZone(zone, 0, factors).totals.maskingArea,
+    );
+    expect(copy.rows).toEqual([only]);
+    expect('kinds' in copy).toBe(false);
+  });
+});
+
+describe('labels in any order', () => {
+  const walls = (...labels: unknown[]): unknown[][] => [
+    ['Wall', 'Material', 'Area'],
+    ...labels.map((label) => [label, label === '' ? '' : 'Limestone', label === '' ? '' : 5]),
+  ];
+  const repeated = (...labels: unknown[]): string =>
+    refusal(() => readWalls(walls(...labels), factors)).message;
+
+  it.each([
+    [['W1', 'W2', 'W9', 'W10', 'W11', 'W100']],
+    [['W100', 'W11', 'W10', 'W9', 'W2', 'W1']],
+    [['b', 'a', 'B', 'A', 'ab', 'ba']],
+    [[3, 1, 2, 10, 11]],
+    [['North 9', 'North 10', 'South 1', '', 'South 2', 'East']],
+  ])('are no repeat where each stands once: %j', (labels) => {
+    expect(readWalls(walls(...labels), factors).map(({ wall }) => wall)).toEqual(
+      labels.filter((label) => label !== '').map(String),
+    );
+  });
+
+  it.each<[unknown[], number, number]>([
+    [['W1', 'W1'], 3, 2],
+    [['W1', 'W2', 'W3', 'W1'], 5, 2],
+    [['W1', '', 'W2', 'W10', 'W2', 'W11'], 6, 4],
+    [['W9', 'W8', 'W10', 'W11', 'W10'], 6, 4],
+    [['b', 'a', '', 'c', 'b'], 6, 2],
+    [[12, 'x', '12'], 4, 2],
+  ])('of %j row %i repeats row %i', (labels, row, first) => {
+    const label = String(labels[row - 2]);
+    expect(repeated(...labels)).toBe(
+      `Row ${String(row)} (${label}), column Wall: "${label}", which row ${String(first)} has already, cannot be used. Accepted: a label that no other row has.`,
+    );
+  });
+
+  it('that repeat are told in the order of the rows, among other problems', () => {
+    const rows = [
+      ['Wall', 'Material', 'Area'],
+      ['B', 'Limestone', -1],
+      ['A', 'Limestone', 5],
+      ['B', 'Limestone', 'x'],
+      ['C', 'Slate', 5],
+      ['A', 'Limestone', 5],
+    ];
+    let seen: string[] = [];
+    try {
+      readWalls(rows, factors);
+    } catch (error) {
+      seen = (error as { problems: { row: number; column: string }[] }).problems.map(
+        ({ row, column }) => `${String(row)} ${column}`,
+      );
+    }
+    expect(seen).toEqual(['2 Area', '4 Wall', '4 Area', '5 Material', '6 Wall']);
+  });
+});
