@@ -4,8 +4,9 @@ import { badInput } from '../src/quantity/problem';
 import { estimateJob, type JobEstimate, type RowTaker } from '../src/estimate/schedule';
 import { readFactors, type FactorsInForce } from '../src/rules/read-factors';
 import type { Recorder } from '../src/trace/recorder';
-import { readWalls } from '../src/walls/read-walls';
-import { selectZones, zonesOf, type Zone } from '../src/walls/zones';
+import { remembering } from './remembering';
+import { readZones } from '../src/walls/read-zones';
+import { selectZones, type Zone } from '../src/walls/zones';
 
 /** The question that the arguments ask. */
 export interface Question {
@@ -13,8 +14,15 @@ export interface Question {
   readonly zones: readonly Zone[];
 }
 
+const factorsOf = remembering(readFactors);
+const questionsOf = remembering((factors: FactorsInForce, headings: unknown, walls: unknown) => ({
+  zones: readZones(walls, factors, headings),
+  byName: new Map<string, Question>(),
+}));
+
 /**
- * Reads walls, zone, factors and headings.
+ * Reads walls, zone, factors and headings. What was read last is remembered: formulas ask the same walls for many
+ * zones and quantities.
  * @param walls headed range
  * @param zone name of a zone, or empty
  * @param factors two-column range, or empty
@@ -23,13 +31,16 @@ export interface Question {
  * @throws {WashdownError} naming what cannot be read
  */
 export function readQuestion(walls: unknown, zone: unknown, factors: unknown, headings: unknown): Question {
-  const inForce = readFactors(factors);
-  const rows = readWalls(walls, inForce, headings);
-  return { factors: inForce, zones: selectZones(zonesOf(rows), readName(zone, 'zone')) };
+  const inForce = factorsOf(factors);
+  const { zones, byName } = questionsOf(inForce, headings, walls);
+  const name = readName(zone, 'zone');
+  const question = byName.get(name) ?? { factors: inForce, zones: selectZones(zones, name) };
+  byName.set(name, question);
+  return question;
 }
 
 /**
- * Reads the arguments and works out the estimate.
+ * Works out the estimate, once for each question where nothing else is wanted.
  * @param question factors and zones
  * @param options what else is wanted
  * @param options.rec takes down the lines
@@ -37,10 +48,12 @@ export function readQuestion(walls: unknown, zone: unknown, factors: unknown, he
  * @returns the estimate of the zones asked for
  */
 export function answer(
-  { factors, zones }: Question,
-  options: { rec?: Recorder; takeRow?: RowTaker } = {},
+  question: Question & { estimate?: JobEstimate },
+  options?: { rec?: Recorder; takeRow?: RowTaker },
 ): JobEstimate {
-  return estimateJob(zones, factors, options);
+  const { factors, zones } = question;
+  if (options) return estimateJob(zones, factors, options);
+  return (question.estimate ??= estimateJob(zones, factors));
 }
 
 /**
