@@ -1,53 +1,49 @@
-import { worksheetFunctions } from '../../functions/catalogue';
-import { madeWalls } from './made-walls';
-import { bundled } from './without-recorder';
+import { execFileSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import { figureTable, isMissed, type Figure } from './figures';
+import { parts } from './parts';
+import { median } from './timing';
 
-const RUNS = 9;
-const PAIRS = 41;
 const SIZES = [1_000, 10_000, 100_000, 1_000_000];
+const ROUNDS = 3;
+const MIDDLE_ROWS = 'SCHEDULE, 10,000 rows, ns a row';
+const MOST_ROWS = 'SCHEDULE, 1,000,000 rows, ns a row';
 
-function median(values: number[]): number {
-  return values.sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
+const [flag, name = '', size = ''] = process.argv.slice(2);
+if (flag === '--part') console.log(JSON.stringify(await parts[name]?.(Number(size))));
+else bench(new Set(process.argv.slice(2)));
+
+/** Each part has a process of its own, so that none meets the memory and the habits of another. */
+function inProcess(part: string, rows: number): Figure[] {
+  const program = fileURLToPath(import.meta.url);
+  const args = [...process.execArgv, program, '--part', part, String(rows)];
+  return JSON.parse(execFileSync(process.execPath, args, { encoding: 'utf8' })) as Figure[];
 }
 
-function once(work: () => unknown): number {
-  const start = performance.now();
-  work();
-  return performance.now() - start;
+/** The figures of several sizes, a round of all sizes after the other; of each the median. */
+function inRounds(part: string, sizes: readonly number[]): Figure[] {
+  const rounds = Array.from({ length: ROUNDS }, () => sizes.flatMap((rows) => inProcess(part, rows)));
+  return (rounds[0] ?? []).map((figure, index) => ({
+    ...figure,
+    value: median(rounds.map((round) => round[index]?.value ?? NaN)),
+  }));
 }
 
-function milliseconds(work: () => unknown, runs = RUNS): number {
-  work();
-  return median(Array.from({ length: runs }, () => once(work)));
+function bench(options: ReadonlySet<string>): void {
+  const ofSizes = inRounds('schedule', SIZES);
+  const nsARow = (of: string): number => ofSizes.find((figure) => figure.name === of)?.value ?? NaN;
+  const growth = nsARow(MOST_ROWS) / nsARow(MIDDLE_ROWS);
+  const figures: Figure[] = [
+    ...ofSizes,
+    { name: 'time a row, 1,000,000 rows by 10,000', value: growth, most: 1.2 },
+    ...inProcess('scattered', 10_000),
+    ...inProcess('scattered', 1_000_000),
+    ...inProcess('native', 1_000),
+    ...(options.has('--long') ? inProcess('native', 10_000) : []),
+    ...inProcess('formulas', 1_000),
+    ...inRounds('recorder', [1_000]),
+  ];
+  if (options.has('--json')) console.log(JSON.stringify(figures));
+  else console.log(figureTable(figures));
+  if (options.has('--check') && figures.some(isMissed)) process.exitCode = 1;
 }
-
-function schedule(): (...args: unknown[]) => unknown {
-  const found = worksheetFunctions.find(({ name }) => name === 'SCHEDULE');
-  if (found === undefined) throw new Error('SCHEDULE is not on the list of functions');
-  return (...args) => found.run(args);
-}
-
-const figures: Record<string, number> = {};
-const run = schedule();
-for (const size of SIZES) {
-  const walls = madeWalls(size);
-  const time = milliseconds(() => run(walls), size >= 1_000_000 ? 3 : RUNS);
-  figures[`schedule ${size} rows, ms`] = time;
-  figures[`schedule ${size} rows, us a row`] = (time / size) * 1000;
-}
-const [least, most] = [10_000, 1_000_000].map((size) => figures[`schedule ${size} rows, us a row`]);
-figures['time a row at 1,000,000 rows by that at 10,000'] = (most ?? NaN) / (least ?? NaN);
-
-const walls = madeWalls(10_000);
-const [asItIs, without] = [await bundled(true), await bundled(false)];
-const times = { asItIs: [] as number[], without: [] as number[] };
-for (let pair = 0; pair < PAIRS; pair++) {
-  times.without.push(once(() => without.runs.SCHEDULE([walls])));
-  times.asItIs.push(once(() => asItIs.runs.SCHEDULE([walls])));
-}
-figures['SCHEDULE with the recorder unused by without a recorder'] =
-  median(times.asItIs) / median(times.without);
-
-for (const [name, figure] of Object.entries(figures)) figures[name] = Number(figure.toPrecision(4));
-if (process.argv.includes('--json')) console.log(JSON.stringify(figures));
-else for (const [name, figure] of Object.entries(figures)) console.log(`${name}: ${String(figure)}`);

@@ -15,7 +15,7 @@ const withoutRecorder: Plugin = {
       contents: readFileSync(path, 'utf8')
         .replace(/\brec(orded)?\?\./g, 'undefined?.')
         .replace(/if \(rec\)/g, 'if (false)')
-        .replace(/if \(!rec\)/g, 'if (true)')
+        .replace(/!rec\b/g, 'true')
         .replace(/\|\| rec\b/g, '|| false'),
     }));
   },
@@ -23,7 +23,7 @@ const withoutRecorder: Plugin = {
 
 /** The worksheet functions as one module. */
 export interface Bundle {
-  readonly runs: Record<'SCHEDULE', (args: readonly unknown[]) => unknown>;
+  readonly runs: Readonly<Record<'SCHEDULE' | 'CREWHOURS', (args: readonly unknown[]) => unknown[][]>>;
 }
 
 /**
