@@ -84,6 +84,20 @@ describe('rows put together by kinds', () => {
     expect(tape / 0.3048).toBeCloseTo(1.1 * (100 + 4 * Math.sqrt(90) + 100 + 16), 9);
   });
 
+  it('have the edge of a square where rounding leaves its root a hair short', () => {
+    // The square of the root of 3 is 2.9999999999999996 in binary.
+    const si = readFactors([['units', 'SI']]);
+    const [zone] = readZones(
+      [
+        ['Wall', 'Material', 'Area', 'Masked'],
+        ['A', 'Limestone', 3, 'yes'],
+      ],
+      si,
+    );
+    const tape = zone === undefined ? NaN : estimateZone(zone, 0, si).totals.tape;
+    expect(tape).toBeCloseTo(1.1 * 4 * Math.sqrt(3), 9);
+  });
+
   it('come to the sums of any rows', () => {
     const cell = (...values: unknown[]) => fc.constantFrom(...values);
     const row = fc.tuple(
@@ -133,6 +147,13 @@ describe('rows put together by kinds', () => {
     expect(copy.rows).toEqual([only]);
     expect('kinds' in copy).toBe(false);
   });
+});
+
+it('a word that cannot be read is told in every row that has it', () => {
+  const rows = ['#REF!', 'North', '#REF!'].map((zone, row) => [`W${String(row)}`, zone, 'Limestone', 5]);
+  expect(refusal(() => readWalls([['Wall', 'Zone', 'Material', 'Area'], ...rows], factors)).message).toBe(
+    'Row 2 (W0), column Zone: the error #REF! cannot be used. Accepted: a text or a number as a label. (and 1 more)',
+  );
 });
 
 describe('labels in any order', () => {

@@ -81,7 +81,7 @@ describe('figures', () => {
       { a: (turn) => done.push(`a${String(turn)}`), b: (turn) => done.push(`b${String(turn)}`) },
       2,
     );
-    expect(done).toEqual(['a0', 'b0', 'a1', 'b1', 'a2', 'b2', 'a3', 'b3']);
+    expect(done).toEqual(['a0', 'b0', 'b1', 'a1', 'a2', 'b2', 'b3', 'a3']);
     expect(Object.keys(times)).toEqual(['a', 'b']);
   });
 });

@@ -41,7 +41,7 @@ function bench(options: ReadonlySet<string>): void {
     ...inProcess('native', 1_000),
     ...(options.has('--long') ? inProcess('native', 10_000) : []),
     ...inProcess('formulas', 1_000),
-    ...inRounds('recorder', [1_000]),
+    ...inRounds('recorder', [10_000]),
   ];
   if (options.has('--json')) console.log(JSON.stringify(figures));
   else console.log(figureTable(figures));

@@ -104,7 +104,7 @@ const recorder: Part = async (size) => {
       changeWalls(walls, turn);
       return runs.SCHEDULE([walls, null, madeFactors]);
     };
-  const times = inTurn({ asItIs: run(asItIs), without: run(without) }, 500);
+  const times = inTurn({ asItIs: run(asItIs), without: run(without) }, 400);
   return [
     { name: 'SCHEDULE by SCHEDULE without a recorder', value: times.asItIs / times.without, most: 1.05 },
   ];
