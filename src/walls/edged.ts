@@ -10,5 +10,7 @@ import type { WallRow } from './wall-row';
 export function edged(kind: WallRow): WallRow {
   if (!kind.masked) return kind;
   const side = kind.openingPerimeter / 4;
-  return { ...kind, height: metres(side + Math.sqrt(Math.max(0, side ** 2 - kind.area))) };
+  if (side === 0) return { ...kind, height: metres(0) };
+  // Divided twice, since the square of a very long side is no number any more.
+  return { ...kind, height: metres(side * (1 + Math.sqrt(Math.max(0, 1 - kind.area / side / side)))) };
 }
