@@ -98,6 +98,18 @@ describe('rows put together by kinds', () => {
     expect(tape).toBeCloseTo(1.1 * 4 * Math.sqrt(3), 9);
   });
 
+  it('have a number as their edge however thin they are', () => {
+    const si = readFactors([['units', 'SI']]);
+    const walls = [
+      ['Wall', 'Material', 'Area', 'Height', 'Masked'],
+      ['A', 'Limestone', 90, 1e-300, 'yes'],
+    ];
+    const [zone] = readZones(walls, si);
+    const tape = zone === undefined ? NaN : estimateZone(zone, 0, si).totals.tape;
+    // 2 (90 / 1e-300 + 1e-300) m and a tenth.
+    expect(tape / 1.98e302).toBeCloseTo(1, 12);
+  });
+
   it('come to the sums of any rows', () => {
     const cell = (...values: unknown[]) => fc.constantFrom(...values);
     const row = fc.tuple(
