@@ -1,6 +1,7 @@
 import { metres, squareMetres, type Metres, type SquareMetres } from '../quantity/quantities';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
+import { edgeLength } from '../walls/edge-length';
 import type { WallRow } from '../walls/wall-row';
 
 /** The allowances of masking. */
@@ -85,14 +86,13 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
   };
 }
 
-function edgeOf(row: WallRow, rec?: Recorder): number {
-  if (row.height > 0) {
-    const edge = 2 * (row.area / row.height + row.height);
-    rec?.input('Height#', row.height, 'length', 'Height of the row');
+function edgeOf({ area, height }: WallRow, rec?: Recorder): number {
+  const edge = edgeLength(area, height);
+  if (height > 0) {
+    rec?.input('Height#', height, 'length', 'Height of the row');
     rec?.line('perimeter#', '2 * (Area# / Height# + Height#)', edge, 'length', 'edgeFromHeight');
-    return edge;
+  } else {
+    rec?.line('perimeter#', '4 * sqrt(Area#)', edge, 'length', 'edgeFromArea');
   }
-  const edge = 4 * Math.sqrt(row.area);
-  rec?.line('perimeter#', '4 * sqrt(Area#)', edge, 'length', 'edgeFromArea');
   return edge;
 }

@@ -5,6 +5,7 @@ import { show, take, unitOf, type Kind } from '../quantity/systems';
 import { findMaterial, type FactorsInForce } from '../rules/read-factors';
 import { Branch } from './branch';
 import { columnIds, columns, type ColumnId } from './columns';
+import { edgeLength } from './edge-length';
 import { matchHeadings } from './match-headings';
 import { NO_ZONE, type WallRow } from './wall-row';
 
@@ -209,14 +210,11 @@ export function readKinds(
       refuse('openings', shown(openings, 'area', 12), most);
     }
     if (kind === undefined) return;
-    const isHigh = height > 0;
-    // As masking reckons it: the edge of a rectangle, or of a square.
-    const edge = isHigh ? 2 * (area / height + height) : 4 * Math.sqrt(area);
     kind.area += area;
     // The length of the rows, until all of them are in.
-    if (isHigh) kind.height += area / height;
+    if (height > 0) kind.height += area / height;
     kind.openings += openings;
-    kind.openingPerimeter += kind.masked ? edge : openingPerimeter;
+    kind.openingPerimeter += kind.masked ? edgeLength(area, height) : openingPerimeter;
     kind.fixtures += fixtures;
     rows?.push({
       ...kind,
