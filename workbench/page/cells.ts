@@ -2,6 +2,7 @@ import type { ICellData, IRange, Nullable, Univer } from '@univerjs/presets';
 import { FormulaDataModel, type FWorksheet } from '@univerjs/presets/preset-sheets-core';
 import type { Area } from '../../src/review/audit/address';
 import type { CellContent } from '../../taskpane/workbook/port';
+import { areaOfRange } from './area-of-range';
 import { fromCellData } from '../engine/engine-values';
 import { isCellError } from '../xlsx/cell-value';
 
@@ -73,10 +74,8 @@ export class Cells {
     const areas = this.model.getArrayFormulaRange()[unit]?.[sheet.getSheetId()] ?? {};
     return Object.values(areas)
       .flatMap((row) => Object.values(row as Record<number, IRange>))
-      .map(({ startRow, startColumn, endRow, endColumn }) => {
-        const area = { top: startRow + 1, left: startColumn + 1, bottom: endRow + 1, right: endColumn + 1 };
-        return { area, values: this.values(sheet, area) };
-      })
+      .map(areaOfRange)
+      .map((area) => ({ area, values: this.values(sheet, area) }))
       .filter(({ values }) => values[0]?.[0] !== BLOCKED);
   }
 

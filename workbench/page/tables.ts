@@ -3,6 +3,7 @@ import type { FWorkbook } from '@univerjs/presets/preset-sheets-core';
 import { AddSheetTableMutation } from '@univerjs/presets/preset-sheets-table';
 import { areaAddress, parseAddress } from '../../src/review/audit/address';
 import type { TableInfo } from '../../taskpane/workbook/port';
+import { areaOfRange } from './area-of-range';
 
 /**
  * The tables of a workbook.
@@ -16,12 +17,7 @@ export function tablesOf(workbook: FWorkbook): TableInfo[] {
     return {
       name,
       sheet: sheet.getSheetName(),
-      address: areaAddress({
-        top: range.startRow + 1,
-        left: range.startColumn + 1,
-        bottom: range.endRow + 1,
-        right: range.endColumn + 1,
-      }),
+      address: areaAddress(areaOfRange(range)),
       headings: columns.map(({ displayName }) => displayName),
       totals: id.endsWith(TOTALS),
     };

@@ -14,6 +14,7 @@ import type {
   TableInfo,
   WorkbookPort,
 } from '../../taskpane/workbook/port';
+import { areaOfRange } from './area-of-range';
 import type { Calculation } from './calculation';
 import type { Cells } from './cells';
 import type { PageBook } from './page-book';
@@ -87,12 +88,7 @@ export class UniverWorkbook implements WorkbookPort {
     if (!range) return Promise.resolve({ sheet, address: 'A1' });
     return Promise.resolve({
       sheet,
-      address: areaAddress({
-        top: range.getRow() + 1,
-        left: range.getColumn() + 1,
-        bottom: range.getLastRow() + 1,
-        right: range.getLastColumn() + 1,
-      }),
+      address: areaAddress(areaOfRange(range.getRange())),
     });
   }
 
@@ -171,12 +167,7 @@ export class UniverWorkbook implements WorkbookPort {
       for (const range of effectedRanges) {
         listener({
           sheet: range.getSheetName(),
-          address: areaAddress({
-            top: range.getRow() + 1,
-            left: range.getColumn() + 1,
-            bottom: range.getLastRow() + 1,
-            right: range.getLastColumn() + 1,
-          }),
+          address: areaAddress(areaOfRange(range.getRange())),
         });
       }
     });
