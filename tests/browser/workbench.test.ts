@@ -219,6 +219,17 @@ describe('the demo bid', () => {
     await shows('Estimate', 'F8').toBeGreaterThan(masking + 100 - 1e-9);
   });
 
+  it('what is being typed stays while results arrive', async () => {
+    // Other sheets have results at the row and column of this cell.
+    await goTo('Walls', 'D4');
+    await page.keyboard.type('Lime');
+    await page.evaluate(() => (globalThis as Host).washdownWorkbook.calculate());
+    await page.keyboard.type('stone');
+    await page.keyboard.press('Tab');
+    await expect.poll(selection).toEqual({ sheet: 'Walls', address: 'E4' });
+    expect(await value('Walls', 'D4')).toBe('Limestone');
+  });
+
   it('a file that is no workbook is refused in a sentence, and the bid stays', async () => {
     await page
       .locator('#file')

@@ -3,6 +3,7 @@ import { LifecycleService, LifecycleStages } from '@univerjs/presets';
 import type { FWorkbook } from '@univerjs/presets/preset-sheets-core';
 import type { ShownWorkbook } from './files/shown-workbook';
 import type { Cells } from './cells';
+import { keepWhatIsTyped } from './keep-what-is-typed';
 import { ROOM } from './room';
 import { readTableNames } from './table-names';
 import { addTable, tablesOf } from './tables';
@@ -47,7 +48,10 @@ export async function showWorkbook(
   shown += 1;
   const workbook = api.createWorkbook({ ...contents.snapshot, id: `book${String(shown)}` });
   // What the engine is made of is there once it has had a workbook.
-  if (shown === 1) readTableNames(univer);
+  if (shown === 1) {
+    readTableNames(univer);
+    keepWhatIsTyped(univer);
+  }
   for (const { name, refersTo, sheet } of contents.names) {
     const place = sheet === undefined ? null : workbook.getSheetByName(sheet);
     if (place) place.insertDefinedName(name, refersTo);
