@@ -53,6 +53,7 @@ beforeEach(async () => {
     viewport: { width: 1400, height: 900 },
     locale: 'en-US',
     acceptDownloads: true,
+    permissions: ['clipboard-read', 'clipboard-write'],
   });
   page = await context.newPage();
   requests = [];
@@ -217,6 +218,33 @@ describe('the demo bid', () => {
     const gates = Number(await value('Walls', 'E47'));
     await type('Walls', 'E47', [String(gates + 100)]);
     await shows('Estimate', 'F8').toBeGreaterThan(masking + 100 - 1e-9);
+  });
+
+  it('a row that is typed or pasted below the table joins it', async () => {
+    const before = Number(await value('Schedule', 'J2'));
+    expect((await values('Walls', 'A46:A48')).map(([wall]) => wall !== '')).toEqual([true, false, false]);
+    await type('Walls', 'A47', ['LS-20', 'Library south', '2', 'Red clay brick', '100']);
+    await shows('Schedule', 'J2').toBeCloseTo(before + 100, 9);
+
+    const [, zone, , , area, , openings] = (await values('Walls', 'A3:G3'))[0] ?? [];
+    expect(zone).toBe('Library south');
+    await goTo('Walls', 'A3:O3');
+    await page.keyboard.press('Control+C');
+    await goTo('Walls', 'A48');
+    await page.keyboard.press('Control+V');
+    await shows('Walls', 'B48').toBe('Library south');
+    await type('Walls', 'A48', ['LS-21']);
+    await shows('Schedule', 'J2').toBeCloseTo(before + 100 + Number(area) - Number(openings), 9);
+
+    // Apart from the table by a row at first, and then with something in it that was there before.
+    await type('Walls', 'A50', ['a note']);
+    await type('Walls', 'A49', ['LS-22']);
+    await shows('Schedule', 'J2').toBe('');
+    await type('Walls', 'C50', ['2']);
+    await type('Walls', 'A49', ['']);
+    await shows('Schedule', 'J2').toBeCloseTo(before + 100 + Number(area) - Number(openings), 9);
+    const { book } = await saved();
+    expect(book.getWorksheet('Walls')?.getTable('Walls')).toMatchObject({ table: { tableRef: 'A1:O49' } });
   });
 
   it('what is being typed stays while results arrive', async () => {

@@ -42,6 +42,8 @@ async function start(): Promise<void> {
 
   async function show(contents: ShownWorkbook, name: string, original?: Uint8Array): Promise<void> {
     const workbook = await showWorkbook(spreadsheet, cells, contents, book?.workbook);
+    // The spreadsheet is whole once it has had a workbook.
+    if (!book) showReasons(api, reasons, element('reason'));
     await calculation.settled();
     const parts = new Map(Object.entries(contents.parts) as [PartName, string][]);
     book = { workbook, parts, ...(original ? { original } : {}) };
@@ -101,8 +103,6 @@ async function start(): Promise<void> {
   });
   demo.onchange = doing(openDemo);
   await openDemo();
-  // The spreadsheet is whole once it has had a workbook.
-  showReasons(api, reasons, element('reason'));
 }
 
 start().catch((error: unknown) => {

@@ -3,6 +3,7 @@ import { LifecycleService, LifecycleStages } from '@univerjs/presets';
 import type { FWorkbook } from '@univerjs/presets/preset-sheets-core';
 import type { ShownWorkbook } from './files/shown-workbook';
 import type { Cells } from './cells';
+import { growTables } from './grow-tables';
 import { keepWhatIsTyped } from './keep-what-is-typed';
 import { ROOM } from './room';
 import { readTableNames } from './table-names';
@@ -51,6 +52,7 @@ export async function showWorkbook(
   if (shown === 1) {
     readTableNames(univer);
     keepWhatIsTyped(univer);
+    growTables(univer, api, cells);
   }
   for (const { name, refersTo, sheet } of contents.names) {
     const place = sheet === undefined ? null : workbook.getSheetByName(sheet);

@@ -19,13 +19,22 @@ export function tablesOf(workbook: FWorkbook): TableInfo[] {
       sheet: sheet.getSheetName(),
       address: areaAddress(areaOfRange(range)),
       headings: columns.map(({ displayName }) => displayName),
-      totals: id.endsWith(TOTALS),
+      totals: hasTotals(id),
     };
   });
 }
 
 // The spreadsheet has no totals row yet, so that the id says that the last row is one.
 const TOTALS = ' with totals';
+
+/**
+ * Whether the last row of a table is one of totals.
+ * @param id id of the table
+ * @returns whether it is
+ */
+export function hasTotals(id: string): boolean {
+  return id.endsWith(TOTALS);
+}
 
 /**
  * Adds a table over cells that are there.
