@@ -168,8 +168,15 @@ describe('the demo bid', () => {
         }
       }
       expect(compared).toBeGreaterThan(1000);
-      await goTo('Estimate', 'B4');
-      await picture(name === 'demo-bid-us.xlsx' ? 'workbench-demo' : 'workbench-metric');
+      if (name === 'demo-bid-us.xlsx') {
+        await goTo('Estimate', 'A1');
+        await picture('workbench-demo');
+      } else {
+        // Wide enough for every column.
+        await page.setViewportSize({ width: 2100, height: 700 });
+        await goTo('Options', 'A1');
+        await picture('workbench-options');
+      }
     },
   );
 

@@ -17,8 +17,8 @@ interface Column {
 
 const COLUMNS: readonly Column[] = [
   { id: 'CLASS', heading: () => 'Class to use', format: FORMATS.count, adds: false, width: 10 },
-  { id: 'GOVERNING', heading: () => 'Governing ceiling', format: FORMATS.count, adds: false, width: 11 },
-  { id: 'GOVERNOR', heading: () => 'Set by', format: '@', adds: false, width: 30 },
+  { id: 'GOVERNING', heading: () => 'Governing ceiling', format: FORMATS.count, adds: false, width: 12 },
+  { id: 'GOVERNOR', heading: () => 'Set by', format: '@', adds: false, width: 34 },
   {
     id: 'WATER',
     heading: ({ volume }) => `Water, ${volume}`,
@@ -40,7 +40,7 @@ const COLUMNS: readonly Column[] = [
     heading: ({ volume }) => `Concentrate, ${volume}`,
     format: FORMATS.quantity,
     adds: true,
-    width: 13,
+    width: 15,
   },
   {
     id: 'RUNOFF',
@@ -54,7 +54,7 @@ const COLUMNS: readonly Column[] = [
     heading: ({ mass }) => `Neutralizer, ${mass}`,
     format: FORMATS.quantity,
     adds: true,
-    width: 13,
+    width: 15,
   },
   { id: 'BIDPRICE', heading: () => 'Price', format: FORMATS.money, adds: true, width: 13 },
 ];

@@ -3,6 +3,7 @@ import type { Fill, Row, Worksheet } from 'exceljs';
 const HEADER_COLOUR = 'FF2F5D73';
 // Two lines of text, in points.
 const HEADER_HEIGHT = 32;
+const TITLE_HEIGHT = 20;
 const HEADER_FILL: Fill = { type: 'pattern', pattern: 'solid', fgColor: { argb: HEADER_COLOUR } };
 
 /** The font of the workbook; a format that names none falls back to another. */
@@ -57,15 +58,21 @@ export function title(sheet: Worksheet, address: string, text: string): void {
   const cell = sheet.getCell(address);
   cell.value = text;
   cell.font = { ...FONT, bold: true, size: 14 };
+  sheet.getRow(Number(cell.row)).height = TITLE_HEIGHT;
 }
 
 /**
  * Makes the first row a header as far as a spilled formula fills it.
  * @param sheet the sheet
+ * @param columns the most columns that it may fill
  */
-export function spilledHeader(sheet: Worksheet): void {
+export function spilledHeader(sheet: Worksheet, columns: number): void {
   sheet.getRow(1).height = HEADER_HEIGHT;
-  sheet.getRow(1).alignment = { vertical: 'middle', horizontal: 'center', wrapText: true };
+  for (let column = 1; column <= columns; column += 1) {
+    const cell = sheet.getCell(1, column);
+    cell.font = { ...FONT, bold: true };
+    cell.alignment = { vertical: 'middle', horizontal: 'center', wrapText: true };
+  }
   sheet.addConditionalFormatting({
     ref: 'A1:BZ1',
     rules: [

@@ -70,6 +70,6 @@ export function addPrice(workbook: Workbook, job: Job): void {
   unit.alignment = { horizontal: 'left', indent: 1 };
   sheet.getRow(sum).font = { ...FONT, italic: true, color: { argb: QUIET } };
   sheet.getRow(bid).font = { ...FONT, bold: true };
-  setWidths(sheet, [20, ...zones.map(() => 15), 15, 22]);
+  setWidths(sheet, [24, ...zones.map(() => 15), 15, 22]);
   freeze(sheet, HEADER, 1);
 }

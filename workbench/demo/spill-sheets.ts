@@ -1,13 +1,20 @@
-import type { Workbook } from 'exceljs';
+import type { Workbook, Worksheet } from 'exceljs';
 import { FORMATS, freeze, setWidths, spilledHeader } from './look';
 import type { Job } from './wall-line';
 
 interface SpillSheet {
   readonly formula: (job: Job) => string;
   readonly widths: readonly number[];
-  /** Columns from which on numbers are quantities. */
-  readonly quantitiesFrom?: number;
-  /** The column of a price, counted from 1; the last that is a number. */
+  /** The columns of numbers, counted from 1. */
+  readonly numbers?: Numbers;
+}
+
+interface Numbers {
+  readonly first: number;
+  /** The last; where there is none, as many as a spill fills. */
+  readonly last?: number;
+  /** The column of whole numbers. */
+  readonly count?: number;
   readonly price?: number;
 }
 
@@ -17,29 +24,27 @@ const MOST_COLUMNS = 60;
 const SHEETS = {
   Schedule: {
     formula: () => '_xldudf_WASH_SCHEDULE(Walls[#All],,Factors[#All])',
-    widths: [18, 9, 30, 8],
-    quantitiesFrom: 5,
+    widths: [18, 10, 30, 8],
+    numbers: { first: 5 },
   },
   Rows: {
     formula: () => '_xldudf_WASH_WALLROWS(Walls[#All],,Factors[#All])',
     widths: [32, 16, 30],
-    quantitiesFrom: 4,
+    numbers: { first: 4 },
   },
   Options: {
     formula: () => '_xldudf_WASH_OPTIONS(Walls[#All],,Factors[#All])',
-    widths: [18, 9, 34, 60, 13, 9, 12, 13, 13, 24],
-    quantitiesFrom: 7,
-    price: 9,
+    widths: [18, 10, 36, 60, 18, 12, 10, 13, 13, 13, 26],
+    numbers: { first: 5, last: 10, count: 7, price: 10 },
   },
   Changes: {
     formula: () => '_xldudf_WASH_CHANGES(Baseline[#All],Walls[#All],Factors[#All])',
-    widths: [34, 11, 52, 24],
-    quantitiesFrom: 5,
-    price: 9,
+    widths: [34, 11, 52, 26],
+    numbers: { first: 5, last: 9, price: 9 },
   },
   Trace: {
     formula: ({ traced }) => `_xldudf_WASH_TRACE("crew-hours",Walls[#All],"${traced}",Factors[#All])`,
-    widths: [24, 60, 14, 14, 60, 60, 18, 32],
+    widths: [30, 60, 14, 22, 60, 60, 18, 32],
   },
   Checks: {
     formula: () => '_xldudf_WASH_CHECKS(Walls[#All],,Factors[#All])',
@@ -47,13 +52,13 @@ const SHEETS = {
   },
   'Factors in force': {
     formula: () => '_xldudf_WASH_FACTORS(Factors[#All])',
-    widths: [26, 12, 14, 18, 14, 60, 60],
+    widths: [26, 12, 14, 18, 16, 60, 60],
   },
   Materials: {
     formula: () => '_xldudf_WASH_MATERIALS(Factors[#All])',
-    widths: [24, 32, 9, 16, 14, 18, 14, 60],
+    widths: [24, 32, 10, 20, 16, 18, 14, 60],
   },
-  Sources: { formula: () => '_xldudf_WASH_SOURCES()', widths: [20, 60, 40, 60] },
+  Sources: { formula: () => '_xldudf_WASH_SOURCES()', widths: [20, 60, 40, 60, 60, 18] },
 } as const satisfies Record<string, SpillSheet>;
 
 /**
@@ -63,16 +68,25 @@ const SHEETS = {
  * @param name the sheet
  */
 export function addSpill(workbook: Workbook, job: Job, name: keyof typeof SHEETS): void {
-  const { formula, widths, quantitiesFrom, price }: SpillSheet = SHEETS[name];
+  const { formula, widths, numbers }: SpillSheet = SHEETS[name];
   const sheet = workbook.addWorksheet(name);
-  const last = price ?? MOST_COLUMNS;
-  for (let column = quantitiesFrom ?? MOST_COLUMNS + 1; column <= last; column += 1) {
-    if (column > widths.length) sheet.getColumn(column).width = 13;
-    const format = column === price ? FORMATS.money : FORMATS.quantity;
-    for (let row = 2; row <= job.walls.length + 1; row += 1) sheet.getCell(row, column).numFmt = format;
-  }
+  if (numbers) formatNumbers(sheet, numbers, widths.length, job.walls.length);
   sheet.getCell('A1').value = { formula: formula(job) };
   setWidths(sheet, widths);
   freeze(sheet, 1, 1);
-  spilledHeader(sheet);
+  spilledHeader(sheet, MOST_COLUMNS);
+}
+
+function formatNumbers(
+  sheet: Worksheet,
+  { first, last = MOST_COLUMNS, count, price }: Numbers,
+  laidOut: number,
+  rows: number,
+): void {
+  for (let column = first; column <= last; column += 1) {
+    if (column > laidOut) sheet.getColumn(column).width = 16;
+    const whole = column === count ? FORMATS.count : FORMATS.quantity;
+    const format = column === price ? FORMATS.money : whole;
+    for (let row = 2; row <= rows + 1; row += 1) sheet.getCell(row, column).numFmt = format;
+  }
 }

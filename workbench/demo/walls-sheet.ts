@@ -39,7 +39,8 @@ function addTable(workbook: Workbook, name: string, walls: readonly WallLine[]):
   });
   indentTexts(sheet);
   offerChoices(sheet, walls.length);
-  setWidths(sheet, [32, 16, 8, 30, 10, 9, 11, 12, 10, 9, 11, 10, 7, 9, 10]);
+  // Every heading keeps its words whole beside the button of its filter.
+  setWidths(sheet, [32, 16, 11, 34, 10, 12, 14, 16, 13, 12, 13, 13, 9, 12, 13]);
   asHeader(sheet.getRow(1));
   freeze(sheet, 1, 1);
 }

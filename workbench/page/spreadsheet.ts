@@ -1,7 +1,7 @@
 import { createUniver, LocaleType, mergeLocales, type FUniver, type Univer } from '@univerjs/presets';
 import { CalculationMode, FunctionType, UniverSheetsCorePreset } from '@univerjs/presets/preset-sheets-core';
 import coreWords from '@univerjs/presets/preset-sheets-core/locales/en-US';
-import { UniverSheetsTablePreset } from '@univerjs/presets/preset-sheets-table';
+import { UniverSheetsTablePreset, UniverSheetsTableUIPlugin } from '@univerjs/presets/preset-sheets-table';
 import tableWords from '@univerjs/presets/preset-sheets-table/locales/en-US';
 import type { Bundle } from '../engine/bundle';
 import { engineFunctions, functionDescriptions, type Reasons } from './worksheet-functions';
@@ -34,7 +34,12 @@ export function createSpreadsheet(container: string, bundle: Bundle, reasons: Re
           initialFormulaComputing: CalculationMode.NO_CALCULATION,
         },
       }),
-      UniverSheetsTablePreset(),
+      // The sign with a table's name would cover headings that stay in view.
+      {
+        plugins: UniverSheetsTablePreset().plugins.map((plugin) =>
+          plugin === UniverSheetsTableUIPlugin ? [UniverSheetsTableUIPlugin, { hideAnchor: true }] : plugin,
+        ),
+      },
     ],
   });
   return { univer, api: univerAPI };

@@ -65,6 +65,13 @@ function read(archive: Archive): OpenedWorkbook {
     return readSheet({ id, name, hidden, ...source, cells, tables }, shared);
   });
   const whole = new Set(sheets.flatMap((sheet) => [...sheet.whole]));
+  const styles = Object.fromEntries(looks.styles.map((style, number) => [styleId(number), style]));
+  const behind = new Set(
+    sheets.flatMap(({ data: { rowData = {}, columnData = {} } }) =>
+      [...Object.values(rowData), ...Object.values(columnData)].map((line) => String(line?.s)),
+    ),
+  );
+  const theirs = [...behind].flatMap((id) => styles[id] ?? []);
   const ids = sheets.map(({ data }) => data.id ?? '');
   const snapshot: IWorkbookData = {
     id: 'workbook',
@@ -72,9 +79,9 @@ function read(archive: Archive): OpenedWorkbook {
     appVersion: '',
     locale: 'enUS' as IWorkbookData['locale'],
     styles: {
-      ...Object.fromEntries(looks.styles.map((style, number) => [styleId(number), style])),
+      ...styles,
       ...Object.fromEntries(
-        [...whole].map((number) => [wholeStyleId(number), wholeStyle(looks.styles[number] ?? {})]),
+        [...whole].map((number) => [wholeStyleId(number), wholeStyle(looks.styles[number] ?? {}, theirs)]),
       ),
     },
     sheetOrder: ids,

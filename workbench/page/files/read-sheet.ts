@@ -92,14 +92,22 @@ export function wholeStyleId(number: number): string {
   return `w${number}`;
 }
 
+// What a look comes to where it says nothing.
+const NOTHING: IStyleData = {
+  ...{ bl: 0, it: 0, ul: { s: 0 }, st: { s: 0 }, va: null, cl: null },
+  ...{ bg: null, bd: null, n: null, tr: null, ht: null, vt: null, tb: null, pd: null },
+};
+
 /**
- * A look that leaves nothing to the row and column: in a file a cell takes after neither.
+ * A look that leaves nothing to the row and column: in a file a cell takes after neither. What neither of them has is
+ * left open, so that a table's stripes show.
  * @param style the look
- * @returns the same, with what it does not have said too
+ * @param behind the looks that rows and columns have
+ * @returns the same, with what it does not have of theirs said too
  */
-export function wholeStyle(style: IStyleData): IStyleData {
-  const nothing = { bg: null, bd: null, cl: null, n: null, tr: null, ht: null, vt: null, tb: null, pd: null };
-  return { bl: 0, it: 0, ul: { s: 0 }, st: { s: 0 }, va: null, ...nothing, ...style };
+export function wholeStyle(style: IStyleData, behind: readonly IStyleData[]): IStyleData {
+  const theirs = new Set(behind.flatMap((look) => Object.keys(look)));
+  return { ...Object.fromEntries(Object.entries(NOTHING).filter(([key]) => theirs.has(key))), ...style };
 }
 
 /**
