@@ -30,6 +30,11 @@ const EXAMPLES: Readonly<Record<System, readonly Example[]>> = {
   ],
 };
 const SUMMARY_ROW = 3;
+const QUANTITY = '#,##0.00';
+// From here on a schedule holds quantities; a job rarely has more zones.
+const FIRST_QUANTITY = 'E';
+const LAST_QUANTITY = 'BZ';
+const ZONES = 200;
 
 function brick(wall: string, level: number): Example {
   const zone = 'Example zone';
@@ -88,6 +93,11 @@ export function newEstimate(system: System, names: FreeNames): Plan {
   const source: WallSource = { walls: { table: walls.table }, factors: { table: factors.table } };
   const summary = jobSummary(source, system);
   const schedule = SUMMARY_ROW + summary.length + 1;
+  const firstZone = schedule + 2;
+  const formats = {
+    [`B${String(SUMMARY_ROW)}:B${String(SUMMARY_ROW + summary.length - 1)}`]: QUANTITY,
+    [`${FIRST_QUANTITY}${String(firstZone)}:${LAST_QUANTITY}${String(firstZone + ZONES - 1)}`]: QUANTITY,
+  };
   const one = (sheet: string, address: string, name: string): Block => ({
     sheet,
     address,
@@ -100,7 +110,7 @@ export function newEstimate(system: System, names: FreeNames): Plan {
       { sheet: factors.sheet, address: 'A1', rows: factorRows(system), table: factors.table },
       one(factors.sheet, 'F1', 'FACTORS'),
       { sheet: estimate, address: 'A1', rows: [['Wash-down, whole job']], heading: true },
-      { sheet: estimate, address: `A${String(SUMMARY_ROW)}`, rows: summary },
+      { sheet: estimate, address: `A${String(SUMMARY_ROW)}`, rows: summary, formats },
       { sheet: estimate, address: `A${String(schedule)}`, rows: [['Zone by zone']], heading: true },
       one(estimate, `A${String(schedule + 1)}`, 'SCHEDULE'),
       one(checks, 'A1', 'CHECKS'),

@@ -1,5 +1,5 @@
 import { areaAddress, cellAddress, parseAddress, type Area } from '../../src/review/audit/address';
-import { areaUnder } from './block-area';
+import { areaOf, areaUnder } from './block-area';
 import { hostRows } from './office-content';
 import { partNamespace, partText, partXml } from './part-xml';
 import type {
@@ -271,6 +271,11 @@ function writeBlock(worksheet: Excel.Worksheet, block: Block): void {
   range.formulas = hostRows(block.rows);
   if (block.table !== undefined) worksheet.tables.add(range, true).name = block.table;
   if (block.heading === true) range.getRow(0).format.font.bold = true;
+  for (const [address, format] of Object.entries(block.formats ?? {})) {
+    const { top, left, bottom, right } = areaOf(address);
+    const row = Array.from({ length: right - left + 1 }, () => format);
+    worksheet.getRange(address).numberFormat = Array.from({ length: bottom - top + 1 }, () => row);
+  }
   if (block.widths) {
     range.format.wrapText = true;
     block.widths.forEach((characters, place) => {

@@ -38,6 +38,8 @@ export interface Block {
   readonly heading?: boolean;
   /** Widths of the columns in characters; their text is wrapped. Without them a column fits its content. */
   readonly widths?: readonly number[];
+  /** Number formats of cells of the sheet, by address; also of cells that a formula will fill. */
+  readonly formats?: Readonly<Record<string, string>>;
 }
 
 /** A rectangle of cells as a scan hands it over; row and column are those of its top left cell, from 1. */

@@ -281,6 +281,20 @@ describe('the demo bid', () => {
       .getByText('E4 #VALUE! Row 3 (LS-02 third floor, bays 1-4), column Material: "Limestoone"')
       .waitFor();
     await picture('workbench-error');
+
+    // It goes with the cell that is selected, and comes back with it, in a workbook that is opened later too.
+    await goTo('Estimate', 'A4');
+    await expect.poll(() => page.locator('#reason').isHidden()).toBe(true);
+    await goTo('Estimate', 'E4');
+    await page.locator('#reason').getByText('E4 #VALUE! Row 3').waitFor();
+    await page.locator('#file').setInputFiles((await saved()).path);
+    await said('Opened saved.xlsx.');
+    await goTo('Estimate', 'F4');
+    await page.locator('#reason').getByText('F4 #VALUE! Row 3').waitFor();
+    await goTo('Estimate', 'A4');
+    await expect.poll(() => page.locator('#reason').isHidden()).toBe(true);
+    await goTo('Estimate', 'F4');
+    await page.locator('#reason').getByText('F4 #VALUE! Row 3').waitFor();
   });
 });
 
@@ -349,6 +363,10 @@ it('an estimator, a PM and a reviewer work on one workbook', { timeout: 180_000 
   expect(book.getWorksheet('Estimate')?.getCell('B3').value).toBe(400);
   const masking = book.getWorksheet('Estimate')?.getCell('B5');
   expect(masking?.formula).toBe('_xldudf_WASH_MASKING(Walls[#All],,Factors[#All])');
+  expect([masking?.numFmt, book.getWorksheet('Estimate')?.getCell('E13').numFmt]).toEqual([
+    '#,##0.00',
+    '#,##0.00',
+  ]);
   await page.locator('#file').setInputFiles(path);
   await said('Opened saved.xlsx.');
   expect(await value('Estimate', 'B3')).toBe(400);

@@ -43,7 +43,7 @@ async function start(): Promise<void> {
   async function show(contents: ShownWorkbook, name: string, original?: Uint8Array): Promise<void> {
     const workbook = await showWorkbook(spreadsheet, cells, contents, book?.workbook);
     // The spreadsheet is whole once it has had a workbook.
-    if (!book) showReasons(api, reasons, element('reason'));
+    if (!book) showReasons(spreadsheet, reasons, element('reason'));
     await calculation.settled();
     const parts = new Map(Object.entries(contents.parts) as [PartName, string][]);
     book = { workbook, parts, ...(original ? { original } : {}) };

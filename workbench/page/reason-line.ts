@@ -1,15 +1,19 @@
-import type { FUniver } from '@univerjs/presets';
+import { ICommandService } from '@univerjs/presets';
+import { SetSelectionsOperation } from '@univerjs/presets/preset-sheets-core';
 import { cellAddress } from '../../src/review/audit/address';
 import { isErrorCode } from '../xlsx/cell-value';
+import type { Spreadsheet } from './spreadsheet';
 import type { Reasons } from './worksheet-functions';
 
 /**
  * Shows why the selected cell is in error, as the host does on a click.
- * @param api the spreadsheet
+ * @param spreadsheet the spreadsheet, once it has a workbook
+ * @param spreadsheet.univer its services
+ * @param spreadsheet.api the same spreadsheet
  * @param reasons the messages of the functions
  * @param line where to show them
  */
-export function showReasons(api: FUniver, reasons: Reasons, line: HTMLElement): void {
+export function showReasons({ univer, api }: Spreadsheet, reasons: Reasons, line: HTMLElement): void {
   const look = (): void => {
     const cell = api.getActiveWorkbook()?.getActiveCell();
     const value = cell?.getRawValue();
@@ -22,6 +26,11 @@ export function showReasons(api: FUniver, reasons: Reasons, line: HTMLElement): 
         ? `${cellAddress(cell.getRow() + 1, cell.getColumn() + 1)} ${String(value)} ${reason}`
         : '';
   };
-  api.addEvent(api.Event.SelectionChanged, look);
+  univer
+    .__getInjector()
+    .get(ICommandService)
+    .onCommandExecuted(({ id }) => {
+      if (id === SetSelectionsOperation.id) look();
+    });
   api.getFormula().calculationResultApplied(look);
 }

@@ -203,6 +203,9 @@ export class UniverWorkbook implements WorkbookPort {
       rows.map((row) => Array.from({ length: width }, (_, column) => cellOf(row[column] ?? ''))),
     );
     const { heading, table, widths } = block;
+    for (const [address, format] of Object.entries(block.formats ?? {})) {
+      this.rangeOf(sheet, areaOf(address)).setNumberFormat(format);
+    }
     if (heading === true) this.rangeOf(sheet, { ...area, bottom: area.top }).setFontWeight('bold');
     if (widths) this.rangeOf(sheet, area).setWrap(true);
     for (let column = 0; column < width; column++) {

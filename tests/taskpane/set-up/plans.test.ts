@@ -70,6 +70,13 @@ describe.each(['US', 'SI'] as const)('a new estimate in %s', (system) => {
     const shown = workbook.blocks().flatMap(({ values }) => values.flat());
     expect(shown.filter((value) => typeof value === 'string' && value.startsWith('#'))).toEqual([]);
     expect((await readSource(workbook, plan.source)).walls).toHaveLength(4);
+    const formats = plan.blocks.flatMap((block) => Object.keys(block.formats ?? {}));
+    expect(formats).toEqual(['B3:B9', 'E13:BZ212']);
+    const [headings = [], zone = []] = await workbook.readRange({ sheet: 'Estimate', address: 'A12:BZ13' });
+    expect(headings.slice(3, 5)).toEqual(['Class', 'Pre-wet (min)']);
+    const filled = zone.slice(4).filter((value) => value !== '');
+    expect(filled.length).toBeGreaterThan(10);
+    expect(filled.every((value) => typeof value === 'number')).toBe(true);
     const [water, cleaner] = await workbook.readRange({ sheet: 'Estimate', address: 'A3:C4' });
     expect([water?.[0], water?.[2], cleaner?.[2]]).toEqual([
       'Water',

@@ -132,6 +132,9 @@ export class FakeExcel {
           'set formulas': (rows: Cell[][]) => {
             this.fill(sheet, rows, cellAddress(area.top, area.left));
           },
+          'set numberFormat': (rows: string[][]) => {
+            this.log.push(`${place} shows ${rows.map((row) => row.join(' ')).join(', ')}`);
+          },
           worksheet: worksheet(sheet),
           format: formatOf(place),
           getRow: (row: number) => ({ format: formatOf(`${place} row ${String(row)}`) }),

@@ -136,6 +136,7 @@ describe('writing', () => {
       },
       { sheet: 'My sheet', address: 'A4', rows: [[{ formula: '=WASH.TAPE(Walls[#All])' }]], heading: true },
       { sheet: 'Wide', address: 'A1', rows: [['a', 'b']], widths: [10, 20] },
+      { sheet: 'Wide', address: 'A3', rows: [[1]], formats: { 'A3:B4': '0.0', D5: '0' } },
     ]);
     // One to see which sheets are there, one to write.
     expect(excel.syncs).toBe(2);
@@ -159,6 +160,9 @@ describe('writing', () => {
       'Wide!A1:B1 wrapText true',
       'Wide!A1:B1 column 0 columnWidth 57',
       'Wide!A1:B1 column 1 columnWidth 114',
+      'Wide!A3:B4 shows 0.0 0.0, 0.0 0.0',
+      'Wide!D5 shows 0',
+      'Wide!A3 fits',
     ]);
   });
 
