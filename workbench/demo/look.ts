@@ -74,7 +74,7 @@ export function spilledHeader(sheet: Worksheet, columns: number): void {
     cell.alignment = { vertical: 'middle', horizontal: 'center', wrapText: true };
   }
   sheet.addConditionalFormatting({
-    ref: 'A1:BZ1',
+    ref: `A1:${sheet.getCell(1, columns).address}`,
     rules: [
       {
         type: 'expression',
