@@ -53,6 +53,7 @@ describe('the tabs', () => {
       seen.push(await selected());
     }
     expect(seen).toEqual(['Steps', 'Cautions', 'Review', 'Set up', 'Review', 'Set up', 'Review']);
+    await page.getByRole('button', { name: 'Review the workbook' }).waitFor();
     await page.keyboard.press('Tab');
     expect(await focused()).toBe('Review the workbook');
   });
@@ -67,6 +68,8 @@ describe('the tabs', () => {
 it('what has the focus can be seen, in every look', async () => {
   for (const look of Object.values(LOOKS)) {
     const { page } = await tests.open(WITH_SOURCE, look);
+    // While the walls are read the pane has fewer stops.
+    await page.getByRole('button', { name: 'Put in' }).waitFor();
     for (let stop = 0; stop < 6; stop++) {
       await page.keyboard.press('Tab');
       const outline = await page.evaluate(() => {
