@@ -71,7 +71,9 @@ export async function openPanel(
 export async function showPanel(page: Page, panel: 'Steps' | 'Cautions'): Promise<void> {
   await page.getByRole('tab', { name: panel }).click();
   await page.getByRole('heading', { name: panel, exact: true }).waitFor();
-  await page.getByText(/^Reading the/).waitFor({ state: 'detached' });
+  // Other panels may still be reading.
+  const shown = page.getByRole('tabpanel', { name: panel });
+  await shown.getByText(/^Reading the/).waitFor({ state: 'detached' });
 }
 
 /**
