@@ -1,13 +1,13 @@
-import { litres, type Litres, type SquareMetres } from '../quantity/quantities';
+import { litres, type Litres } from '../quantity/quantities';
 import type { CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 
-/** How the cleaner of a zone is mixed and laid on. */
+/** How a cleaner is mixed and laid on. */
 export interface CleanerUse {
-  /** Area that one volume of the mix covers, m2/L. */
+  readonly class: 1 | 2 | 3;
+  /** Area that one volume of the mix covers in one pass, m2/L. */
   readonly coverage: number;
-  readonly coats: number;
   /** Parts of water to 1 of concentrate. */
   readonly dilution: number;
 }
@@ -16,42 +16,39 @@ export interface CleanerUse {
  * How the cleaner of a class is mixed and laid on; the label's values go in the factors.
  * @param classToUse the class to use
  * @param factors the factors in force
- * @param rec takes down the lines
- * @returns coverage, coats and dilution, or undefined for clear water
+ * @returns coverage and dilution, or undefined for clear water
  */
-export function cleanerUse(
-  classToUse: CleanerClass,
-  factors: FactorsInForce,
-  rec?: Recorder,
-): CleanerUse | undefined {
+export function cleanerUse(classToUse: CleanerClass, factors: FactorsInForce): CleanerUse | undefined {
   if (classToUse === 0) return undefined;
-  const dilution = `cleaner.dilution.${classToUse}` as const;
-  rec?.line('dilution@', `cleaner_dilution_${classToUse}`, factors.value(dilution), 'ratio', 'dilution');
   return {
+    class: classToUse,
     coverage: factors.value('cleaner.coverage'),
-    coats: factors.value('cleaner.applications'),
-    dilution: factors.value(dilution),
+    dilution: factors.value(`cleaner.dilution.${classToUse}`),
   };
 }
 
 /**
- * Mixed cleaner of a row: area by coverage, times the coats.
+ * Mixed cleaner of a row: area by coverage in each pass, and the share that is cleaned once more.
  * @param area its washed area, m2
+ * @param passes passes of cleaner
+ * @param again share of the wash that is done once more, 0 to 1
  * @param use how the cleaner is laid on; undefined for clear water
  * @param rec takes down the line
  * @returns volume in L
  */
-export function cleanerMix(area: SquareMetres, use: CleanerUse | undefined, rec?: Recorder): Litres {
-  const volume = use === undefined ? 0 : (area / use.coverage) * use.coats;
+export function cleanerMix(
+  area: number,
+  passes: number,
+  again: number,
+  use: CleanerUse | undefined,
+  rec?: Recorder,
+): Litres {
+  const volume = use === undefined ? 0 : (area / use.coverage) * passes * (1 + again);
   if (use === undefined) rec?.line('mix#', '0', volume, 'volume', 'noCleaner');
-  else
-    rec?.line(
-      'mix#',
-      'washedArea# / cleaner_coverage * cleaner_applications',
-      volume,
-      'volume',
-      'cleanerMix',
-    );
+  else {
+    const expression = 'washedArea# / cleaner_coverage * washPasses# * (1 + reclean_share)';
+    rec?.line('mix#', expression, volume, 'volume', 'cleanerMix');
+  }
   return litres(volume);
 }
 
@@ -65,7 +62,10 @@ export function cleanerMix(area: SquareMetres, use: CleanerUse | undefined, rec?
 export function concentrate(mix: Litres, use: CleanerUse | undefined, rec?: Recorder): Litres {
   const volume = use === undefined ? 0 : mix / (1 + use.dilution);
   if (use === undefined) rec?.line('concentrate#', '0', volume, 'volume', 'noCleaner');
-  else rec?.line('concentrate#', 'mix# / (1 + dilution@)', volume, 'volume', 'concentrate');
+  else {
+    const expression = `mix# / (1 + cleaner_dilution_${use.class})`;
+    rec?.line('concentrate#', expression, volume, 'volume', 'concentrate');
+  }
   return litres(volume);
 }
 

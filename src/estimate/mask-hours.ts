@@ -1,14 +1,15 @@
-import { crewHours, type CrewHours } from '../quantity/quantities';
+import type { LaborHours } from '../quantity/quantities';
 import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
+import { hoursOf, type Crew } from './crew';
 import type { Masking } from './masking';
 
 /** The rates of putting masking on and taking it off. */
 export interface MaskRates {
-  /** m2 a crew-hour */
+  /** m2 a labor-hour */
   readonly on: number;
-  /** m2 a crew-hour */
+  /** m2 a labor-hour */
   readonly off: number;
   /** min each */
   readonly fixtureCover: number;
@@ -28,31 +29,49 @@ export function maskRates(factors: FactorsInForce): MaskRates {
 }
 
 /**
- * Crew-hours to put the masking of a row on.
+ * Labor-hours to put the masking of a row on.
  * @param mask what is masked
  * @param rates the rates in force
- * @param rec takes down the line
- * @returns crew-hours
+ * @param slowed how access slows the work, a ratio
+ * @param crew the crew in force
+ * @param rec takes down the line; `access#` has been taken down
+ * @returns labor-hours
  */
-export function maskOnHours(mask: Masking, rates: MaskRates, rec?: Recorder): CrewHours {
-  const byFixture =
-    (mask.fixtures * rates.fixtureCover * constants.onePerson.value) / constants.minPerHour.value;
-  const hours = mask.lapped / rates.on + byFixture;
+export function maskOnHours(
+  mask: Masking,
+  rates: MaskRates,
+  slowed: number,
+  crew: Crew,
+  rec?: Recorder,
+): LaborHours {
+  const hour = constants.minPerHour.value;
+  const net =
+    (mask.lapped / rates.on) * hour + mask.fixtures * rates.fixtureCover * constants.onePerson.value;
+  const hours = hoursOf(net * slowed, crew);
   const expression =
-    '(masked# + lapArea#) / rate_maskOn + fixtures# * fixture_cover * onePerson / minPerHour';
-  rec?.line('maskHours#', expression, hours, 'crewHours', 'maskOn');
-  return crewHours(hours);
+    '((masked# + lapArea#) / rate_maskOn + fixtures# * fixture_cover * onePerson / minPerHour) * access# / working_share';
+  rec?.line('maskHours#', expression, hours, 'laborHours', 'maskOn');
+  return hours;
 }
 
 /**
- * Crew-hours to take the masking of a row off.
+ * Labor-hours to take the masking of a row off.
  * @param mask what is masked
  * @param rates the rates in force
- * @param rec takes down the line
- * @returns crew-hours
+ * @param slowed how access slows the work, a ratio
+ * @param crew the crew in force
+ * @param rec takes down the line; `access#` has been taken down
+ * @returns labor-hours
  */
-export function maskOffHours(mask: Masking, rates: MaskRates, rec?: Recorder): CrewHours {
-  const hours = mask.area / rates.off;
-  rec?.line('unmaskHours#', 'maskingArea# / rate_maskOff', hours, 'crewHours', 'maskOff');
-  return crewHours(hours);
+export function maskOffHours(
+  mask: Masking,
+  rates: MaskRates,
+  slowed: number,
+  crew: Crew,
+  rec?: Recorder,
+): LaborHours {
+  const hours = hoursOf((mask.area / rates.off) * constants.minPerHour.value * slowed, crew);
+  const expression = 'maskingArea# / rate_maskOff * access# / working_share';
+  rec?.line('unmaskHours#', expression, hours, 'laborHours', 'maskOff');
+  return hours;
 }

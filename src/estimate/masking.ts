@@ -46,7 +46,8 @@ export function maskingAllowances(factors: FactorsInForce): MaskingAllowances {
 
 /**
  * Masking of a row. A washed row: its openings, the laps along their perimeters, its fixtures. A masked row: the
- * whole of it and the laps along its edge; its openings and fixtures lie beneath.
+ * whole of it and the laps along its edge; its openings and fixtures lie beneath. Openings without a perimeter have that
+ * of their square, the least possible.
  * @param row the wall row
  * @param allow the allowances in force
  * @param rec takes down the lines; `Area#` and `Openings#` have been taken down
@@ -54,7 +55,7 @@ export function maskingAllowances(factors: FactorsInForce): MaskingAllowances {
  */
 export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder): Masking {
   const surface = row.masked ? row.area : row.openings;
-  const perimeter = row.masked ? edgeOf(row, rec) : row.openingPerimeter;
+  const perimeter = row.masked ? edgeOf(row, rec) : openingsEdge(row, rec);
   const fixtures = row.masked ? 0 : row.fixtures;
   const lapArea = perimeter * allow.lap;
   const lapped = surface + lapArea;
@@ -64,7 +65,6 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
   const tape = perimeter * (1 + allow.tapeWaste);
   if (rec) {
     rec.line('masked#', row.masked ? 'Area#' : 'Openings#', surface, 'area', 'masked');
-    if (!row.masked) rec.input('perimeter#', perimeter, 'length', 'Opening perimeter of the row');
     rec.input(
       'fixtures#',
       fixtures,
@@ -86,8 +86,19 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
   };
 }
 
-function edgeOf({ area, height }: WallRow, rec?: Recorder): number {
-  const edge = edgeLength(area, height);
+function openingsEdge({ openings, openingPerimeter }: WallRow, rec?: Recorder): number {
+  if (openingPerimeter > 0 || openings === 0) {
+    rec?.input('perimeter#', openingPerimeter, 'length', 'Opening perimeter of the row');
+    return openingPerimeter;
+  }
+  const edge = edgeLength(openings, 0);
+  rec?.line('perimeter#', '4 * sqrt(Openings#)', edge, 'length', 'openingsEdge');
+  return edge;
+}
+
+function edgeOf({ area, height, edge: edges }: WallRow, rec?: Recorder): number {
+  // Rows put together have the sum of their edges.
+  const edge = edges ?? edgeLength(area, height);
   if (height > 0) {
     rec?.input('Height#', height, 'length', 'Height of the row');
     rec?.line('perimeter#', '2 * (Area# / Height# + Height#)', edge, 'length', 'edgeFromHeight');

@@ -3,21 +3,25 @@ import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 
-/** The alkalis that the acid of a cleaner can be neutralised with: sodium bicarbonate and soda ash. */
+/** The alkalis that the acid of a cleaner can be neutralized with: sodium bicarbonate and soda ash. */
 export type Alkali = 'NaHCO3' | 'Na2CO3';
 
-/** The acid of a concentrate, and what it is neutralised with. */
+/** The acid of a concentrate, and what it is neutralized with. */
 export interface AcidUse {
+  /** The class that the concentrate is of. */
+  readonly class: 2 | 3;
   /** kg/L */
   readonly density: number;
   /** share of the mass that is acid, 0 to 1 */
   readonly fraction: number;
-  /** share of the acid neutralised with soda ash, 0 to 1 */
+  /** share of the acid neutralized with soda ash, 0 to 1 */
   readonly sodaAshShare: number;
+  /** share of the runoff that is collected, 0 to 1 */
+  readonly captured: number;
 }
 
 /**
- * Moles of acid in a concentrate, reckoned as HCl.
+ * Moles of acid in a concentrate, as HCl.
  * @param concentrate volume, L
  * @param density density of the concentrate, kg/L
  * @param massFraction share of its mass that is acid, 0 to 1
@@ -28,7 +32,7 @@ export function acidMoles(concentrate: number, density: number, massFraction: nu
 }
 
 /**
- * Mass of alkali that neutralises an amount of acid: HCl + NaHCO3, or 2 HCl + Na2CO3.
+ * Mass of alkali that neutralizes an amount of acid: HCl + NaHCO3, or 2 HCl + Na2CO3.
  * @param acid amount of HCl, mol
  * @param alkali the alkali
  * @returns kg
@@ -41,29 +45,24 @@ export function alkaliMass(acid: number, alkali: Alkali): number {
  * The acid of a class's concentrate; the safety data sheet's values go in the factors.
  * @param classToUse the class to use
  * @param factors the factors in force
- * @param rec takes down the lines
  * @returns the acid, or undefined where the class is none
  */
-export function acidUse(
-  classToUse: CleanerClass,
-  factors: FactorsInForce,
-  rec?: Recorder,
-): AcidUse | undefined {
+export function acidUse(classToUse: CleanerClass, factors: FactorsInForce): AcidUse | undefined {
   if (classToUse < GENTLEST_ACID) return undefined;
   const of = classToUse as 2 | 3;
-  rec?.line('acidDensity@', `acid_${of}_density`, factors.value(`acid.${of}.density`), 'density', 'acid');
-  rec?.line('acidFraction@', `acid_${of}_fraction`, factors.value(`acid.${of}.fraction`), 'ratio', 'acid');
   return {
+    class: of,
     density: factors.value(`acid.${of}.density`),
     fraction: factors.value(`acid.${of}.fraction`),
     sodaAshShare: factors.value('neutralizer.sodaAsh'),
+    captured: factors.value('runoff.captured'),
   };
 }
 
 /**
- * Alkali that neutralises the acid in a row's concentrate. What the wall uses up is counted as still there.
+ * Alkali that neutralizes the acid in the runoff that is collected. What the wall uses up is counted as still there.
  * @param concentrate volume, L
- * @param use the acid and what it is neutralised with; undefined where the class is no acid
+ * @param use the acid and what it is neutralized with; undefined where the class is no acid
  * @param rec takes down the lines
  * @returns kg of each alkali
  */
@@ -77,11 +76,17 @@ export function neutralizer(
     rec?.line('sodaAsh#', '0', 0, 'mass', 'noAcid');
     return { bicarbonate: 0, sodaAsh: 0 };
   }
-  const acid = acidMoles(concentrate, use.density, use.fraction);
+  const acid = acidMoles(concentrate, use.density, use.fraction) * use.captured;
   const bicarbonate = alkaliMass(acid * (1 - use.sodaAshShare), 'NaHCO3');
   const sodaAsh = alkaliMass(acid * use.sodaAshShare, 'Na2CO3');
   if (rec) {
-    rec.line('acid#', 'concentrate# * acidDensity@ * acidFraction@ / molarMassHCl', acid, 'amount', 'acid');
+    rec.line(
+      'acid#',
+      `concentrate# * acid_${use.class}_density * acid_${use.class}_fraction / molarMassHCl * runoff_captured`,
+      acid,
+      'amount',
+      'acid',
+    );
     rec.line(
       'bicarbonate#',
       'acid# * (1 - neutralizer_sodaAsh) / acidPerNaHCO3 * molarMassNaHCO3',

@@ -1,142 +1,121 @@
-import {
-  litres,
-  litresPerSquareMetre,
-  minutes,
-  type Litres,
-  type LitresPerSquareMetre,
-  type Minutes,
-  type SquareMetres,
-} from '../quantity/quantities';
 import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 import { sorptivity } from './sorptivity';
 
-/** How a zone is wetted before the cleaner. */
-export interface PreWet {
-  /** Time after which the uptake left for the dwell is small enough. */
-  readonly needed: Minutes;
-  readonly passes: number;
-  /** Time that the face is kept wet: passes times the contact of one. */
-  readonly contact: Minutes;
-  readonly runoff: LitresPerSquareMetre;
-  /** Density of water, kg/L. */
+/** How faces are wetted before the cleaner. L/m2 and minutes. */
+export interface PreWetRules {
+  readonly leastDwell: number;
+  /** What the face may take up of the mix in the least dwell. */
+  readonly spare: number;
+  readonly fieldShare: number;
   readonly density: number;
+  readonly capacity: number;
+  readonly passContact: number;
+  readonly leastPasses: number;
+  readonly mostPasses: number;
+  readonly runoffPerPass: number;
 }
 
-/** What holds where nothing is wetted: clear water has no dwell. */
-const NO_PREWET: PreWet = {
-  needed: minutes(0),
-  passes: 0,
-  contact: minutes(0),
-  runoff: litresPerSquareMetre(0),
-  density: 1,
-};
-
-/**
- * The pre-wet of a zone where nothing is wetted.
- * @param rec takes down the lines
- * @returns zeros
- */
-export function noPreWet(rec?: Recorder): PreWet {
-  rec?.line('prewetTime@', '0', 0, 'minutes', 'noPrewet');
-  rec?.line('passes@', '0', 0, 'count', 'noPrewet');
-  return NO_PREWET;
+/** The pre-wet of a face. */
+export interface PreWet {
+  /** Wetting after which the face takes up no more than may be spared, min. */
+  readonly needed: number;
+  readonly passes: number;
+  /** Passes that it would take, where they are more than are made. */
+  readonly wanted: number;
+  /** Taken up, L/m2. */
+  readonly absorbed: number;
+  /** Water used, L/m2. */
+  readonly water: number;
 }
 
+/** What holds where nothing is wetted. */
+export const NO_PREWET: PreWet = { needed: 0, passes: 0, wanted: 0, absorbed: 0, water: 0 };
+
 /**
- * The pre-wet of a zone, set by its washed row with the highest suction.
- * The uptake left for the dwell d is S (sqrt(t0 + d) - sqrt(t0)) <= L, so t0 = ((d - (L/S)^2) / (2 L/S))^2
- * where d > (L/S)^2, else 0. Source: square-root-of-time law, Hall and Hoff; ASTM C1585.
- * @param rows the rows of the zone
+ * The pre-wet in force. One film: of the mix that is applied, all but the film that must stay may be taken up.
  * @param factors the factors in force
- * @param rec takes down the lines
- * @returns minutes, passes and run-off
+ * @param rec takes down the line
+ * @returns the rules
  */
-export function preWet(rows: readonly WallRow[], factors: FactorsInForce, rec?: Recorder): PreWet {
-  const density = factors.value('water.density');
-  let governing = 0;
-  let thirstiest: WallRow | undefined;
-  for (const row of rows) {
-    if (row.masked) continue;
-    rec?.inRow(row.row, row.wall);
-    const value = sorptivity(row, density, rec);
-    if (thirstiest === undefined || value > governing) {
-      governing = value;
-      thirstiest = row;
-    }
-  }
-  const residual = factors.value('prewet.residualUptake') / density;
-  const dwell = factors.value('dwell.most');
+export function preWetRules(factors: FactorsInForce, rec?: Recorder): PreWetRules {
+  const spare = 1 / factors.value('cleaner.coverage') - factors.value('weather.film');
+  rec?.line('spare', '1 / cleaner_coverage - weather_film', spare, 'volumePerArea', 'spare');
+  return {
+    leastDwell: factors.value('dwell.least'),
+    spare,
+    fieldShare: factors.value('prewet.fieldShare'),
+    density: factors.value('water.density'),
+    capacity: factors.value('prewet.capacity'),
+    passContact: factors.value('prewet.passContact'),
+    leastPasses: factors.value('prewet.leastPasses'),
+    mostPasses: factors.value('prewet.mostPasses'),
+    runoffPerPass: factors.value('prewet.runoffPerPass'),
+  };
+}
+
+/**
+ * The pre-wet of a row. The uptake left for the dwell d is S (sqrt(t0 + d) - sqrt(t0)) <= L, so
+ * t0 = ((d - (L/S)^2) / (2 L/S))^2 where d > (L/S)^2, else 0; a full unit takes up nothing, which bounds t0.
+ * Uptake i = S sqrt(t): Hall and Hoff; ASTM C1585. The film balance is an assumption.
+ * @param row the wall row
+ * @param rules the pre-wet in force
+ * @param rec takes down the lines; `spare` has been taken down
+ * @returns minutes, passes and water
+ */
+export function preWet(row: WallRow, rules: PreWetRules, rec?: Recorder): PreWet {
+  const inLab = sorptivity(row, rules.density, rec);
+  const field = inLab * rules.fieldShare;
+  const { leastDwell, spare, capacity } = rules;
   // Without suction the ratio is infinite, and the time 0.
-  const ratio = residual / governing;
-  const needed = (Math.max(0, dwell - ratio ** 2) / (2 * ratio)) ** 2;
-  const passContact = factors.value('prewet.passContact');
-  const leastPasses = factors.value('prewet.leastPasses');
-  const passes = Math.max(leastPasses, Math.ceil(needed / passContact - constants.guard.value));
-  const contact = passes * passContact;
-  const runoff = passes * factors.value('prewet.runoffPerPass');
+  const ratio = spare / field;
+  const full = (capacity / field) ** 2;
+  const needed =
+    field === 0
+      ? 0
+      : spare <= 0
+        ? full
+        : Math.min(full, (Math.max(0, leastDwell - ratio ** 2) / (2 * ratio)) ** 2);
+  const wanted = Math.max(rules.leastPasses, Math.ceil(needed / rules.passContact - constants.guard.value));
+  const passes = Math.min(wanted, rules.mostPasses);
+  const absorbed = Math.min(capacity, field * Math.sqrt(passes * rules.passContact));
+  const water = absorbed + passes * rules.runoffPerPass;
   if (rec) {
-    rec.line('S@', `S_r${String(thirstiest?.row ?? 0)}`, governing, 'sorptivity', 'governingSuction');
-    rec.line('residual', 'prewet_residualUptake / water_density', residual, 'volumePerArea', 'residual');
+    rec.line('fieldS#', 'S# * prewet_fieldShare', field, 'sorptivity', 'fieldSuction');
     rec.line(
-      'prewetTime@',
-      governing === 0 ? '0' : '(max(0 * dwell_most, dwell_most - (residual / S@)^2) / (2 * residual / S@))^2',
+      'prewetTime#',
+      field === 0
+        ? '0'
+        : spare <= 0
+          ? '(prewet_capacity / fieldS#)^2'
+          : 'min((prewet_capacity / fieldS#)^2, (max(0 * dwell_least, dwell_least - (spare / fieldS#)^2) / (2 * spare / fieldS#))^2)',
       needed,
       'minutes',
       'prewetTime',
     );
     rec.line(
-      'passes@',
-      'max(prewet_leastPasses, ceil(prewetTime@ / prewet_passContact - guard))',
+      'prewetPasses#',
+      'min(prewet_mostPasses, max(prewet_leastPasses, ceil(prewetTime# / prewet_passContact - guard)))',
       passes,
       'count',
       'passes',
     );
-    rec.line('prewetContact@', 'passes@ * prewet_passContact', contact, 'minutes', 'prewetContact');
+    rec.line(
+      'takenUp#',
+      'min(prewet_capacity, fieldS# * sqrt(prewetPasses# * prewet_passContact))',
+      absorbed,
+      'volumePerArea',
+      'absorbed',
+    );
+    rec.line(
+      'preWetPerArea#',
+      'takenUp# + prewetPasses# * prewet_runoffPerPass',
+      water,
+      'volumePerArea',
+      'prewetWater',
+    );
   }
-  return {
-    needed: minutes(needed),
-    passes,
-    contact: minutes(contact),
-    runoff: litresPerSquareMetre(runoff),
-    density,
-  };
-}
-
-/**
- * Water that the face of a row takes up while it is kept wet, by its own suction.
- * @param row the wall row
- * @param area its washed area, m2
- * @param wet the pre-wet of the zone
- * @param rec takes down the line; `S#` has been taken down with the pre-wet of the zone
- * @returns volume in L
- */
-export function absorbedWater(row: WallRow, area: SquareMetres, wet: PreWet, rec?: Recorder): Litres {
-  const volume = area * sorptivity(row, wet.density) * Math.sqrt(wet.contact);
-  if (rec) {
-    if (wet.passes === 0) rec.line('absorbed#', '0', 0, 'volume', 'noPrewet');
-    else if (row.masked) rec.line('absorbed#', '0', 0, 'volume', 'washedArea');
-    else rec.line('absorbed#', 'washedArea# * S# * sqrt(prewetContact@)', volume, 'volume', 'absorbed');
-  }
-  return litres(volume);
-}
-
-/**
- * The pre-wet water of a row: what its face takes up, and the run-off of each pass.
- * @param area its washed area, m2
- * @param absorbed water that the face takes up, L
- * @param wet the pre-wet of the zone
- * @param rec takes down the line
- * @returns volume in L
- */
-export function preWetWater(area: SquareMetres, absorbed: Litres, wet: PreWet, rec?: Recorder): Litres {
-  const volume = absorbed + area * wet.runoff;
-  if (wet.passes === 0) rec?.line('preWetWater#', 'absorbed#', volume, 'volume', 'noPrewet');
-  else {
-    const expression = 'absorbed# + washedArea# * passes@ * prewet_runoffPerPass';
-    rec?.line('preWetWater#', expression, volume, 'volume', 'prewetWater');
-  }
-  return litres(volume);
+  return { needed, passes, wanted, absorbed, water };
 }

@@ -4,7 +4,8 @@ import type { Recorder } from '../trace/recorder';
 import type { Quantities, QuantityId } from './quantities';
 
 const priced = [
-  'labour',
+  'labor',
+  'crew',
   'film',
   'tape',
   'water',
@@ -13,101 +14,142 @@ const priced = [
   'bicarbonate',
   'sodaAsh',
   'disposal',
+  'mobilization',
+  'protection',
+  'fixed',
+  'supervision',
   'contingency',
   'overhead',
   'profit',
+  'minimum',
 ] as const;
 
 /** What things cost and the mark-ups, in the user's money and base units. */
-export type Prices = Readonly<Record<(typeof priced)[number] | 'cleaner', number>>;
+export type Prices = Readonly<Record<(typeof priced)[number], number>> & {
+  /** Money for a litre of concentrate, by class. */
+  readonly cleaner: Readonly<Record<CleanerClass, number>>;
+  /** Whether the price is that of the whole crew. */
+  readonly byCrew: boolean;
+};
 
 const CENTS = 100;
 
 /**
- * Whether a price can be told: labour is the greatest part, and a price without it would mislead.
+ * Whether a price can be told: labor is the greatest part, and a price without it would mislead.
  * @param factors the factors in force
- * @returns true where the price of labour is given
+ * @returns true where a price of labor is given, be it 0
  */
 export function isPriced(factors: FactorsInForce): boolean {
-  return factors.value('price.labour') > 0;
+  return factors.overridden('price.labor') || factors.overridden('price.crew');
 }
 
 /**
- * The prices in force for a class of cleaner.
- * @param classToUse the class to use; undefined where nothing is washed
+ * The prices in force.
  * @param factors the factors in force
- * @param rec takes down the lines
  * @returns prices and mark-ups
  */
-export function pricesOf(
-  classToUse: CleanerClass | undefined,
-  factors: FactorsInForce,
-  rec?: Recorder,
-): Prices {
+export function pricesOf(factors: FactorsInForce): Prices {
   const prices = Object.fromEntries(priced.map((id) => [id, factors.value(`price.${id}`)]));
-  let cleaner = 0;
-  if (classToUse) {
-    const id = `price.cleaner.${classToUse}` as const;
-    cleaner = factors.value(id);
-    rec?.line('cleanerPrice@', `price_cleaner_${classToUse}`, cleaner, 'moneyPerVolume', 'priceCleaner');
-  }
-  return { ...prices, cleaner } as Prices;
+  return {
+    ...(prices as Record<(typeof priced)[number], number>),
+    cleaner: {
+      0: 0,
+      1: factors.value('price.cleaner.1'),
+      2: factors.value('price.cleaner.2'),
+      3: factors.value('price.cleaner.3'),
+    },
+    byCrew: factors.overridden('price.crew'),
+  };
 }
+
+/**
+ * The price of the concentrate of a row.
+ * @param concentrate volume, L
+ * @param classToUse the class that the row is washed with
+ * @param prices the prices in force
+ * @param rec takes down the line
+ * @returns money
+ */
+export function cleanerPrice(
+  concentrate: number,
+  classToUse: CleanerClass,
+  prices: Prices,
+  rec?: Recorder,
+): number {
+  const price = concentrate * prices.cleaner[classToUse];
+  const expression = classToUse === 0 ? '0' : `concentrate# * price_cleaner_${String(classToUse)}`;
+  rec?.line('priceCleaner#', expression, price, 'money', 'priceCleaner');
+  return price;
+}
+
+/** The sums that belong to the job, by the part of the price that each is. */
+export const jobSums = {
+  priceMobilization: 'mobilization',
+  priceProtection: 'protection',
+  priceFixed: 'fixed',
+} as const satisfies Partial<Record<QuantityId, keyof Prices>>;
 
 /**
  * Prices the quantities of a row or a zone. Every part is in proportion to a quantity, so that rows add up to their
  * zone. Nothing is rounded here.
- * @param of quantities in base units; takes the parts of the price
+ * @param of quantities in base units, with the price of the cleaner and the sums of the job; takes the parts of the price
  * @param prices the prices in force
  * @param at where the trace stands: `#` for a row, `@` for a zone
  * @param rec takes down the lines
  */
 export function addPrice(of: Quantities, prices: Prices, at: '#' | '@', rec?: Recorder): void {
-  of.priceLabour = of.crewHours * prices.labour;
-  of.priceCleaner = of.concentrate * prices.cleaner;
+  of.priceLabor = prices.byCrew ? of.crewHours * prices.crew : of.laborHours * prices.labor;
   of.priceMasking = of.film * prices.film + of.tape * prices.tape;
   of.priceWater = of.water * prices.water;
-  of.priceEquipment = of.days * prices.equipment;
-  of.priceAccess = of.days * prices.access;
+  of.priceEquipment = of.hireDays * prices.equipment;
+  of.priceAccess = of.hireDays * prices.access;
   of.priceNeutralizer = of.bicarbonate * prices.bicarbonate + of.sodaAsh * prices.sodaAsh;
   of.priceDisposal = of.runoff * prices.disposal;
   const direct =
-    of.priceLabour +
+    of.priceLabor +
     of.priceCleaner +
     of.priceMasking +
     of.priceWater +
     of.priceEquipment +
     of.priceAccess +
     of.priceNeutralizer +
-    of.priceDisposal;
-  of.priceContingency = direct * prices.contingency;
-  of.priceOverhead = (direct + of.priceContingency) * prices.overhead;
-  of.priceProfit = (direct + of.priceContingency + of.priceOverhead) * prices.profit;
-  of.price = direct + of.priceContingency + of.priceOverhead + of.priceProfit;
+    of.priceDisposal +
+    of.priceMobilization +
+    of.priceProtection +
+    of.priceFixed;
+  of.priceSupervision = of.priceLabor * prices.supervision;
+  const supervised = direct + of.priceSupervision;
+  of.priceContingency = supervised * prices.contingency;
+  of.priceOverhead = (supervised + of.priceContingency) * prices.overhead;
+  of.priceProfit = (supervised + of.priceContingency + of.priceOverhead) * prices.profit;
+  of.price = supervised + of.priceContingency + of.priceOverhead + of.priceProfit;
   if (!rec) return;
   const line = (symbol: PriceSymbol, expression: string): void => {
-    const value = symbol === 'priceDirect' ? direct : of[symbol];
+    const value = symbol === 'priceDirect' ? direct : symbol === 'priceBefore' ? of.price : of[symbol];
     rec.line(symbol + at, expression.replaceAll('~', at), value, 'money', symbol);
   };
-  line('priceLabour', 'crewHours~ * price_labour');
-  line('priceCleaner', prices.cleaner === 0 ? '0' : 'concentrate~ * cleanerPrice@');
+  line('priceLabor', prices.byCrew ? 'crewHours~ * price_crew' : 'laborHours~ * price_labor');
   line('priceMasking', 'film~ * price_film + tape~ * price_tape');
   line('priceWater', 'water~ * price_water');
-  line('priceEquipment', 'days~ * price_equipment');
-  line('priceAccess', 'days~ * price_access');
+  line('priceEquipment', 'hireDays~ * price_equipment');
+  line('priceAccess', 'hireDays~ * price_access');
   line('priceNeutralizer', 'bicarbonate~ * price_bicarbonate + sodaAsh~ * price_sodaAsh');
   line('priceDisposal', 'runoff~ * price_disposal');
   line(
     'priceDirect',
-    'priceLabour~ + priceCleaner~ + priceMasking~ + priceWater~ + priceEquipment~ + priceAccess~ + priceNeutralizer~ + priceDisposal~',
+    'priceLabor~ + priceCleaner~ + priceMasking~ + priceWater~ + priceEquipment~ + priceAccess~ + priceNeutralizer~ + priceDisposal~ + priceMobilization~ + priceProtection~ + priceFixed~',
   );
-  line('priceContingency', 'priceDirect~ * price_contingency');
-  line('priceOverhead', '(priceDirect~ + priceContingency~) * price_overhead');
-  line('priceProfit', '(priceDirect~ + priceContingency~ + priceOverhead~) * price_profit');
-  line('price', 'priceDirect~ + priceContingency~ + priceOverhead~ + priceProfit~');
+  line('priceSupervision', 'priceLabor~ * price_supervision');
+  line('priceContingency', '(priceDirect~ + priceSupervision~) * price_contingency');
+  line('priceOverhead', '(priceDirect~ + priceSupervision~ + priceContingency~) * price_overhead');
+  line(
+    'priceProfit',
+    '(priceDirect~ + priceSupervision~ + priceContingency~ + priceOverhead~) * price_profit',
+  );
+  line('priceBefore', 'priceDirect~ + priceSupervision~ + priceContingency~ + priceOverhead~ + priceProfit~');
 }
 
-type PriceSymbol = Extract<QuantityId, `price${string}`> | 'priceDirect';
+type PriceSymbol = Extract<QuantityId, `price${string}`> | 'priceDirect' | 'priceBefore';
 
 /**
  * A price as it is bid: rounded to cents, once.

@@ -1,35 +1,70 @@
-import {
-  litres,
-  litresPerSquareMetre,
-  type Litres,
-  type LitresPerSquareMetre,
-  type SquareMetres,
-} from '../quantity/quantities';
+import { litresPerMinute, minutesPerSquareMetre, type MinutesPerSquareMetre } from '../quantity/quantities';
+import { symbolOf } from '../govern/govern-zone';
+import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
-import { rinseFlow } from './nozzle';
+import type { WallRow } from '../walls/wall-row';
 
-/**
- * Rinse water on an area: flow by the area rinsed in a minute, times the rinses.
- * @param factors the factors in force
- * @param rec takes down the lines
- * @returns L/m2
- */
-export function rinsePerArea(factors: FactorsInForce, rec?: Recorder): LitresPerSquareMetre {
-  const perArea = (rinseFlow(factors, rec) / factors.value('rate.rinse')) * factors.value('rinse.count');
-  rec?.line('rinsePerArea', 'flow / rate_rinse * rinse_count', perArea, 'volumePerArea', 'rinsePerArea');
-  return litresPerSquareMetre(perArea);
+/** The rinse in force. */
+export interface RinseRules {
+  readonly nozzle: number;
+  /** kPa */
+  readonly pressure: number;
+  /** L/m2 in one pass */
+  readonly perArea: number;
 }
 
 /**
- * Rinse water of a row.
- * @param area its washed area, m2
- * @param perArea rinse water on an area, L/m2
- * @param rec takes down the line
- * @returns volume in L
+ * The rinse in force.
+ * @param factors the factors in force
+ * @returns nozzle, pressure and water on an area
  */
-export function rinseWater(area: SquareMetres, perArea: LitresPerSquareMetre, rec?: Recorder): Litres {
-  const volume = area * perArea;
-  rec?.line('rinseWater#', 'washedArea# * rinsePerArea', volume, 'volume', 'rinseWater');
-  return litres(volume);
+export function rinseRules(factors: FactorsInForce): RinseRules {
+  return {
+    nozzle: factors.value('nozzle.number'),
+    pressure: factors.value('nozzle.pressure'),
+    perArea: factors.value('rinse.perArea'),
+  };
+}
+
+/**
+ * Pressure at which a row is rinsed: the lesser of the nozzle's and its material's limit, both at the gauge.
+ * @param row the wall row
+ * @param rules the rinse in force
+ * @param rec takes down the lines
+ * @returns kPa
+ */
+export function rinsePressure(row: WallRow, rules: RinseRules, rec?: Recorder): number {
+  const pressure = Math.min(rules.pressure, row.material.pressure);
+  if (rec) {
+    const limit = `pressure_${symbolOf(row.material)}`;
+    rec.material(limit, row.material, 'pressure', 'pressure');
+    rec.line('pressure#', `min(nozzle_pressure, ${limit})`, pressure, 'pressure', 'rinsePressure');
+  }
+  return pressure;
+}
+
+/**
+ * Time of a lance to rinse an area once: the water that it needs by the flow at the row's pressure.
+ * @param row the wall row
+ * @param rules the rinse in force
+ * @param rec takes down the lines
+ * @returns min/m2; infinite where the material takes no pressure at all
+ */
+export function rinseTime(row: WallRow, rules: RinseRules, rec?: Recorder): MinutesPerSquareMetre {
+  const pressure = rinsePressure(row, rules, rec);
+  const { ratedFlow, ratedPressure } = constants;
+  const flow = litresPerMinute(rules.nozzle * ratedFlow.value * Math.sqrt(pressure / ratedPressure.value));
+  const time = rules.perArea / flow;
+  if (rec) {
+    rec.line(
+      'flow#',
+      'nozzle_number * ratedFlow * sqrt(pressure# / ratedPressure)',
+      flow,
+      'flow',
+      'nozzleFlow',
+    );
+    rec.line('rinseTime#', 'rinse_perArea / flow#', time, 'minutesPerArea', 'rinseTime');
+  }
+  return minutesPerSquareMetre(time);
 }

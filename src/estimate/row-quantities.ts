@@ -1,143 +1,262 @@
-import { needClass, needsOf, type Needs } from '../govern/need-class';
-import type { Governing } from '../govern/govern-zone';
-import type { LitresPerSquareMetre } from '../quantity/quantities';
+import { effortsOf, type Efforts } from '../govern/effort';
 import type { CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
+import { netArea } from '../walls/net-area';
 import type { WallRow } from '../walls/wall-row';
+import { stripBelow } from './below';
+import { brushHours } from './brush-down';
 import { cleanerMix, cleanerUse, concentrate, mixWater, type CleanerUse } from './cleaner';
+import { crewOf, hoursOf, type Crew } from './crew';
+import type { Elevation } from './elevation';
+import { glassHours } from './glass';
 import { maskingAllowances, masking, type MaskingAllowances } from './masking';
 import { maskOffHours, maskOnHours, maskRates, type MaskRates } from './mask-hours';
 import { acidUse, neutralizer, type AcidUse } from './neutralizer';
-import { absorbedWater, noPreWet, preWet, preWetWater, type PreWet } from './pre-wet';
-import { pricesOf, type Prices } from './price';
-import type { Quantities } from './quantities';
-import { rinsePerArea, rinseWater } from './rinse';
+import { accessRules, moveHours, type AccessRules } from './positions';
+import { washHours, type Quantities } from './quantities';
+import { cleanerPrice, pricesOf, type Prices } from './price';
 import { runoff } from './runoff';
+import { scaffoldHours, scaffoldRules, type ScaffoldRules } from './scaffold';
 import { scrapeHours, scrapeRates, type ScrapeRates } from './scrape';
-import { scrubHours, shortfall } from './scrub';
-import { washedArea } from './washed-area';
+import { slowdownOf, slowdownsOf, type Slowdowns } from './slowdown';
+import { washRow, type RowWash, type WashRules } from './wash-row';
+import { washRules } from './wash-rules';
+import type { Wash } from './washes';
 
-/** What holds for every row that is washed with a class of cleaner. */
-interface ClassConditions {
-  readonly rinsePerArea: LitresPerSquareMetre;
-  readonly cleaner: CleanerUse | undefined;
+/** What holds for every row of a job. */
+export interface JobRules {
+  readonly crew: Crew;
   readonly masking: MaskingAllowances;
   readonly maskRates: MaskRates;
-  readonly scrape: ScrapeRates;
-  /** m2 a crew-hour */
-  readonly scrubRate: number;
-  readonly needs: Needs;
-  /** Undefined where the class is no acid. */
-  readonly acid: AcidUse | undefined;
-  /** share of the runoff, 0 to 1 */
+  readonly scrape: { readonly rates: ScrapeRates; readonly efforts: Efforts };
+  readonly access: AccessRules;
+  readonly scaffold: ScaffoldRules;
+  readonly slowdowns: Slowdowns;
+  /** m2 a labor-hour */
+  readonly glassRate: number;
+  readonly brushRate: number;
+  /** Share of the wash that is done once more, 0 to 1. */
+  readonly again: number;
+  /** Share of the runoff that is collected, 0 to 1. */
   readonly captured: number;
   readonly prices: Prices;
+  readonly ofClass: (classToUse: CleanerClass) => ClassRules;
 }
 
-/** What holds for every row of a zone. */
-export interface ZoneConditions {
-  /** Undefined where every row is masked. */
-  readonly governing: Governing | undefined;
-  readonly wet: PreWet;
-  readonly ofClass: ClassConditions;
+/** What holds for every row that is washed with one class. */
+export interface ClassRules {
+  readonly wash: WashRules;
+  /** Undefined for clear water. */
+  readonly cleaner: CleanerUse | undefined;
+  /** Undefined where the class is no acid. */
+  readonly acid: AcidUse | undefined;
 }
-
-// A job with many zones has few classes.
-const known = new WeakMap<FactorsInForce, Map<unknown, ClassConditions>>();
 
 /**
- * What holds for every row of a zone, once its class is known.
- * @param rows the rows of the zone, or one of each kind
- * @param governing its class to use; undefined where every row is masked
+ * What holds for every row of a job.
  * @param factors the factors in force
  * @param rec takes down the lines
- * @returns the conditions
+ * @returns rates, allowances and rules
  */
-export function zoneConditions(
-  rows: readonly WallRow[],
-  governing: Governing | undefined,
-  factors: FactorsInForce,
-  rec?: Recorder,
-): ZoneConditions {
-  const classToUse = governing?.classToUse;
-  const wet = classToUse ? preWet(rows, factors, rec) : noPreWet(rec);
-  const byClass = known.get(factors) ?? new Map<unknown, ClassConditions>();
-  known.set(factors, byClass);
-  const ofClass = (!rec && byClass.get(classToUse)) || classConditions(classToUse, factors, rec);
-  byClass.set(classToUse, ofClass);
-  return { governing, wet, ofClass };
-}
-
-function classConditions(
-  classToUse: CleanerClass | undefined,
-  factors: FactorsInForce,
-  rec?: Recorder,
-): ClassConditions {
+export function jobRules(factors: FactorsInForce, rec?: Recorder): JobRules {
+  const rulesOf = washRules(factors, rec);
+  const known = new Map<CleanerClass, ClassRules>();
   return {
-    rinsePerArea: rinsePerArea(factors, rec),
-    cleaner: classToUse === undefined ? undefined : cleanerUse(classToUse, factors, rec),
+    crew: crewOf(factors),
     masking: maskingAllowances(factors),
     maskRates: maskRates(factors),
-    scrape: scrapeRates(factors),
-    scrubRate: factors.value('rate.scrub'),
-    needs: needsOf(factors),
-    acid: classToUse === undefined ? undefined : acidUse(classToUse, factors, rec),
+    scrape: { rates: scrapeRates(factors), efforts: effortsOf(factors) },
+    access: accessRules(factors),
+    scaffold: scaffoldRules(factors),
+    slowdowns: slowdownsOf(factors),
+    glassRate: factors.value('rate.glass'),
+    brushRate: factors.value('rate.brush'),
+    again: factors.value('reclean.share'),
     captured: factors.value('runoff.captured'),
-    prices: pricesOf(classToUse, factors, rec),
+    prices: pricesOf(factors),
+    ofClass: (classToUse) => {
+      const rules = known.get(classToUse) ?? {
+        wash: rulesOf(classToUse),
+        cleaner: cleanerUse(classToUse, factors),
+        acid: acidUse(classToUse, factors),
+      };
+      known.set(classToUse, rules);
+      return rules;
+    },
   };
 }
 
 /**
- * Adds the quantities that a row has of its own: area, water, cleaner, masking, and the hours of scraping, scrubbing
- * and masking. What belongs to the zone is left as it is.
+ * Adds what a row has whether it is washed or not: masking, glass, scaffold, brushing down.
  * @param row the wall row
- * @param zone what holds for its zone
+ * @param elevation how its zone stands
+ * @param rules what holds for the job
  * @param sums takes the values, in base units
  * @param rec takes down the lines
  */
-export function addRowQuantities(
+export function addFaceQuantities(
   row: WallRow,
-  { governing, wet, ofClass }: ZoneConditions,
+  elevation: Elevation,
+  rules: JobRules,
   sums: Quantities,
   rec?: Recorder,
 ): void {
+  const { crew } = rules;
+  if (rec) {
+    rec.inRow(row.row, row.wall);
+    rec.input('Area#', row.area, 'area', 'Area of the row, gross');
+    rec.input('Openings#', row.openings, 'area', 'Openings in the row');
+  }
+  const slowed = slowdownOf(row, rules.slowdowns, rec);
+  const mask = masking(row, rules.masking, rec);
+  sums.maskingArea += mask.area;
+  sums.film += mask.film;
+  sums.tape += mask.tape;
+  sums.maskHours += maskOnHours(mask, rules.maskRates, slowed.masking, crew, rec);
+  sums.unmaskHours += maskOffHours(mask, rules.maskRates, slowed.masking, crew, rec);
+  sums.glassHours += glassHours(row, rules.glassRate, crew, rec);
+  sums.scaffoldHours += scaffoldHours(row, elevation, rules.scaffold, crew, rec);
+  sums.brushHours += brushHours(netArea(row), row.brushPriced, rules.brushRate, crew, rec);
+}
+
+/** The parts of the wash that come per area, by the quantity that each adds to. */
+const partOf = {
+  prewetHours: 'prewet',
+  applyHours: 'apply',
+  scrubHours: 'scrub',
+  rinseHours: 'rinse',
+  tendHours: 'tend',
+  changeHours: 'change',
+  belowHours: 'below',
+} as const satisfies Record<(typeof washHours)[number], keyof RowWash>;
+
+/**
+ * Adds what washing a row takes: scraping, the wash, moves, water, cleaner, and what is done once more.
+ * @param row the wall row
+ * @param wash the wash that it is part of
+ * @param elevation how its zone stands
+ * @param rules what holds for the job
+ * @param sums takes the values, in base units
+ * @param rec takes down the lines
+ * @returns how the row is washed
+ */
+export function addWashQuantities(
+  row: WallRow,
+  wash: Wash,
+  elevation: Elevation,
+  rules: JobRules,
+  sums: Quantities,
+  rec?: Recorder,
+): RowWash {
+  const { crew, again } = rules;
+  const ofClass = rules.ofClass(wash.class);
   rec?.inRow(row.row, row.wall);
-  const area = washedArea(row, rec);
-  const mix = cleanerMix(area, ofClass.cleaner, rec);
-  const mask = masking(row, ofClass.masking, rec);
-  const absorbed = absorbedWater(row, area, wet, rec);
-  const preWetted = preWetWater(area, absorbed, wet, rec);
-  const rinsed = rinseWater(area, ofClass.rinsePerArea, rec);
+  const area = netArea(row);
+  const { masonry } = row.material;
+  const washed = masonry ? area : 0;
+  rec?.line('bareArea#', 'Area# - Openings#', area, 'area', 'bareArea');
+  rec?.line(
+    'washedArea#',
+    masonry ? 'bareArea#' : '0',
+    washed,
+    'area',
+    masonry ? 'washedArea' : 'onlyProtected',
+  );
+  const slowed = slowdownOf(row, rules.slowdowns, rec).washing;
+  const strip = stripBelow(row, elevation, wash.bare, ofClass.wash.below, rec);
+  const how = washRow(row, strip, ofClass.wash, rec);
+  sums.washedArea += washed;
+
+  let hours = 0;
+  for (const id of washHours) {
+    const part = hoursOf(how[partOf[id]] * area * slowed, crew);
+    sums[id] += part;
+    hours += part;
+    rec?.line(
+      `${id}#`,
+      `bareArea# * ${partOf[id]}Work# * slowed# / minPerHour / working_share`,
+      part,
+      'laborHours',
+      'washPart',
+    );
+  }
+  const once = washHours.map((id) => `${id}#`).join(' + ');
+  sums.recleanHours += hours * again;
+  rec?.line('recleanHours#', `(${once}) * reclean_share`, hours * again, 'laborHours', 'reclean');
+  if (masonry) sums.scrapeHours += scrapeHours(row, area, slowed, rules.scrape, crew, rec);
+  else rec?.line('scrapeHours#', '0', 0, 'laborHours', 'onlyProtected');
+  sums.moveHours += moveHours(row, area, elevation, rules.access, crew, rec);
+
+  const preWetted = how.wet.water * area;
+  const below = how.belowWater * area;
+  const mist = how.mistWater * area;
+  const rinsed = how.rinseWater * area;
+  const mix = cleanerMix(washed, how.passes, again, ofClass.cleaner, rec);
   const cleaner = concentrate(mix, ofClass.cleaner, rec);
   const mixed = mixWater(mix, cleaner, rec);
-  const water = preWetted + mixed + rinsed;
-  rec?.line('water#', 'preWetWater# + mixWater# + rinseWater#', water, 'volume', 'water');
-  const alkali = neutralizer(cleaner, ofClass.acid, rec);
-  const neutralizing = alkali.bicarbonate + alkali.sodaAsh;
-  sums.washedArea += area;
-  sums.absorbed += absorbed;
+  const oncemore = (preWetted + below + mist + rinsed) * again;
+  const water = preWetted + below + mist + mixed + rinsed + oncemore;
+  const absorbed = how.wet.absorbed * area * (1 + again);
+  if (rec) {
+    const line = (
+      symbol: string,
+      expression: string,
+      value: number,
+      method: 'waterOnArea' | 'recleanWater' | 'water' | 'absorbedWater',
+    ): void => {
+      rec.line(symbol, expression, value, 'volume', method);
+    };
+    line('preWetWater#', 'preWetPerArea# * bareArea#', preWetted, 'waterOnArea');
+    line('belowWater#', 'belowPerArea# * bareArea#', below, 'waterOnArea');
+    line('mistWater#', 'mistPerArea# * bareArea#', mist, 'waterOnArea');
+    line('rinseWater#', 'rinsePerArea# * bareArea#', rinsed, 'waterOnArea');
+    const sum = 'preWetWater# + belowWater# + mistWater# + rinseWater#';
+    line('recleanWater#', `(${sum}) * reclean_share`, oncemore, 'recleanWater');
+    line('water#', `${sum} + mixWater# + recleanWater#`, water, 'water');
+    line('absorbed#', 'takenUp# * bareArea# * (1 + reclean_share)', absorbed, 'absorbedWater');
+  }
   sums.preWetWater += preWetted;
+  sums.belowWater += below;
+  sums.mistWater += mist;
   sums.rinseWater += rinsed;
+  sums.recleanWater += oncemore;
   sums.mix += mix;
   sums.concentrate += cleaner;
+  sums.priceCleaner += cleanerPrice(cleaner, wash.class, rules.prices, rec);
   sums.mixWater += mixed;
   sums.water += water;
-  sums.runoff += runoff(water, cleaner, absorbed, ofClass.captured, rec);
+  sums.absorbed += absorbed;
+  sums.runoff += runoff(water, cleaner, absorbed, rules.captured, rec);
+  const alkali = neutralizer(cleaner, ofClass.acid, rec);
+  const neutralizing = alkali.bicarbonate + alkali.sodaAsh;
   sums.bicarbonate += alkali.bicarbonate;
   sums.sodaAsh += alkali.sodaAsh;
   sums.neutralizer += neutralizing;
   rec?.line('neutralizer#', 'bicarbonate# + sodaAsh#', neutralizing, 'mass', 'alkali');
-  sums.maskingArea += mask.area;
-  sums.film += mask.film;
-  sums.tape += mask.tape;
-  sums.maskHours += maskOnHours(mask, ofClass.maskRates, rec);
-  sums.unmaskHours += maskOffHours(mask, ofClass.maskRates, rec);
-  sums.scrapeHours += scrapeHours(row, area, ofClass.scrape, rec);
-  if (row.masked || governing === undefined) {
-    rec?.line('scrubHours#', '0', 0, 'crewHours', 'washedArea');
-  } else {
-    const short = shortfall(needClass(row, ofClass.needs), governing.classToUse, rec);
-    sums.scrubHours += scrubHours(area, short, ofClass.scrubRate, rec);
-  }
+  return how;
 }
+
+/** The quantities of washing, for a row that is not washed. */
+export const ofWashing = [
+  ...washHours,
+  'washedArea',
+  'scrapeHours',
+  'moveHours',
+  'recleanHours',
+  'water',
+  'preWetWater',
+  'belowWater',
+  'mistWater',
+  'mixWater',
+  'rinseWater',
+  'recleanWater',
+  'absorbed',
+  'mix',
+  'concentrate',
+  'runoff',
+  'neutralizer',
+  'bicarbonate',
+  'sodaAsh',
+  'priceCleaner',
+] as const satisfies readonly (keyof Quantities)[];

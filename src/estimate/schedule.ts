@@ -1,28 +1,33 @@
-import { governZone, type Governing } from '../govern/govern-zone';
-import { crewHours, squareMetres } from '../quantity/quantities';
+import type { Governing } from '../govern/govern-zone';
+import type { CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
-import { edged } from '../walls/edged';
 import type { WallRow } from '../walls/wall-row';
 import type { Zone } from '../walls/zones';
-import { moveHours } from './moves';
-import { patchInForce, type Patch } from './patch';
-import type { PreWet } from './pre-wet';
-import { addPrice, bidPrice } from './price';
-import { addedQuantities, noQuantities, quantityIds, type Quantities } from './quantities';
-import { addRowQuantities, zoneConditions } from './row-quantities';
-import { setUp } from './set-up';
-import { washByPatch, washWithClearWater, type WashHours } from './wash-cycle';
+import { jobOwn, type JobOwn } from './job-own';
+import { addPrice, bidPrice, jobSums } from './price';
+import {
+  addedQuantities,
+  hourParts,
+  noQuantities,
+  quantityIds,
+  type Quantities,
+  type QuantityId,
+} from './quantities';
+import { jobRules, type JobRules } from './row-quantities';
+import { rowOwn, zoneOwn, type WashedRow, type ZoneOwn } from './zone-own';
 
 /** The estimate of one zone. */
 export interface ZoneEstimate {
   readonly zone: Zone;
-  /** Undefined where every row is masked and nothing is washed. */
+  /** Undefined where no bare row is left, and nothing is washed in the first wash. */
   readonly governing: Governing | undefined;
-  readonly wet: PreWet;
-  /** Undefined where there is no dwell, or no contact window. */
-  readonly patch: Patch | undefined;
-  readonly patches: number;
+  /** The class of the first wash; undefined where there is none. */
+  readonly classToUse: CleanerClass | undefined;
+  /** The classes of the washes of the masked masonry afterwards, the most tolerant rows first. */
+  readonly laterClasses: readonly CleanerClass[];
+  /** The rows that are washed, or one of each kind, each with how. */
+  readonly washed: readonly WashedRow[];
   readonly totals: Readonly<Quantities>;
   /** Why some totals are NaN; undefined where all are numbers. */
   readonly finding: string | undefined;
@@ -31,189 +36,251 @@ export interface ZoneEstimate {
 /** Takes the quantities of a row as they are worked out. */
 export type RowTaker = (row: WallRow, quantities: Readonly<Quantities>, zone: ZoneEstimate) => void;
 
-const rowOwned = quantityIds.filter((id) => addedQuantities[id].of === 'row' && id !== 'crewHours');
-const zoneOwned = quantityIds.filter((id) => addedQuantities[id].of === 'zone');
-const hourParts = quantityIds.filter((id) => addedQuantities[id].kind === 'crewHours' && id !== 'crewHours');
-const beforeSetUp = hourParts.filter((id) => id !== 'setupHours');
-
-/**
- * The estimate of one zone: the class to use, and every quantity summed over its rows.
- * @param zone the zone
- * @param index its number within the calculation
- * @param factors the factors in force
- * @param options what else is wanted
- * @param options.rec takes down the lines
- * @param options.takeRow takes the quantities of each row
- * @returns the estimate, in base units
- */
-export function estimateZone(
-  zone: Zone,
-  index: number,
-  factors: FactorsInForce,
-  { rec, takeRow }: { rec?: Recorder | undefined; takeRow?: RowTaker | undefined } = {},
-): ZoneEstimate {
-  const { kinds } = zone;
-  // A record is of each row. Otherwise one row of each kind tells what may touch the zone and how long it is.
-  const rows = (!rec && kinds) || zone.rows;
-  rec?.inZone(index, zone.name);
-  const governing = governZone({ rows, below: zone.below }, factors, rec);
-  const conditions = zoneConditions(rows, governing, factors, rec);
-  const totals = noQuantities();
-  for (const row of kinds?.map(edged) ?? zone.rows) addRowQuantities(row, conditions, totals);
-  if (rec) {
-    const ofRows = rows.map((row) => {
-      const ofRow = noQuantities();
-      addRowQuantities(row, conditions, ofRow, rec);
-      return ofRow;
-    });
-    for (const id of rowOwned) {
-      const terms = rows.map(({ row }) => `${id}_r${row}`);
-      const values = ofRows.map((ofRow) => ofRow[id]);
-      rec.sum(`${id}@`, terms, values, addedQuantities[id].kind, 'sum');
-    }
-  }
-
-  const wash = washOf(governing, totals, conditions.wet, factors, rec);
-  totals.prewetHours = wash.hours.preWet;
-  totals.applyHours = wash.hours.apply;
-  totals.rinseHours = wash.hours.rinse;
-  totals.moveHours = moveHours(rows, factors, rec);
-  let other = 0;
-  for (const part of beforeSetUp) other += totals[part];
-  rec?.line(
-    'otherHours@',
-    beforeSetUp.map((part) => `${part}@`).join(' + '),
-    other,
-    'crewHours',
-    'otherHours',
-  );
-  const setting = setUp(crewHours(other), factors, rec);
-  totals.days = setting.days;
-  totals.setupHours = setting.hours;
-  totals.crewHours = other + setting.hours;
-  rec?.line('crewHours@', 'otherHours@ + setupHours@', totals.crewHours, 'crewHours', 'crewHours');
-  addPrice(totals, conditions.ofClass.prices, '@', rec);
-  rec?.line('bidPrice@', 'round(price@, 2)', bidPrice(totals.price), 'money', 'bidPrice');
-
-  const estimate: ZoneEstimate = {
-    zone,
-    governing,
-    wet: conditions.wet,
-    patch: wash.patch,
-    patches: wash.hours.patches,
-    totals,
-    finding: wash.finding,
-  };
-  if (takeRow || rec) shareOut(estimate, conditions, rec, takeRow);
-  return estimate;
-}
-
-/** The estimate of the job: its zones and their sum. */
+/** The estimate of the job or of some of its zones. */
 export interface JobEstimate {
   readonly zones: readonly ZoneEstimate[];
   readonly totals: Readonly<Quantities>;
+  /** Days of the whole job, unrounded, whichever zones are wanted. */
+  readonly jobDays: number;
   /** Why some totals are NaN. */
   readonly finding: string | undefined;
 }
 
+/** What else is wanted of an estimate. */
+export interface EstimateOptions {
+  /** The zones whose estimates are wanted; left out, all. What belongs to the job is worked out from all zones. */
+  readonly wanted?: readonly Zone[] | undefined;
+  /** Takes down the lines. */
+  readonly rec?: Recorder | undefined;
+  /** Takes the quantities of each row of the zones wanted. */
+  readonly takeRow?: RowTaker | undefined;
+}
+
+const shared = quantityIds.filter((id) => ['zone', 'job'].includes(addedQuantities[id].of));
+const sumsOfJob = Object.keys(jobSums) as (keyof typeof jobSums)[];
+
 /**
- * The estimate of several zones and their sum.
- * @param zones the zones, all of the job or one
+ * The estimate of a job, zone by zone, and the sum.
+ * @param zones all zones of the job
  * @param factors the factors in force
  * @param options what else is wanted
- * @param options.rec takes down the lines
- * @param options.takeRow takes the quantities of each row
  * @returns the estimates, in base units
  */
 export function estimateJob(
   zones: readonly Zone[],
   factors: FactorsInForce,
-  options: { rec?: Recorder | undefined; takeRow?: RowTaker | undefined } = {},
+  { wanted = zones, rec, takeRow }: EstimateOptions = {},
 ): JobEstimate {
-  const estimates = zones.map((zone, index) => estimateZone(zone, index, factors, options));
+  const rules = jobRules(factors, rec);
+  const isWanted = (zone: Zone): boolean => wanted.includes(zone);
+  const owns = zones.map((zone, index) =>
+    zoneOwn(zone, index, rules, factors, isWanted(zone) ? rec : undefined),
+  );
+  for (const own of owns)
+    if (rec && !isWanted(own.zone)) traceElsewhere(own, 'ownHours', own.ownHours, 'laborHours', rec);
+  const job = jobOwn(owns, rules.crew, factors, rec);
+  const all = owns.map((own, place) => {
+    const share = job.shares[place] ?? 0;
+    return zoneTotals(own, share, job, rules, factors, isWanted(own.zone) ? rec : undefined);
+  });
+  const short = upToMinimum(owns, all, rules, isWanted, rec);
+  const estimates = owns.flatMap((own, place) => {
+    const totals = all[place];
+    if (totals === undefined || !isWanted(own.zone)) return [];
+    rec?.inZone(own.index, own.zone.name);
+    totals.priceMinimum = short * (job.shares[place] ?? 0);
+    totals.price += totals.priceMinimum;
+    rec?.line('priceMinimum@', 'shortOfMinimum * zoneShare@', totals.priceMinimum, 'money', 'priceMinimum');
+    rec?.line('price@', 'priceBefore@ + priceMinimum@', totals.price, 'money', 'price');
+    rec?.line('bidPrice@', 'round(price@, 2)', bidPrice(totals.price), 'money', 'bidPrice');
+    const { governing, first, later } = own.decision;
+    const estimate: ZoneEstimate = {
+      zone: own.zone,
+      governing,
+      classToUse: first?.class,
+      laterClasses: later.map((wash) => wash.class),
+      washed: own.washed,
+      totals,
+      finding: own.finding,
+    };
+    if (takeRow || rec) shareOut(estimate, own, rules, rec, takeRow);
+    return [estimate];
+  });
   const totals = noQuantities();
   for (const { totals: ofZone } of estimates) for (const id of quantityIds) totals[id] += ofZone[id];
-  const { rec } = options;
-  if (rec) {
-    rec.inZone(undefined, '');
-    const suffixes = zones.map((_, index) => `_z${String(index + 1)}`);
-    for (const id of quantityIds) {
-      const terms = suffixes.map((suffix) => id + suffix);
-      rec.sum(
-        id,
-        terms,
-        estimates.map((zone) => zone.totals[id]),
-        addedQuantities[id].kind,
-        'sum',
-      );
-    }
-    rec.line('bidPrice', 'round(price, 2)', bidPrice(totals.price), 'money', 'bidPrice');
-    const governed = estimates.flatMap(({ governing }, index) =>
-      governing ? [{ symbol: `ceiling_z${String(index + 1)}`, value: governing.ceiling }] : [],
-    );
-    if (governed.length > 0) {
-      const least = Math.min(...governed.map(({ value }) => value));
-      rec.line(
-        'ceiling',
-        `min(${governed.map(({ symbol }) => symbol).join(', ')})`,
-        least,
-        'class',
-        'jobCeiling',
-      );
-    }
-  }
-  return { zones: estimates, totals, finding: estimates.find((zone) => zone.finding)?.finding };
+  if (rec && wanted.length === zones.length) traceJob(estimates, totals, rec);
+  return {
+    zones: estimates,
+    totals,
+    jobDays: job.days,
+    finding: estimates.find(({ finding }) => finding)?.finding,
+  };
 }
 
-function washOf(
-  governing: Governing | undefined,
-  totals: Quantities,
-  wet: PreWet,
+/** The quantities of a zone with its share of what belongs to the job; priced but for the minimum. */
+function zoneTotals(
+  own: ZoneOwn,
+  share: number,
+  job: JobOwn,
+  { crew, prices }: JobRules,
   factors: FactorsInForce,
   rec?: Recorder,
-): { hours: WashHours; patch?: Patch | undefined; finding?: string | undefined } {
-  const area = squareMetres(totals.washedArea);
-  if (governing === undefined || governing.classToUse === 0) {
-    return { hours: washWithClearWater(area, factors, rec) };
+): Quantities {
+  const totals = { ...own.sums };
+  totals.sampleHours = job.sampleHours * share;
+  totals.mobilizeHours = job.mobilizeHours * share;
+  totals.protectHours = job.protectHours * share;
+  totals.hireDays = job.hireDays * share;
+  const other = own.ownHours + totals.sampleHours + totals.mobilizeHours + totals.protectHours;
+  const perDay = factors.value('setup.perDay');
+  const persons = crew.size * crew.teams;
+  totals.days = other / (persons * (factors.value('shift') - perDay));
+  totals.setupHours = totals.days * perDay * persons;
+  totals.laborHours = other + totals.setupHours;
+  totals.crewHours = totals.laborHours / persons;
+  for (const id of sumsOfJob) totals[id] = prices[jobSums[id]] * share;
+  if (rec) {
+    rec.inZone(own.index, own.zone.name);
+    rec.line(
+      'zoneShare@',
+      own.ownHours > 0 ? 'ownHours@ / jobOwnHours' : String(share),
+      share,
+      'ratio',
+      'zoneShare',
+    );
+    rec.line('sampleHours@', 'jobSampleHours * zoneShare@', totals.sampleHours, 'laborHours', 'zoneShare');
+    rec.line(
+      'mobilizeHours@',
+      'mobilize_hours * zoneShare@',
+      totals.mobilizeHours,
+      'laborHours',
+      'zoneShare',
+    );
+    rec.line('protectHours@', 'protect_hours * zoneShare@', totals.protectHours, 'laborHours', 'zoneShare');
+    rec.line('hireDays@', 'jobHireDays * zoneShare@', totals.hireDays, 'days', 'zoneShare');
+    const before = 'ownHours@ + sampleHours@ + mobilizeHours@ + protectHours@';
+    rec.line('otherHours@', before, other, 'laborHours', 'otherHours');
+    rec.line(
+      'days@',
+      'otherHours@ / (team_size * teams * (shift - setup_perDay))',
+      totals.days,
+      'days',
+      'days',
+    );
+    rec.line(
+      'setupHours@',
+      'days@ * setup_perDay * team_size * teams',
+      totals.setupHours,
+      'laborHours',
+      'setupHours',
+    );
+    rec.line('laborHours@', 'otherHours@ + setupHours@', totals.laborHours, 'laborHours', 'laborHours');
+    rec.line('crewHours@', 'laborHours@ / (team_size * teams)', totals.crewHours, 'crewHours', 'crewHours');
+    for (const id of sumsOfJob)
+      rec.line(`${id}@`, `price_${jobSums[id]} * zoneShare@`, totals[id], 'money', 'zoneShare');
   }
-  const patch = patchInForce(factors, rec);
-  if ('none' in patch) {
-    const unknown = crewHours(NaN);
-    return { hours: { patches: NaN, preWet: unknown, apply: unknown, rinse: unknown }, finding: patch.none };
+  addPrice(totals, prices, '@', rec);
+  return totals;
+}
+
+/** What the job's price lacks to the least price of a job. */
+function upToMinimum(
+  owns: readonly ZoneOwn[],
+  totals: readonly Quantities[],
+  { prices }: JobRules,
+  isWanted: (zone: Zone) => boolean,
+  rec?: Recorder,
+): number {
+  // A zone without a number has its own finding.
+  const known = totals.flatMap(({ price }, place) =>
+    Number.isNaN(price) ? [] : [{ price, own: owns[place] }],
+  );
+  const price = known.reduce((sum, each) => sum + each.price, 0);
+  const short = Math.max(0, prices.minimum - price);
+  if (rec) {
+    for (const { own, price: of } of known)
+      if (own && !isWanted(own.zone)) traceElsewhere(own, 'priceBefore', of, 'money', rec);
+    rec.inZone(undefined, '');
+    rec.sum(
+      'jobPrice',
+      known.map(({ own }) => `priceBefore_z${String((own?.index ?? 0) + 1)}`),
+      known.map((each) => each.price),
+      'money',
+      'sum',
+    );
+    rec.line(
+      'shortOfMinimum',
+      'max(0 * price_minimum, price_minimum - jobPrice)',
+      short,
+      'money',
+      'shortOfMinimum',
+    );
   }
-  return { hours: washByPatch(area, patch, wet, factors, rec), patch };
+  return short;
+}
+
+/** A number of a zone that is not wanted itself, but shares with those that are. */
+function traceElsewhere(
+  { zone, index }: ZoneOwn,
+  symbol: string,
+  value: number,
+  kind: 'laborHours' | 'money',
+  rec: Recorder,
+): void {
+  rec.inZone(index, zone.name);
+  rec.given(`${symbol}@`, value, kind, 'otherZone');
+}
+
+function traceJob(estimates: readonly ZoneEstimate[], totals: Quantities, rec: Recorder): void {
+  rec.inZone(undefined, '');
+  const suffixes = estimates.map((_, index) => `_z${String(index + 1)}`);
+  for (const id of quantityIds) {
+    const terms = suffixes.map((suffix) => id + suffix);
+    const values = estimates.map((zone) => zone.totals[id]);
+    rec.sum(id, terms, values, addedQuantities[id].kind, 'sum');
+  }
+  rec.line('bidPrice', 'round(price, 2)', bidPrice(totals.price), 'money', 'bidPrice');
+  const governed = estimates.flatMap(({ governing }, index) =>
+    governing ? [{ symbol: `ceiling_z${String(index + 1)}`, value: governing.ceiling }] : [],
+  );
+  if (governed.length === 0) return;
+  const least = Math.min(...governed.map(({ value }) => value));
+  const expression = `min(${governed.map(({ symbol }) => symbol).join(', ')})`;
+  rec.line('ceiling', expression, least, 'class', 'jobCeiling');
 }
 
 /** Shares what belongs to the zone out over its rows, so that the rows add up to it. */
 function shareOut(
   estimate: ZoneEstimate,
-  conditions: ReturnType<typeof zoneConditions>,
+  own: ZoneOwn,
+  rules: JobRules,
   rec: Recorder | undefined,
   takeRow: RowTaker | undefined,
 ): void {
   const { totals, zone } = estimate;
-  const washed = totals.washedArea > 0;
-  const by = washed ? 'washedArea' : 'maskingArea';
+  const by = totals.washedArea > 0 ? 'washedArea' : 'maskingArea';
+  rec?.inZone(own.index, zone.name);
+  const passedOn: readonly QuantityId[] = [...shared, ...sumsOfJob, 'priceMinimum'];
   for (const row of zone.rows) {
-    const ofRow = noQuantities();
-    addRowQuantities(row, conditions, ofRow);
+    const ofRow = rowOwn(row, own, rules);
     const share = totals[by] > 0 ? ofRow[by] / totals[by] : 1 / zone.rows.length;
     rec?.inRow(row.row, row.wall);
     const expression = totals[by] > 0 ? `${by}# / ${by}@` : `1 / ${String(zone.rows.length)}`;
     rec?.line('share#', expression, share, 'ratio', 'share');
-    for (const id of zoneOwned) {
+    for (const id of passedOn) {
       ofRow[id] = totals[id] * share;
       rec?.line(`${id}#`, `${id}@ * share#`, ofRow[id], addedQuantities[id].kind, 'share');
     }
-    for (const part of hourParts) ofRow.crewHours += ofRow[part];
-    rec?.line(
-      'crewHours#',
-      hourParts.map((part) => `${part}#`).join(' + '),
-      ofRow.crewHours,
-      'crewHours',
-      'crewHours',
-    );
-    addPrice(ofRow, conditions.ofClass.prices, '#', rec);
+    for (const part of hourParts) ofRow.laborHours += ofRow[part];
+    ofRow.crewHours = ofRow.laborHours / (rules.crew.size * rules.crew.teams);
+    if (rec) {
+      const parts = hourParts.map((part) => `${part}#`).join(' + ');
+      rec.line('laborHours#', parts, ofRow.laborHours, 'laborHours', 'laborHours');
+      rec.line('crewHours#', 'laborHours# / (team_size * teams)', ofRow.crewHours, 'crewHours', 'crewHours');
+    }
+    addPrice(ofRow, rules.prices, '#', rec);
+    ofRow.price += ofRow.priceMinimum;
+    rec?.line('price#', 'priceBefore# + priceMinimum#', ofRow.price, 'money', 'price');
     takeRow?.(row, ofRow, estimate);
   }
 }

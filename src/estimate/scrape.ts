@@ -1,54 +1,52 @@
-import { residueOf } from '../govern/need-class';
-import { crewHours, type CrewHours, type SquareMetres } from '../quantity/quantities';
-import { DEFAULT_MORTAR, mortarTypes, type MortarType } from '../rules/mortars';
+import { effortOf, type Efforts } from '../govern/effort';
+import { residueOf } from '../govern/residue';
+import type { LaborHours } from '../quantity/quantities';
+import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Residue } from '../rules/residues';
+import { residues, type Residue } from '../rules/residues';
 import type { Recorder } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
+import { hoursOf, type Crew } from './crew';
 
-/** The rates of dry scraping, and the effort that each mortar asks for. */
-export interface ScrapeRates {
-  /** m2 a crew-hour, Type N mortar */
-  readonly rate: Readonly<Record<Residue, number>>;
-  /** 1 for Type N */
-  readonly effort: Readonly<Record<MortarType, number>>;
-}
+/** The rates of dry scraping of Type N mortar, m2 a labor-hour. */
+export type ScrapeRates = Readonly<Record<Residue, number>>;
 
 /**
- * The rates in force. Effort = (28-day strength / that of Type N)^x; strengths from ASTM C270, x an assumption.
+ * The rates in force.
  * @param factors the factors in force
- * @returns rates by residue, efforts by mortar
+ * @returns rates by residue, m2 a labor-hour
  */
 export function scrapeRates(factors: FactorsInForce): ScrapeRates {
-  const typeN = factors.value('mortar.N.strength');
-  const power = factors.value('mortar.effortExponent');
-  const effort = (type: MortarType) => (factors.value(`mortar.${type}.strength`) / typeN) ** power;
-  return {
-    rate: {
-      light: factors.value('rate.scrape.light'),
-      moderate: factors.value('rate.scrape.moderate'),
-      heavy: factors.value('rate.scrape.heavy'),
-    },
-    effort: Object.fromEntries(mortarTypes.map((type) => [type, effort(type)])) as Record<MortarType, number>,
-  };
+  return Object.fromEntries(residues.map((name) => [name, factors.value(`rate.scrape.${name}`)])) as Record<
+    Residue,
+    number
+  >;
 }
 
 /**
- * Crew-hours of dry scraping of a row: area by rate, times the effort of its mortar.
+ * Labor-hours of dry scraping of a row: area by rate, times the effort of its mortar and what slows the person.
  * @param row the wall row
  * @param area its washed area, m2
- * @param rates the rates in force
- * @param rec takes down the lines
- * @returns crew-hours
+ * @param slowed how the row slows the work, a ratio
+ * @param rules rates and efforts in force
+ * @param rules.rates m2 a labor-hour by residue
+ * @param rules.efforts by mortar
+ * @param crew the crew in force
+ * @param rec takes down the lines; `slowed#` has been taken down
+ * @returns labor-hours
  */
-export function scrapeHours(row: WallRow, area: SquareMetres, rates: ScrapeRates, rec?: Recorder): CrewHours {
+export function scrapeHours(
+  row: WallRow,
+  area: number,
+  slowed: number,
+  { rates, efforts }: { readonly rates: ScrapeRates; readonly efforts: Efforts },
+  crew: Crew,
+  rec?: Recorder,
+): LaborHours {
   const residue = residueOf(row);
-  const type = row.mortar ?? DEFAULT_MORTAR;
-  const hours = (area / rates.rate[residue]) * rates.effort[type];
-  if (rec) {
-    const effort = `(mortar_${type}_strength / mortar_N_strength)^mortar_effortExponent`;
-    rec.line('effort#', effort, rates.effort[type], 'ratio', row.mortar ? 'mortarEffort' : 'mortarDefault');
-    rec.line('scrapeHours#', `washedArea# / rate_scrape_${residue} * effort#`, hours, 'crewHours', 'scrape');
-  }
-  return crewHours(hours);
+  const effort = effortOf(row, efforts, rec);
+  const hours = hoursOf((area / rates[residue]) * effort * slowed * constants.minPerHour.value, crew);
+  const expression = `washedArea# / rate_scrape_${residue} * effort# * slowed# / working_share`;
+  rec?.line('scrapeHours#', expression, hours, 'laborHours', 'scrape');
+  return hours;
 }

@@ -1,102 +1,166 @@
-import { crewHours, type CrewHours, type SquareMetres } from '../quantity/quantities';
-import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
+import { fromBase } from '../quantity/conversions';
+import { show, unitOf } from '../quantity/systems';
 import type { Recorder } from '../trace/recorder';
-import type { Patch } from './patch';
-import type { PreWet } from './pre-wet';
 
-/** The crew's hours of a zone from wetting to rinsing. */
-export interface WashHours {
-  readonly patches: number;
-  readonly preWet: CrewHours;
-  readonly apply: CrewHours;
-  readonly rinse: CrewHours;
+/** The window of the label, and how a team goes from patch to patch. Minutes and m2. */
+export interface CycleRules {
+  readonly leastDwell: number;
+  readonly mostDwell: number;
+  readonly leastPatch: number;
+  readonly mostPatch: number;
+  readonly change: number;
+  readonly leastPasses: number;
+  readonly mostPasses: number;
+}
+
+/** Team-time on an area, min/m2. */
+export interface StepTimes {
+  /** To apply. */
+  readonly apply: number;
+  /** To rinse. */
+  readonly rinse: number;
+  /** To scrub, all of the team. */
+  readonly scrub: number;
+}
+
+/** How a face is washed, patch after patch. */
+export interface WashCycle {
+  /** Times that cleaner is applied, scrubbed and rinsed off; the share beyond a whole number is that of the dirtier patches. */
+  readonly passes: number;
+  /** m2 */
+  readonly patch: number;
+  /** Time on an area of the slower of applying and rinsing, min/m2. */
+  readonly slower: number;
+  /** Time on an area of the quicker one, paced so that no point is rinsed too soon, min/m2. */
+  readonly paced: number;
+  /** Scrubbing in one pass, min/m2. */
+  readonly scrub: number;
+  /** Wait after scrubbing a patch, min. */
+  readonly wait: number;
+  /** Team-time on an area, min/m2. */
+  readonly time: number;
 }
 
 /**
- * Crew-hours of washing a zone patch by patch: pre-wet, apply, wait, rinse. The next patch is pre-wetted during the
- * wait; only the first has no wait to hide in.
- * @param area washed area of the zone, m2
- * @param patch the patch
- * @param wet the pre-wet of the zone
+ * The cycle rules in force.
  * @param factors the factors in force
- * @param rec takes down the lines
- * @returns whole patches, and crew-hours by part
+ * @returns window, patches and passes
  */
-export function washByPatch(
-  area: SquareMetres,
-  patch: Patch,
-  wet: PreWet,
-  factors: FactorsInForce,
-  rec?: Recorder,
-): WashHours {
-  const crew = factors.value('crew');
-  const coats = factors.value('cleaner.applications');
-  const apply = factors.value('rate.apply');
-  const rinse = factors.value('rate.rinse');
-  const rinses = factors.value('rinse.count');
-  const hour = constants.minPerHour.value;
-  const patches = Math.max(0, Math.ceil(area / patch.area - constants.guard.value));
-  const hidden = Math.min(wet.contact, patch.wait);
-  const preWetMinutes = patches * wet.contact;
-  const applyMinutes =
-    patches * ((patch.area / apply) * coats + patch.wait) - Math.max(0, patches - 1) * hidden;
-  const rinseMinutes = patches * (patch.area / rinse) * rinses;
-  const hours: WashHours = {
-    patches,
-    preWet: crewHours((preWetMinutes * crew) / hour),
-    apply: crewHours((applyMinutes * crew) / hour),
-    rinse: crewHours((rinseMinutes * crew) / hour),
+export function cycleRules(factors: FactorsInForce): CycleRules {
+  return {
+    leastDwell: factors.value('dwell.least'),
+    mostDwell: factors.value('dwell.most'),
+    leastPatch: factors.value('patch.least'),
+    mostPatch: factors.value('patch.most'),
+    change: factors.value('patch.change'),
+    leastPasses: factors.value('cleaner.applications'),
+    mostPasses: factors.value('cleaner.mostApplications'),
   };
-  if (rec) {
-    rec.line('patches@', 'ceil(washedArea@ / patch - guard)', patches, 'count', 'patches');
-    rec.line(
-      'prewetHours@',
-      'patches@ * prewetContact@ * crew / minPerHour',
-      hours.preWet,
-      'crewHours',
-      'prewetHours',
-    );
-    rec.line(
-      'applyHours@',
-      '(patches@ * (patch / rate_apply * cleaner_applications + wait) - max(0, patches@ - 1) * min(prewetContact@, wait)) * crew / minPerHour',
-      hours.apply,
-      'crewHours',
-      'applyHours',
-    );
-    rec.line(
-      'rinseHours@',
-      'patches@ * patch / rate_rinse * rinse_count * crew / minPerHour',
-      hours.rinse,
-      'crewHours',
-      'rinseHours',
-    );
-  }
-  return hours;
 }
 
 /**
- * Crew-hours of washing a zone with clear water: it has no dwell, so no patch and no wait, only the rinse.
- * @param area washed area of the zone, m2
- * @param factors the factors in force
- * @param rec takes down the lines
- * @returns crew-hours by part
+ * The wash of a face, patch after patch: apply, scrub, rinse, step over. With g the slower and q the quicker of applying
+ * and rinsing and e the scrubbing of a pass, a patch A takes its last point A (g + e) at the most from cleaner to rinse
+ * and its first A (q + e) at the least; the patch is the largest that keeps the most dwell, and the quicker step is
+ * paced, or the team waits, so that the least is kept too. Scrubbing that does not fit into the window of the smallest
+ * patch is done in more passes. An assumption of ours; that the cleaner must not dry is BIA Technical Note 20.
+ * @param times team-time of each step on an area
+ * @param rules window, patches and passes
+ * @returns the cycle; `none` with the factors that stand against it where there is none
  */
-export function washWithClearWater(area: SquareMetres, factors: FactorsInForce, rec?: Recorder): WashHours {
-  const crew = factors.value('crew');
-  const minutesOfCrew = (area / factors.value('rate.rinse')) * factors.value('rinse.count');
-  const rinse = crewHours((minutesOfCrew * crew) / constants.minPerHour.value);
-  if (rec) {
-    rec.line('patches@', '0', 0, 'count', 'noPatch');
-    rec.line('prewetHours@', '0', 0, 'crewHours', 'noPrewet');
-    rec.line('applyHours@', '0', 0, 'crewHours', 'noCleaner');
-    rec.line(
-      'rinseHours@',
-      'washedArea@ / rate_rinse * rinse_count * crew / minPerHour',
-      rinse,
-      'crewHours',
-      'clearRinseHours',
-    );
+export function washCycle(
+  { apply, rinse, scrub }: StepTimes,
+  rules: CycleRules,
+): WashCycle | { readonly none: 'slow' | 'passes'; readonly passes: number } {
+  const { leastDwell, mostDwell, leastPatch, mostPatch, change } = rules;
+  const slower = Math.max(apply, rinse);
+  const quicker = Math.min(apply, rinse);
+  // Time for the brush on the smallest patch, within the window.
+  const room = mostDwell / leastPatch - slower;
+  if (!(room > 0)) return { none: 'slow', passes: NaN };
+  const passes = Math.max(rules.leastPasses, 1, scrub / room);
+  if (passes > rules.mostPasses) return { none: 'passes', passes };
+  const ofPass = scrub / passes;
+  const byWindow = mostDwell / (slower + ofPass);
+  const patch = Math.min(byWindow, mostPatch);
+  const paced =
+    byWindow <= mostPatch
+      ? Math.max(quicker, (leastDwell * (slower + ofPass)) / mostDwell - ofPass)
+      : Math.max(quicker, slower - (mostDwell - leastDwell) / patch);
+  const wait = byWindow <= mostPatch ? 0 : Math.max(0, leastDwell - patch * (paced + ofPass));
+  const time = passes * (slower + paced + wait / patch + change / patch) + scrub;
+  return { passes, patch, slower, paced, scrub: ofPass, wait, time };
+}
+
+/**
+ * Writes the lines of a cycle.
+ * @param cycle the cycle
+ * @param times what it was worked out from
+ * @param rules window, patches and passes
+ * @param rec takes down the lines; `applyTime#`, `rinseTime#` and `scrubTime#` have been taken down
+ */
+export function traceCycle(cycle: WashCycle, times: StepTimes, rules: CycleRules, rec: Recorder): void {
+  const slower = times.apply >= times.rinse ? 'applyTime#' : 'rinseTime#';
+  const quicker = times.apply >= times.rinse ? 'rinseTime#' : 'applyTime#';
+  const byWindow = rules.mostDwell / (cycle.slower + cycle.scrub) <= rules.mostPatch;
+  rec.line('slower#', 'max(applyTime#, rinseTime#)', cycle.slower, 'minutesPerArea', 'slowerStep');
+  rec.line(
+    'washPasses#',
+    `max(cleaner_applications, 1, scrubTime# / (dwell_most / patch_least - ${slower}))`,
+    cycle.passes,
+    'count',
+    'washPasses',
+  );
+  rec.line('scrubPass#', 'scrubTime# / washPasses#', cycle.scrub, 'minutesPerArea', 'scrubPass');
+  rec.line('patch#', 'min(dwell_most / (slower# + scrubPass#), patch_most)', cycle.patch, 'area', 'patch');
+  rec.line(
+    'paced#',
+    byWindow
+      ? `max(${quicker}, dwell_least * (slower# + scrubPass#) / dwell_most - scrubPass#)`
+      : `max(${quicker}, slower# - (dwell_most - dwell_least) / patch#)`,
+    cycle.paced,
+    'minutesPerArea',
+    'paced',
+  );
+  rec.line(
+    'wait#',
+    byWindow ? '0 * dwell_least' : 'max(0 * dwell_least, dwell_least - patch# * (paced# + scrubPass#))',
+    cycle.wait,
+    'minutes',
+    'wait',
+  );
+  rec.line(
+    'cycle#',
+    'washPasses# * (slower# + paced# + wait# / patch# + patch_change / patch#) + scrubTime#',
+    cycle.time,
+    'minutesPerArea',
+    'cycle',
+  );
+}
+
+/**
+ * Why a face cannot be washed with a cleaner, in words.
+ * @param none what the cycle lacks
+ * @param none.none which rule stands against it
+ * @param none.passes the passes that it would take
+ * @param wall label of the wall
+ * @param rinse time to rinse, min/m2
+ * @param factors the factors in force
+ * @returns a sentence that names the factors
+ */
+export function noCycle(
+  { none, passes }: { readonly none: 'slow' | 'passes'; readonly passes: number },
+  wall: string,
+  rinse: number,
+  factors: FactorsInForce,
+): string {
+  const { system } = factors;
+  const number = (value: number): string => String(Number(value.toPrecision(3)));
+  if (none === 'passes') {
+    return `Wall ${wall} would take ${number(passes)} passes of cleaner, more than cleaner.mostApplications, ${number(factors.value('cleaner.mostApplications'))}: its residue does not come off within the dwell. Accepted: a stronger class, a longer dwell.most, a smaller patch.least, more persons in team.size, or more passes where the label allows them.`;
   }
-  return { patches: 0, preWet: crewHours(0), apply: crewHours(0), rinse };
+  const patch = `${number(show(factors.value('patch.least'), 'area', system))} ${unitOf('area', system)}`;
+  const slow = Math.max(1 / factors.value('rate.apply'), rinse) * factors.value('patch.least');
+  return `Wall ${wall} has no contact window: on the smallest patch, patch.least ${patch}, applying or rinsing alone takes ${number(fromBase(slow, 'min'))} min, and dwell.most is ${number(factors.value('dwell.most'))} min. Accepted: a smaller patch.least, a longer dwell.most, a quicker rate.apply, or a larger nozzle.number.`;
 }

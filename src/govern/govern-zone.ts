@@ -2,28 +2,28 @@ import { comparable } from '../quantity/cell';
 import { STRONGEST_CLASS, type CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce, MaterialInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
+import { netArea } from '../walls/net-area';
 import type { WallRow } from '../walls/wall-row';
 import type { Zone } from '../walls/zones';
-import { needClass, needsOf } from './need-class';
+import { needClass, residueRules } from './residue';
 
-/** What may touch a zone, what does, and why. */
+/** What may touch a zone, and why. */
 export interface Governing {
-  /** The strongest class that the zone's weakest unmasked material allows. */
+  /** The strongest class that the material that tolerates least allows. */
   readonly ceiling: CleanerClass;
   /** The materials that set the ceiling, in the order of the rows. */
   readonly governors: readonly MaterialInForce[];
-  /** The greatest need among the unmasked rows. */
-  readonly mostNeed: number;
-  /** The class to use. */
-  readonly classToUse: CleanerClass;
+  /** The greatest need among the bare masonry. */
+  readonly mostNeed: CleanerClass;
 }
 
 /**
- * The governing ceiling of a zone and the class to use: the gentlest that does the work, never above the ceiling.
- * @param zone the rows of the zone, and the rows below that its rinse runs over: their ceilings count too
+ * The governing ceiling of what is bare in a zone: the least of the ceilings of the unmasked rows, and of the unmasked
+ * rows below that receive its rinse. A row with nothing to wash governs nothing. Common practice.
+ * @param zone the rows of the zone, and the rows below that its rinse runs over
  * @param factors the factors in force
  * @param rec takes down the lines
- * @returns the decision, or undefined where every row is masked and nothing is washed
+ * @returns the decision, or undefined where no bare row is left and nothing is washed
  */
 export function governZone(
   { rows, below }: Pick<Zone, 'rows' | 'below'>,
@@ -31,30 +31,31 @@ export function governZone(
   rec?: Recorder,
 ): Governing | undefined {
   let ceiling: number = STRONGEST_CLASS;
-  let mostNeed = 0;
+  let mostNeed: CleanerClass = 0;
   let washed = false;
   let neediest: WallRow | undefined;
   const materials = new Set<MaterialInForce>();
-  const needs = needsOf(factors);
+  const rules = residueRules(factors);
   for (const row of rows) {
-    if (row.masked) continue;
+    if (row.masked || netArea(row) <= 0) continue;
     washed = true;
     materials.add(row.material);
     ceiling = Math.min(ceiling, row.material.ceiling);
+    if (!row.material.masonry) continue;
     rec?.inRow(row.row, row.wall);
-    const need = needClass(row, needs, rec);
+    const need = needClass(row, rules, rec);
     if (need > mostNeed) {
       mostNeed = need;
       neediest = row;
     }
   }
   if (!washed) return undefined;
-  for (const { material } of below) {
-    materials.add(material);
-    ceiling = Math.min(ceiling, material.ceiling);
+  for (const row of below) {
+    if (netArea(row) <= 0) continue;
+    materials.add(row.material);
+    ceiling = Math.min(ceiling, row.material.ceiling);
   }
   const governors = [...materials].filter((material) => material.ceiling === ceiling);
-  const classToUse = Math.min(ceiling, factors.chosenClass ?? mostNeed) as CleanerClass;
   if (rec) {
     const symbols = [...materials].map((material) => {
       const symbol = `ceiling_${symbolOf(material)}`;
@@ -63,13 +64,8 @@ export function governZone(
     });
     rec.line('ceiling@', `min(${symbols.join(', ')})`, ceiling, 'class', 'ceiling');
     rec.line('mostNeed@', neediest ? `need_r${String(neediest.row)}` : '0', mostNeed, 'class', 'mostNeed');
-    if (factors.chosenClass === undefined) {
-      rec.line('class@', 'min(ceiling@, mostNeed@)', classToUse, 'class', 'classToUse');
-    } else {
-      rec.line('class@', `min(ceiling@, ${String(factors.chosenClass)})`, classToUse, 'class', 'chosenClass');
-    }
   }
-  return { ceiling: ceiling as CleanerClass, governors, mostNeed, classToUse };
+  return { ceiling: ceiling as CleanerClass, governors, mostNeed };
 }
 
 /**

@@ -14,7 +14,9 @@ export type LitresPerSquareMetre = Quantity<'L/m2'>;
 /** Time in min. */
 export type Minutes = Quantity<'min'>;
 /** Working time of persons, h times persons. */
-export type CrewHours = Quantity<'person h'>;
+export type LaborHours = Quantity<'person h'>;
+/** Time of a team on an area, min/m2. */
+export type MinutesPerSquareMetre = Quantity<'min/m2'>;
 /** Working days of the crew. */
 export type Days = Quantity<'d'>;
 /** Flow in L/min. */
@@ -51,11 +53,17 @@ export const litresPerSquareMetre = (value: number): LitresPerSquareMetre => val
  */
 export const minutes = (value: number): Minutes => value as Minutes;
 /**
- * Marks a plain number as crew-hours.
+ * Marks a plain number as labor-hours.
  * @param value working time in hours times persons
  * @returns the same number
  */
-export const crewHours = (value: number): CrewHours => value as CrewHours;
+export const laborHours = (value: number): LaborHours => value as LaborHours;
+/**
+ * Marks a plain number as minutes on an area.
+ * @param value time in min/m2
+ * @returns the same number
+ */
+export const minutesPerSquareMetre = (value: number): MinutesPerSquareMetre => value as MinutesPerSquareMetre;
 /**
  * Marks a plain number as days.
  * @param value days of work

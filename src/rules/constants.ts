@@ -1,6 +1,5 @@
 import type { Kind } from '../quantity/systems';
 import { conversionFactor, toBase } from '../quantity/conversions';
-import { STRONGEST_CLASS } from './cleaner-classes';
 import type { SourceKind } from './source-kinds';
 import type { SourceId } from './sources';
 
@@ -25,13 +24,7 @@ export const constants = {
     source: 'sp811',
     ...published,
   },
-  strongestClass: {
-    value: STRONGEST_CLASS,
-    kind: 'class',
-    meaning: 'strongest class that is offered',
-    source: 'tn20',
-    ...published,
-  },
+  oneDay: { value: 1, kind: 'days', meaning: 'one day', source: 'geometry', sourceKind: 'computed' },
   onePerson: { value: 1, kind: 'persons', meaning: 'one person', source: 'geometry', sourceKind: 'computed' },
   guard: {
     value: 1e-9,

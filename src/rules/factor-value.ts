@@ -1,4 +1,5 @@
-import type { Cell } from '../quantity/cell';
+import { isBlankOrZero, type Cell } from '../quantity/cell';
+import { tradeWord } from '../quantity/trade-word';
 import { toBase } from '../quantity/conversions';
 import { show, take, unitOf, type System } from '../quantity/systems';
 import type { Factor } from './factors';
@@ -7,7 +8,7 @@ import type { Factor } from './factors';
 const NEXT_TO_NOTHING = 1e-6;
 
 /** What holds for a value that a user gives. */
-export type Accepted = Pick<Factor, 'unit' | 'kind' | 'least' | 'most' | 'positive' | 'whole'> & {
+export type Accepted = Pick<Factor, 'unit' | 'kind' | 'least' | 'most' | 'positive' | 'whole' | 'choices'> & {
   readonly value?: number;
 };
 
@@ -23,6 +24,7 @@ export function readFactorValue(
   range: Accepted,
   system: System,
 ): { readonly value: number } | { readonly accepted: string } {
+  if (range.choices) return readWord(cell, range.choices);
   // A value that is next to nothing divides as badly as 0 does: results would overflow.
   const isAboveZero = range.positive === true && range.least === 0;
   const leastUsable = isAboveZero ? (range.value ?? 1) * NEXT_TO_NOTHING : range.least;
@@ -35,6 +37,16 @@ export function readFactorValue(
   const isTiny = seen !== undefined && seen > 0 && seen < least;
   const from = isAboveZero && !isTiny ? 0 : least;
   return { accepted: acceptedRange(from, most, range, unitOf(range.kind, system)) };
+}
+
+function readWord(
+  cell: Cell,
+  choices: readonly string[],
+): { readonly value: number } | { readonly accepted: string } {
+  const word =
+    cell.type === 'text' ? tradeWord(cell.value) : cell.type === 'boolean' ? (cell.value ? 'yes' : 'no') : '';
+  const value = isBlankOrZero(cell) ? 0 : choices.indexOf(word);
+  return value < 0 ? { accepted: choices.join(', ') } : { value };
 }
 
 /**

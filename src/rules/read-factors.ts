@@ -1,5 +1,6 @@
 import { cellProblem, WashdownError, badInput, type Problem } from '../quantity/problem';
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
+import { tradeWord } from '../quantity/trade-word';
 import { fromBase, toBase } from '../quantity/conversions';
 import { nearest } from '../quantity/nearest';
 import { unitOf, type System } from '../quantity/systems';
@@ -10,7 +11,7 @@ import {
   type CleanerClass,
 } from './cleaner-classes';
 import { numberOf, readFactorValue, type Accepted } from './factor-value';
-import { factors, type Factor, type FactorId } from './factors';
+import { factors, formerIds, otherSpellings, type Factor, type FactorId } from './factors';
 import { materials, type Material } from './materials';
 
 /** The factors of one calculation: starting values with the user's own on top. */
@@ -18,8 +19,10 @@ export interface FactorsInForce {
   readonly system: System;
   /** The value of a factor in its base (SI) unit. */
   readonly value: (id: FactorId) => number;
-  /** Whether the user gave a value in place of the starting one. */
+  /** Whether the user gave a value in place of the starting one, or of none. */
   readonly overridden: (id: FactorId) => boolean;
+  /** The word that a factor with choices stands at. */
+  readonly choice: (id: FactorId) => string;
   /** The cleaner class that the user chose, where they chose one. */
   readonly chosenClass: CleanerClass | undefined;
   /** The materials known, with the user's own values on top. */
@@ -48,7 +51,16 @@ const propertyNames = Object.keys(materialProperties) as MaterialProperty[];
 const startingValues = new Map<string, number>(
   factors.map(({ id, value, unit }) => [id, toBase(value, unit)]),
 );
-const factorByName = new Map<string, Factor>(factors.map((row) => [comparable(row.id), row]));
+const rowById = new Map<string, Factor>(factors.map((row) => [row.id, row]));
+const factorByName = new Map<string, Factor>([
+  ...factors.map((row): [string, Factor] => [comparable(row.id), row]),
+  ...Object.entries(otherSpellings).map(([other, id]): [string, Factor] => [
+    comparable(other),
+    // Every second spelling is of an id of the table.
+    rowById.get(id) as Factor,
+  ]),
+]);
+const successors = new Map(Object.entries(formerIds).map(([id, successor]) => [comparable(id), successor]));
 const BY_NEED = 'by need';
 const UNITS = 'units';
 const CHOSEN_CLASS = 'cleaner.class';
@@ -133,7 +145,8 @@ class OverrideReader {
   }
 
   take(row: FactorRow): void {
-    const name = comparable(row.id);
+    const factor = factorByName.get(comparable(row.id));
+    const name = comparable(factor?.id ?? row.id);
     if (this.#ids.has(name)) {
       this.#refuse(row, `the factor "${row.id}" a second time`, 'each factor once');
       return;
@@ -144,7 +157,6 @@ class OverrideReader {
       this.#takeClass(row);
       return;
     }
-    const factor = factorByName.get(name);
     if (factor) {
       this.#takeFactor(row, factor);
       return;
@@ -152,6 +164,11 @@ class OverrideReader {
     const material = OWN_MATERIAL.exec(row.id.trim());
     if (material?.[1] && material[2]) {
       this.#takeMaterial(row, material[1], material[2].toLowerCase() as MaterialProperty);
+      return;
+    }
+    const successor = successors.get(name);
+    if (successor !== undefined) {
+      this.#refuse(row, `the factor "${row.id}", which is no longer in use,`, `in its place ${successor}`);
       return;
     }
     const known = [...factors.map(({ id }) => id as string), UNITS, CHOSEN_CLASS, ...materialFactorIds()];
@@ -167,13 +184,14 @@ class OverrideReader {
     // Every id of the table has a starting value.
     const value = (id: FactorId): number => given.get(id) ?? (startingValues.get(id) as number);
     const inForce = this.#materialsInForce();
-    if (value('dwell.least') > value('dwell.most')) {
-      this.#problems.push({
-        type: 'input',
-        column: 'dwell.least',
-        message: 'The least dwell is longer than the most dwell. Accepted: dwell.least at most dwell.most.',
-      });
-    }
+    const atMost = (less: FactorId, more: FactorId, wrong: string): void => {
+      if (value(less) <= value(more)) return;
+      const message = `${wrong} Accepted: ${less} at most ${more}.`;
+      this.#problems.push({ type: 'input', column: less, message });
+    };
+    atMost('dwell.least', 'dwell.most', 'The least dwell is longer than the most dwell.');
+    atMost('patch.least', 'patch.most', 'The smallest patch is larger than the largest.');
+    atMost('access.groundMove', 'access.move', 'A move on the ground takes longer than one above it.');
     if (value('setup.perDay') >= value('shift')) {
       this.#problems.push({
         type: 'input',
@@ -181,17 +199,28 @@ class OverrideReader {
         message: 'Set-up takes the whole shift. Accepted: setup.perDay less than shift.',
       });
     }
+    if (given.has('price.labor') && given.has('price.crew')) {
+      this.#problems.push({
+        type: 'input',
+        column: 'price.crew',
+        message:
+          'Both price.labor and price.crew are given. Accepted: one of them: price.labor for one person for one hour, or price.crew for the whole crew.',
+      });
+    }
     if (this.#problems.length > 0) throw new WashdownError(this.#problems);
     return {
       system: this.#system,
       value,
       overridden: (id) => given.has(id),
+      choice: (id) => rowById.get(id)?.choices?.[value(id)] ?? '',
       chosenClass: this.#chosenClass,
       materials: inForce,
     };
   }
 
   #takeFactor(row: FactorRow, factor: Factor): void {
+    // What has no starting value is not given by a blank cell.
+    if (factor.unset && row.cell.type === 'blank') return;
     const value = this.#valueOf(row, factor);
     if (value !== undefined) this.#given.set(factor.id, value);
   }
@@ -251,6 +280,9 @@ class OverrideReader {
       inForce.push({
         code: own.code,
         name: own.code,
+        aliases: [],
+        masonry: true,
+        texture: 'smooth',
         ceiling: ceiling as CleanerClass,
         suction,
         pressure,
@@ -281,17 +313,18 @@ class OverrideReader {
 }
 
 /**
- * The material of a name or code.
+ * The material of a name, a code or a further name.
  * @param among the materials known
- * @param name a name or code, case and spacing ignored
+ * @param name what was typed; case, spacing, hyphens and British spelling ignored
  * @returns the material, or undefined
  */
-export function findMaterial<M extends { code: string; name: string }>(
+export function findMaterial<M extends { code: string; name: string; aliases: readonly string[] }>(
   among: readonly M[],
   name: string,
 ): M | undefined {
-  const wanted = comparable(name);
-  return among.find((row) => comparable(row.code) === wanted || comparable(row.name) === wanted);
+  const wanted = tradeWord(name);
+  const is = (text: string): boolean => tradeWord(text) === wanted;
+  return among.find((row) => is(row.code) || is(row.name)) ?? among.find(({ aliases }) => aliases.some(is));
 }
 
 function materialFactorIds(): string[] {

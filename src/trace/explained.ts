@@ -2,19 +2,24 @@
 export const explainedByJob = { governing: 'ceiling', 'bid price': 'bidPrice' } as const;
 
 /** The numbers that each zone has of its own, by the name that a user asks for. */
-export const explainedByZone = {
-  class: 'class',
+export const explainedByZone = { class: 'class' } as const;
+
+/** The numbers that each washed row has of its own, by the name that a user asks for. */
+export const explainedByRow = {
   'pre-wet minutes': 'prewetTime',
-  passes: 'passes',
-  patches: 'patches',
+  'pre-wet passes': 'prewetPasses',
+  passes: 'washPasses',
+  patch: 'patch',
+  wait: 'wait',
+  pressure: 'pressure',
+  flow: 'flow',
+  'left to the brush': 'left',
 } as const;
 
 /** The numbers that are the same for every zone, by the name that a user asks for. */
 export const explainedByFactors = {
-  patch: 'patch',
-  wait: 'wait',
   'time to dry': 'timeToDry',
-  flow: 'flow',
-  'fan width': 'fanWidth',
-  'reaction force': 'reactionForce',
+  mistings: 'mistings',
+  'days of the job': 'jobDays',
+  'days of hire': 'jobHireDays',
 } as const;

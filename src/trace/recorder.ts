@@ -105,6 +105,27 @@ export class Recorder {
   }
 
   /**
+   * A number that was worked out likewise elsewhere, and is not taken apart here.
+   * @param symbol its name
+   * @param value in the base unit
+   * @param kind what it measures
+   * @param method the rule that it follows
+   */
+  given(symbol: string, value: number, kind: Kind, method: MethodId): void {
+    const { rule, source, kind: sourceKind } = methods[method];
+    this.put(symbol, '', value, kind, rule, sources[source], sourceKind);
+  }
+
+  /**
+   * The value of a factor in the base unit.
+   * @param id the factor
+   * @returns its value in force
+   */
+  value(id: FactorId): number {
+    return this.factorsInForce.value(id);
+  }
+
+  /**
    * A property of a material.
    * @param symbol its name in the expressions
    * @param material the material in force
@@ -166,6 +187,32 @@ export class Recorder {
       soFar = name;
     }
     if (terms.length === 0) this.line(symbol, '0', 0, kind, method);
+  }
+
+  /**
+   * The greatest of many numbers, in pieces that a cell can hold.
+   * @param symbol name of the greatest
+   * @param terms names of the numbers, in order
+   * @param values their values in the base unit, in the same order
+   * @param kind what they measure
+   * @param method the rule that it follows
+   */
+  most(
+    symbol: string,
+    terms: readonly string[],
+    values: readonly number[],
+    kind: Kind,
+    method: MethodId,
+  ): void {
+    let soFar: string[] = [];
+    let most = -Infinity;
+    for (let start = 0; start < terms.length; start += TERMS_A_LINE) {
+      const end = Math.min(start + TERMS_A_LINE, terms.length);
+      most = Math.max(most, ...values.slice(start, end));
+      const name = end === terms.length ? symbol : `${symbol}_to${String(end)}`;
+      this.line(name, `max(${[...soFar, ...terms.slice(start, end)].join(', ')})`, most, kind, method);
+      soFar = [name];
+    }
   }
 
   /**

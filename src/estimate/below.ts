@@ -1,0 +1,62 @@
+import type { FactorsInForce } from '../rules/read-factors';
+import type { Recorder } from '../trace/recorder';
+import type { WallRow } from '../walls/wall-row';
+import { bareSymbol, type BareMasonry, type Elevation } from './elevation';
+
+/** How what lies below is kept wet. Minutes, L/m2, m2/min. */
+export interface BelowRules {
+  readonly interval: number;
+  readonly water: number;
+  readonly rate: number;
+  readonly dropWidth: number;
+}
+
+/**
+ * The rules in force.
+ * @param factors the factors in force
+ * @returns interval, water, rate and width
+ */
+export function belowRules(factors: FactorsInForce): BelowRules {
+  return {
+    interval: factors.value('below.interval'),
+    water: factors.value('below.water'),
+    rate: factors.value('rate.below'),
+    dropWidth: factors.value('access.dropWidth'),
+  };
+}
+
+/**
+ * The strip below a row that is wetted while the row is washed: level by level a drop wide, but no more than the bare
+ * masonry there. That it is kept wet until the final rinse is BIA Technical Note 20; the strip is an assumption.
+ * @param row the wall row
+ * @param elevation how its zone stands
+ * @param bare the bare masonry of its wash
+ * @param rules the rules in force
+ * @param rec takes down the lines
+ * @returns area in m2
+ */
+export function stripBelow(
+  row: WallRow,
+  elevation: Elevation,
+  bare: BareMasonry,
+  rules: BelowRules,
+  rec?: Recorder,
+): number {
+  const { areas } = bare;
+  const levels = elevation.below(row).filter(({ level }) => (areas.get(level) ?? 0) > 0);
+  let strip = 0;
+  for (const { level, height } of levels) strip += Math.min(rules.dropWidth * height, areas.get(level) ?? 0);
+  if (rec) {
+    const terms = levels.map(
+      ({ level }) => `min(access_dropWidth * levelHeight${String(level)}@, ${bareSymbol(level, bare)})`,
+    );
+    rec.line(
+      'stripBelow#',
+      terms.join(' + ') || '0',
+      strip,
+      'area',
+      levels.length > 0 ? 'stripBelow' : 'nothingBelow',
+    );
+  }
+  return strip;
+}

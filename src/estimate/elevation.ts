@@ -1,0 +1,116 @@
+import type { CleanerClass } from '../rules/cleaner-classes';
+import type { Recorder } from '../trace/recorder';
+import { netArea } from '../walls/net-area';
+import type { WallRow } from '../walls/wall-row';
+
+/** How a zone stands: its levels from the top (1) down, in m. */
+export interface Elevation {
+  /** Height above the ground at which a row stands, m. */
+  readonly foot: (row: WallRow) => number;
+  /** Height of a row, or that of a lift where it states none, m. */
+  readonly height: (row: WallRow) => number;
+  /** The levels below a row, nearest first, with the greatest height there, m. */
+  readonly below: (row: WallRow) => readonly LevelBelow[];
+}
+
+/** A level with the greatest height of its rows. */
+export interface LevelBelow {
+  readonly level: number;
+  /** m */
+  readonly height: number;
+}
+
+/**
+ * The elevation of a zone. Levels stand on one another, each as high as its highest row, masked rows counted; a row that
+ * states no level stands on the ground and over nothing.
+ * @param rows all rows of the zone
+ * @param lift height that a row without one is taken to have, m
+ * @param rec takes down the height of each level
+ * @returns the elevation
+ */
+export function elevationOf(rows: readonly WallRow[], lift: number, rec?: Recorder): Elevation {
+  const height = (row: WallRow): number => (row.height > 0 ? row.height : lift);
+  const heights = new Map<number, number>();
+  for (const row of rows) {
+    if (row.level > 0) heights.set(row.level, Math.max(heights.get(row.level) ?? 0, height(row)));
+  }
+  const levels = [...heights]
+    .map(([level, most]) => ({ level, height: most }))
+    .sort((a, b) => a.level - b.level);
+  if (rec) {
+    for (const { level } of levels) {
+      const terms = rows.filter((row) => row.level === level);
+      for (const row of terms) {
+        rec.inRow(row.row, row.wall);
+        traceHeight(row, rec);
+      }
+      rec.most(
+        `levelHeight${String(level)}@`,
+        terms.map((row) => `rowHeight_r${String(row.row)}`),
+        terms.map(height),
+        'length',
+        'levelHeight',
+      );
+    }
+  }
+  const feet = new Map<number, number>();
+  const under = new Map<number, readonly LevelBelow[]>();
+  levels.forEach(({ level }, place) => {
+    const below = levels.slice(place + 1);
+    under.set(level, below);
+    feet.set(
+      level,
+      below.reduce((sum, next) => sum + next.height, 0),
+    );
+  });
+  return {
+    height,
+    foot: ({ level }) => feet.get(level) ?? 0,
+    below: ({ level }) => under.get(level) ?? [],
+  };
+}
+
+/**
+ * The height of a row, or that of a lift.
+ * @param row the wall row
+ * @param rec takes down the lines
+ */
+export function traceHeight(row: WallRow, rec: Recorder): void {
+  if (row.height > 0) {
+    rec.input('Height#', row.height, 'length', 'Height of the row');
+    rec.line('rowHeight#', 'Height#', row.height, 'length', 'rowHeight');
+  } else rec.line('rowHeight#', 'access_lift', rec.value('access.lift'), 'length', 'rowHeightAssumed');
+}
+
+/** The bare masonry of a wash, level by level. */
+export interface BareMasonry {
+  /** Net area by level, m2. */
+  readonly areas: ReadonlyMap<number, number>;
+  /** Ceiling of the rows of a later wash; undefined for the first. */
+  readonly own: CleanerClass | undefined;
+}
+
+/**
+ * The bare masonry of each level.
+ * @param rows the rows that are washed together
+ * @param own ceiling of the rows of a later wash; undefined for the first
+ * @returns net area by level, m2
+ */
+export function bareMasonry(rows: readonly WallRow[], own?: CleanerClass): BareMasonry {
+  const areas = new Map<number, number>();
+  for (const row of rows) {
+    if (row.level > 0 && row.material.masonry)
+      areas.set(row.level, (areas.get(row.level) ?? 0) + netArea(row));
+  }
+  return { areas, own };
+}
+
+/**
+ * The name of a level's bare masonry in a trace.
+ * @param level the level
+ * @param bare the bare masonry
+ * @returns a symbol of the zone
+ */
+export function bareSymbol(level: number, { own }: BareMasonry): string {
+  return `bareArea${String(level)}${own === undefined ? '' : `_later${String(own)}`}@`;
+}

@@ -1,0 +1,26 @@
+import type { LaborHours } from '../quantity/quantities';
+import { constants } from '../rules/constants';
+import type { Recorder } from '../trace/recorder';
+import type { WallRow } from '../walls/wall-row';
+import { hoursOf, type Crew } from './crew';
+
+/**
+ * Labor-hours of the final clean of the glass of a row: its openings, or all of a row of glass.
+ * @param row the wall row
+ * @param rate m2 a labor-hour
+ * @param crew the crew in force
+ * @param rec takes down the lines; `Area#` and `Openings#` have been taken down
+ * @returns labor-hours
+ */
+export function glassHours(row: WallRow, rate: number, crew: Crew, rec?: Recorder): LaborHours {
+  const isGlass = row.material.group === 'glass';
+  const left = row.mask === 'only';
+  const area = left ? 0 : isGlass ? row.area : row.openings;
+  const hours = hoursOf((area / rate) * constants.minPerHour.value, crew);
+  if (rec) {
+    const surface = isGlass ? 'Area#' : 'Openings#';
+    if (left) rec.line('glassHours#', '0', 0, 'laborHours', 'leftOut');
+    else rec.line('glassHours#', `${surface} / rate_glass / working_share`, hours, 'laborHours', 'glass');
+  }
+  return hours;
+}

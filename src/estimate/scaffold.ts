@@ -1,0 +1,84 @@
+import { hoursOf, type Crew } from './crew';
+import { constants } from '../rules/constants';
+import type { AccessKind } from '../rules/access-kinds';
+import { laborHours, type LaborHours } from '../quantity/quantities';
+import type { FactorsInForce } from '../rules/read-factors';
+import type { Recorder } from '../trace/recorder';
+import type { WallRow } from '../walls/wall-row';
+import { traceHeight, type Elevation } from './elevation';
+
+/** The scaffold in force. */
+export interface ScaffoldRules {
+  /** Whether it is in this bid. */
+  readonly ours: boolean;
+  /** How walls are reached that do not say so themselves. */
+  readonly usual: AccessKind;
+  /** m2 a labor-hour, up to `height` and above */
+  readonly low: number;
+  readonly high: number;
+  /** m */
+  readonly height: number;
+}
+
+/**
+ * The scaffold in force.
+ * @param factors the factors in force
+ * @returns whose it is, and its rates
+ */
+export function scaffoldRules(factors: FactorsInForce): ScaffoldRules {
+  return {
+    ours: factors.choice('scaffold') === 'yes',
+    usual: factors.choice('access.kind') as AccessKind,
+    low: factors.value('rate.scaffold.low'),
+    high: factors.value('rate.scaffold.high'),
+    height: factors.value('scaffold.low'),
+  };
+}
+
+/**
+ * Labor-hours of putting up a scaffold before a row and taking it down, where it is in this bid. Source of the rates:
+ * CDHU bulletin 202.
+ * @param row the wall row
+ * @param elevation how its zone stands
+ * @param rules the scaffold in force
+ * @param crew the crew in force
+ * @param rec takes down the lines; `Area#` has been taken down
+ * @returns labor-hours
+ */
+export function scaffoldHours(
+  row: WallRow,
+  elevation: Elevation,
+  rules: ScaffoldRules,
+  crew: Crew,
+  rec?: Recorder,
+): LaborHours {
+  if (!rules.ours || (row.access ?? rules.usual) !== 'scaffold') {
+    rec?.line('scaffoldHours#', '0', 0, 'laborHours', 'noScaffold');
+    return laborHours(0);
+  }
+  const height = elevation.height(row);
+  const foot = elevation.foot(row);
+  const high = Math.min(1, Math.max(0, (foot + height - rules.height) / height));
+  const net = row.area * ((1 - high) / rules.low + high / rules.high);
+  const hours = hoursOf(net * constants.minPerHour.value, crew);
+  if (rec) {
+    traceHeight(row, rec);
+    const below = elevation.below(row).map(({ level }) => `levelHeight${String(level)}@`);
+    rec.line('foot#', below.join(' + ') || '0 * access_ground', foot, 'length', 'foot');
+    rec.line(
+      'highScaffold#',
+      'min(1, max(0, (foot# + rowHeight# - scaffold_low) / rowHeight#))',
+      high,
+      'ratio',
+      'highScaffold',
+    );
+    rec.line(
+      'scaffoldHours#',
+      'Area# * ((1 - highScaffold#) / rate_scaffold_low + highScaffold# / rate_scaffold_high) / working_share',
+      hours,
+      'laborHours',
+      'scaffoldHours',
+    );
+  }
+  return hours;
+}

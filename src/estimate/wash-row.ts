@@ -1,0 +1,291 @@
+import { leftToBrush, type ResidueRules } from '../govern/residue';
+import { constants } from '../rules/constants';
+import type { CleanerClass } from '../rules/cleaner-classes';
+import type { FactorsInForce } from '../rules/read-factors';
+import type { MethodId } from '../rules/methods';
+import type { Recorder } from '../trace/recorder';
+import type { WallRow } from '../walls/wall-row';
+import type { BelowRules } from './below';
+import type { Crew } from './crew';
+import { NO_PREWET, preWet, type PreWet, type PreWetRules } from './pre-wet';
+import { rinseTime, type RinseRules } from './rinse';
+import { noCycle, traceCycle, washCycle, type CycleRules, type WashCycle } from './wash-cycle';
+
+/** What holds for every row that is washed with one class. */
+export interface WashRules {
+  readonly class: CleanerClass;
+  readonly crew: Crew;
+  readonly cycle: CycleRules;
+  readonly preWet: PreWetRules;
+  readonly rinse: RinseRules;
+  readonly residue: ResidueRules;
+  readonly below: BelowRules;
+  /** m2/min of one person with cleaner; of one person with water, one pass */
+  readonly applyRate: number;
+  readonly wetRate: number;
+  /** m2 a labor-hour, heavy residue of Type N mortar under clear water */
+  readonly scrubRate: number;
+  /** Mistings in a pass, and the water of each, L/m2. */
+  readonly mistings: number;
+  readonly mist: number;
+  readonly factors: FactorsInForce;
+}
+
+/** How a row is washed. Minutes of persons on an area, min/m2, net, and water on an area, L/m2. */
+export interface RowWash {
+  readonly prewet: number;
+  readonly apply: number;
+  readonly scrub: number;
+  readonly rinse: number;
+  readonly tend: number;
+  readonly change: number;
+  readonly below: number;
+  /** All of them: team size by the time of the team. */
+  readonly all: number;
+  /** Passes of cleaner, each rinsed; 1 rinse with clear water. */
+  readonly passes: number;
+  readonly wet: PreWet;
+  /** L/m2 */
+  readonly mistWater: number;
+  readonly rinseWater: number;
+  readonly belowWater: number;
+  /** Undefined with clear water, and for what is only protected. */
+  readonly cycle: WashCycle | undefined;
+  /** Why the row cannot be washed so; every number is NaN then. */
+  readonly finding: string | undefined;
+}
+
+/**
+ * How a row is washed with a class: pre-wet, the cycle of applying, scrubbing and rinsing, what tends, and what lies
+ * below. What is only protected is rinsed.
+ * @param row the wall row, bare
+ * @param strip area below it that is kept wet, m2
+ * @param rules what holds for the class
+ * @param rec takes down the lines; `stripBelow#` has been taken down
+ * @returns minutes of persons and water, on an area
+ */
+export function washRow(row: WallRow, strip: number, rules: WashRules, rec?: Recorder): RowWash {
+  const { crew } = rules;
+  const rinse = rinseTime(row, rules.rinse, rec);
+  if (!row.material.masonry) return rinseOnly(rinse, rules, rec);
+  const left = leftToBrush(row, rules.class, rules.residue, rec);
+  const brushed = Math.max(rules.residue.least, left);
+  const scrub = ((brushed / rules.scrubRate) * constants.minPerHour.value) / crew.size;
+  rec?.line(
+    'scrubTime#',
+    'max(scrub_least, left#) / scrub_full * minPerHour / team_size',
+    scrub,
+    'minutesPerArea',
+    'scrub',
+  );
+  return rules.class === 0
+    ? withClearWater({ rinse, scrub, strip }, rules, rec)
+    : withCleaner(row, { rinse, scrub, strip }, rules, rec);
+}
+
+function withCleaner(
+  row: WallRow,
+  { rinse, scrub, strip }: FaceTimes,
+  rules: WashRules,
+  rec?: Recorder,
+): RowWash {
+  const { size } = rules.crew;
+  const apply = 1 / rules.applyRate;
+  rec?.line('applyTime#', '1 / rate_apply', apply, 'minutesPerArea', 'applyTime');
+  const times = { apply, rinse, scrub };
+  const cycle = washCycle(times, rules.cycle);
+  if ('none' in cycle) return noWash(noCycle(cycle, row.wall, rinse, rules.factors));
+  if (rec) traceCycle(cycle, times, rules.cycle, rec);
+  const wet = preWet(row, rules.preWet, rec);
+  const { passes } = cycle;
+  const work = {
+    prewet: wet.passes / rules.wetRate,
+    apply: passes * apply,
+    scrub: size * scrub,
+    rinse: passes * rinse,
+    change: (size * passes * rules.cycle.change) / cycle.patch,
+  };
+  const below = keepWet(cycle.time, strip, rules, rec);
+  const free = (size - 1) * passes * (cycle.slower + cycle.paced + cycle.wait / cycle.patch);
+  if (rec) {
+    const line = (symbol: string, expression: string, value: number, method: MethodId): void => {
+      rec.line(symbol, expression, value, 'laborMinutesPerArea', method);
+    };
+    line('prewetWork#', 'prewetPasses# / rate_wet * onePerson', work.prewet, 'prewetWork');
+    line('applyWork#', 'washPasses# * applyTime# * onePerson', work.apply, 'onePersonWork');
+    line('rinseWork#', 'washPasses# * rinseTime# * onePerson', work.rinse, 'onePersonWork');
+    line('scrubWork#', 'scrubTime# * team_size', work.scrub, 'teamWork');
+    line('changeWork#', 'washPasses# * patch_change / patch# * team_size', work.change, 'teamWork');
+    const helpers = '(team_size - onePerson) * washPasses# * (slower# + paced# + wait# / patch#)';
+    line('free#', helpers, free, 'helpersFree');
+  }
+  const mist = rules.mistings * rules.mist * passes;
+  const rinseWater = rules.rinse.perArea * passes;
+  rec?.line('mistPerArea#', 'mistings * weather_mist * washPasses#', mist, 'volumePerArea', 'mist');
+  rec?.line('rinsePerArea#', 'rinse_perArea * washPasses#', rinseWater, 'volumePerArea', 'rinsePerArea');
+  return withHelpers({ ...work, below, time: cycle.time, free }, rules, rec, {
+    passes,
+    wet,
+    mistWater: mist,
+    rinseWater,
+    cycle,
+  });
+}
+
+function withClearWater({ rinse, scrub, strip }: FaceTimes, rules: WashRules, rec?: Recorder): RowWash {
+  const { size } = rules.crew;
+  const time = scrub + rinse;
+  rec?.line('cycle#', 'scrubTime# + rinseTime#', time, 'minutesPerArea', 'clearWaterCycle');
+  const below = keepWet(time, strip, rules, rec);
+  const free = (size - 1) * rinse;
+  const work = { prewet: 0, apply: 0, scrub: size * scrub, rinse, change: 0 };
+  if (rec) {
+    noCleaner(rec);
+    rec.line('rinseWork#', 'rinseTime# * onePerson', rinse, 'laborMinutesPerArea', 'onePersonWork');
+    rec.line('scrubWork#', 'scrubTime# * team_size', work.scrub, 'laborMinutesPerArea', 'teamWork');
+    rec.line('free#', '(team_size - onePerson) * rinseTime#', free, 'laborMinutesPerArea', 'helpersFree');
+  }
+  return withHelpers({ ...work, below, time, free }, rules, rec, rinsedOnce(rules));
+}
+
+/** What is only protected is rinsed, by one person while the team stands by. */
+function rinseOnly(rinse: number, rules: WashRules, rec?: Recorder): RowWash {
+  const { size } = rules.crew;
+  const work = { prewet: 0, apply: 0, scrub: 0, rinse, change: 0 };
+  if (rec) {
+    noCleaner(rec);
+    rec.line('cycle#', 'rinseTime#', rinse, 'minutesPerArea', 'rinsedOnly');
+    rec.line('belowWork#', '0', 0, 'laborMinutesPerArea', 'rinsedOnly');
+    rec.line('belowPerArea#', '0', 0, 'volumePerArea', 'rinsedOnly');
+    rec.line('scrubWork#', '0', 0, 'laborMinutesPerArea', 'rinsedOnly');
+    rec.line('rinseWork#', 'rinseTime# * onePerson', rinse, 'laborMinutesPerArea', 'onePersonWork');
+    rec.line(
+      'free#',
+      '(team_size - onePerson) * rinseTime#',
+      (size - 1) * rinse,
+      'laborMinutesPerArea',
+      'helpersFree',
+    );
+  }
+  const below = { minutes: 0, water: 0 };
+  return withHelpers(
+    { ...work, below, time: rinse, free: (size - 1) * rinse },
+    rules,
+    rec,
+    rinsedOnce(rules),
+  );
+}
+
+/** Helpers' work that does not fit beside one who applies or rinses lengthens the cycle. */
+function withHelpers(
+  { prewet, apply, scrub, rinse, change, below, time, free }: TeamWork,
+  { crew: { size } }: WashRules,
+  rec: Recorder | undefined,
+  rest: Pick<RowWash, 'passes' | 'wet' | 'mistWater' | 'rinseWater' | 'cycle'>,
+): RowWash {
+  const excess = Math.max(0, prewet + below.minutes - free);
+  const team = time + excess / size;
+  const all = size * team;
+  const tend = all - apply - rinse - scrub - prewet - below.minutes - change;
+  if (rec) {
+    const excessWork = 'max(0 * free#, prewetWork# + belowWork# - free#)';
+    rec.line('excess#', excessWork, excess, 'laborMinutesPerArea', 'helpersExcess');
+    rec.line('teamTime#', 'cycle# + excess# / team_size', team, 'minutesPerArea', 'teamTime');
+    rec.line(
+      'tendWork#',
+      'team_size * teamTime# - applyWork# - rinseWork# - scrubWork# - prewetWork# - belowWork# - changeWork#',
+      tend,
+      'laborMinutesPerArea',
+      'tend',
+    );
+  }
+  return {
+    prewet,
+    apply,
+    scrub,
+    rinse,
+    tend,
+    change,
+    below: below.minutes,
+    all,
+    belowWater: below.water,
+    finding: undefined,
+    ...rest,
+  };
+}
+
+/** Wettings of what lies below: one each interval of the team's time on the row. */
+function keepWet(
+  time: number,
+  strip: number,
+  { below }: WashRules,
+  rec?: Recorder,
+): { readonly minutes: number; readonly water: number } {
+  const wetted = (time / below.interval) * strip;
+  const minutes = wetted / below.rate;
+  const water = wetted * below.water;
+  if (rec) {
+    rec.line('wetted#', 'cycle# / below_interval * stripBelow#', wetted, 'ratio', 'wettedBelow');
+    rec.line('belowWork#', 'wetted# / rate_below * onePerson', minutes, 'laborMinutesPerArea', 'belowWork');
+    rec.line('belowPerArea#', 'wetted# * below_water', water, 'volumePerArea', 'belowWater');
+  }
+  return { minutes, water };
+}
+
+function rinsedOnce(
+  rules: WashRules,
+): Pick<RowWash, 'passes' | 'wet' | 'mistWater' | 'rinseWater' | 'cycle'> {
+  return { passes: 1, wet: NO_PREWET, mistWater: 0, rinseWater: rules.rinse.perArea, cycle: undefined };
+}
+
+function noCleaner(rec: Recorder): void {
+  for (const symbol of ['prewetWork#', 'applyWork#', 'changeWork#'])
+    rec.line(symbol, '0', 0, 'laborMinutesPerArea', 'noCleaner');
+  for (const symbol of ['takenUp#', 'preWetPerArea#', 'mistPerArea#'])
+    rec.line(symbol, '0', 0, 'volumePerArea', 'noCleaner');
+  rec.line('washPasses#', '1', 1, 'count', 'oneRinse');
+  rec.line(
+    'rinsePerArea#',
+    'rinse_perArea * washPasses#',
+    rec.value('rinse.perArea'),
+    'volumePerArea',
+    'rinsePerArea',
+  );
+}
+
+function noWash(finding: string): RowWash {
+  return {
+    prewet: NaN,
+    apply: NaN,
+    scrub: NaN,
+    rinse: NaN,
+    tend: NaN,
+    change: NaN,
+    below: NaN,
+    all: NaN,
+    passes: NaN,
+    wet: { ...NO_PREWET, absorbed: NaN, water: NaN },
+    mistWater: NaN,
+    rinseWater: NaN,
+    belowWater: NaN,
+    cycle: undefined,
+    finding,
+  };
+}
+
+/** Team-time on an area to rinse and to scrub, min/m2, and the strip below, m2. */
+interface FaceTimes {
+  readonly rinse: number;
+  readonly scrub: number;
+  readonly strip: number;
+}
+
+/** Minutes of persons on an area, and the team-time and the time of helpers that they are set against, min/m2. */
+interface TeamWork extends Omit<FaceTimes, 'strip'> {
+  readonly prewet: number;
+  readonly apply: number;
+  readonly change: number;
+  readonly below: { readonly minutes: number; readonly water: number };
+  readonly time: number;
+  readonly free: number;
+}

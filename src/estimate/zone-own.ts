@@ -1,0 +1,158 @@
+import type { CleanerClass } from '../rules/cleaner-classes';
+import type { FactorsInForce } from '../rules/read-factors';
+import type { Recorder } from '../trace/recorder';
+import { netArea } from '../walls/net-area';
+import type { WallRow } from '../walls/wall-row';
+import type { Zone } from '../walls/zones';
+import { bareSymbol, elevationOf, type Elevation } from './elevation';
+import { addedQuantities, hourParts, noQuantities, quantityIds, type Quantities } from './quantities';
+import { addFaceQuantities, addWashQuantities, ofWashing, type JobRules } from './row-quantities';
+import type { RowWash } from './wash-row';
+import { decideZone, type Wash, type ZoneDecision } from './washes';
+
+/** How a row is washed. */
+export interface WashedRow {
+  readonly row: WallRow;
+  readonly wash: Wash;
+  readonly how: RowWash;
+}
+
+/** What a zone takes by itself, before what belongs to the whole job is shared out. */
+export interface ZoneOwn {
+  readonly zone: Zone;
+  /** Number of the zone within the job. */
+  readonly index: number;
+  readonly decision: ZoneDecision;
+  readonly elevation: Elevation;
+  /** Quantities of its rows and of the zone; no price but that of the cleaner. */
+  readonly sums: Quantities;
+  /** Labor-hours before set-up and before what belongs to the job. */
+  readonly ownHours: number;
+  /** The rows that are washed, or one of each kind. */
+  readonly washed: readonly WashedRow[];
+  /** Why some numbers are NaN; undefined where all are numbers. */
+  readonly finding: string | undefined;
+}
+
+const rowOwned = quantityIds.filter((id) => addedQuantities[id].of === 'row');
+const jobOwned = hourParts.filter((id) => addedQuantities[id].of === 'job');
+const ownParts = hourParts.filter((id) => id !== 'setupHours' && !jobOwned.includes(id));
+
+/**
+ * What a zone takes by itself: its decision, and every quantity summed over its rows.
+ * @param zone the zone
+ * @param index its number within the job
+ * @param rules what holds for the job
+ * @param factors the factors in force
+ * @param rec takes down the lines
+ * @returns the zone's own quantities, in base units
+ */
+export function zoneOwn(
+  zone: Zone,
+  index: number,
+  rules: JobRules,
+  factors: FactorsInForce,
+  rec?: Recorder,
+): ZoneOwn {
+  // A record is of each row. Otherwise one row of each kind tells it all.
+  const rows = (!rec && zone.kinds) || zone.rows;
+  rec?.inZone(index, zone.name);
+  const elevation = elevationOf(rows, rules.access.lift, rec);
+  const decision = decideZone(
+    { rows, below: zone.below },
+    elevation,
+    (classToUse: CleanerClass) => rules.ofClass(classToUse).wash,
+    rules.slowdowns,
+    factors,
+    rec,
+  );
+  if (rec) traceBare(decision, rec);
+  const sums = noQuantities();
+  const washed: WashedRow[] = [];
+  let finding: string | undefined;
+  for (const row of rows) {
+    addFaceQuantities(row, elevation, rules, sums, rec);
+    const wash = washOf(row, decision);
+    if (wash === undefined) {
+      for (const id of rec ? ofWashing : [])
+        rec?.line(`${id}#`, '0', 0, addedQuantities[id].kind, row.mask === 'only' ? 'leftOut' : 'notWashed');
+      continue;
+    }
+    const how = addWashQuantities(row, wash, elevation, rules, sums, rec);
+    finding ??= how.finding;
+    washed.push({ row, wash, how });
+  }
+  if (rec) traceSums(rows, (row) => rowOwn(row, { decision, elevation }, rules), rec);
+  const washes = decision.later.length + (decision.first ? 1 : 0);
+  sums.zonesetupHours = washes * factors.value('setup.zone');
+  rec?.line(
+    'zonesetupHours@',
+    `${String(washes)} * setup_zone`,
+    sums.zonesetupHours,
+    'laborHours',
+    'zoneSetup',
+  );
+  let ownHours = 0;
+  for (const part of ownParts) ownHours += sums[part];
+  const expression = ownParts.map((part) => `${part}@`).join(' + ');
+  rec?.line('ownHours@', expression, ownHours, 'laborHours', 'ownHours');
+  return { zone, index, decision, elevation, sums, ownHours, washed, finding };
+}
+
+/**
+ * The wash that a row is part of.
+ * @param row the wall row
+ * @param decision how its zone is washed
+ * @returns the wash, or undefined where the row is not washed
+ */
+export function washOf(row: WallRow, { first, later }: ZoneDecision): Wash | undefined {
+  if (netArea(row) <= 0) return undefined;
+  if (!row.masked) return first;
+  if (row.mask !== 'yes' || !row.material.masonry) return undefined;
+  return later.find(({ rows }) => rows[0]?.material.ceiling === row.material.ceiling);
+}
+
+/**
+ * The quantities of one row by itself.
+ * @param row the wall row
+ * @param own its zone
+ * @param rules what holds for the job
+ * @returns quantities in base units
+ */
+export function rowOwn(
+  row: WallRow,
+  { decision, elevation }: Pick<ZoneOwn, 'decision' | 'elevation'>,
+  rules: JobRules,
+): Quantities {
+  const sums = noQuantities();
+  addFaceQuantities(row, elevation, rules, sums);
+  const wash = washOf(row, decision);
+  if (wash) addWashQuantities(row, wash, elevation, rules, sums);
+  return sums;
+}
+
+/** What is bare on each level, which the strips below rest on. */
+function traceBare({ first, later }: ZoneDecision, rec: Recorder): void {
+  for (const wash of first ? [first, ...later] : later) {
+    for (const level of wash.bare.areas.keys()) {
+      const rows = wash.rows.filter((row) => row.level === level && row.material.masonry);
+      for (const row of rows) {
+        rec.inRow(row.row, row.wall);
+        rec.input('Area#', row.area, 'area', 'Area of the row, gross');
+        rec.input('Openings#', row.openings, 'area', 'Openings in the row');
+        rec.line('bareArea#', 'Area# - Openings#', netArea(row), 'area', 'bareArea');
+      }
+      const terms = rows.map((row) => `bareArea_r${String(row.row)}`);
+      rec.sum(bareSymbol(level, wash.bare), terms, rows.map(netArea), 'area', 'bareOfLevel');
+    }
+  }
+}
+
+function traceSums(rows: readonly WallRow[], of: (row: WallRow) => Quantities, rec: Recorder): void {
+  const ofRows = rows.map(of);
+  for (const id of [...rowOwned, 'priceCleaner' as const]) {
+    const terms = rows.map(({ row }) => `${id}_r${String(row)}`);
+    const values = ofRows.map((ofRow) => ofRow[id]);
+    rec.sum(`${id}@`, terms, values, addedQuantities[id].kind, 'sum');
+  }
+}
