@@ -14,8 +14,10 @@ export const columnMeanings: Readonly<Record<ColumnId, string>> = {
   mortar: 'mortar type of ASTM C270',
   residue: 'mortar left on the face',
   brushed: 'brushed down each day',
-  age: 'days since laid',
-  masked: 'covered instead of washed; never = it cannot be covered',
+  age: 'days since laid, or the date it was laid, counted to the factor `wash.date`',
+  masked:
+    'yes = covered while its zone is washed; only = covered and left unwashed; never = it cannot be covered',
+  access: 'how it is reached',
   suction: 'measured initial rate of absorption',
   receives: 'name of the upper zone whose rinse runs over this row',
 };

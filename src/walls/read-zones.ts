@@ -7,13 +7,19 @@ import { zonesOf, type Zone } from './zones';
  * @param range its rows, the first being the headings; it must stay as it is while the zones are in use
  * @param factors the factors in force
  * @param headings optional rows (our column, their heading)
+ * @param washDate day of the wash, as the spreadsheet counts days; a wall's date can only be read with it
  * @returns the zones
  * @throws {WashdownError} with every cell that cannot be read, or rinse that leads nowhere or in a circle
  */
-export function readZones(range: unknown, factors: FactorsInForce, headings?: unknown): readonly Zone[] {
+export function readZones(
+  range: unknown,
+  factors: FactorsInForce,
+  headings?: unknown,
+  washDate?: number,
+): readonly Zone[] {
   let whole: Zone[] | undefined;
-  const rowByRow = (): Zone[] => (whole ??= zonesOf(readWalls(range, factors, headings)));
-  const kinds = readKinds(range, factors, headings);
+  const rowByRow = (): Zone[] => (whole ??= zonesOf(readWalls(range, factors, headings, washDate)));
+  const kinds = readKinds(range, factors, headings, washDate);
   // What the rinse runs over is found row by row.
   if (kinds.some(({ receives }) => receives !== '')) return rowByRow();
   const zones = zonesOf(kinds);

@@ -20,6 +20,8 @@ export function rowsAlike(rows: readonly WallRow[]): WallRow[] {
           row.level,
           row.suction,
           row.height > 0,
+          row.access,
+          row.mask,
         ].join('|');
     groups.set(alike, [...(groups.get(alike) ?? []), row]);
   });

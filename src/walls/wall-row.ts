@@ -1,7 +1,9 @@
 import type { Metres, SquareMetres } from '../quantity/quantities';
+import type { AccessKind } from '../rules/access-kinds';
 import type { MortarType } from '../rules/mortars';
 import type { MaterialInForce } from '../rules/read-factors';
 import type { Residue } from '../rules/residues';
+import type { Mask } from './masks';
 
 /** One row of wall data, read and checked, in base units. */
 export interface WallRow {
@@ -24,11 +26,18 @@ export interface WallRow {
   /** Undefined where not stated. */
   readonly residue: Residue | undefined;
   readonly brushed: boolean;
+  /** Whether the row says if it was brushed down. */
+  readonly brushedStated: boolean;
   /** Days since laid; 0 where not stated. */
   readonly age: number;
+  /** Covered while its zone is washed: its mask is yes or only. */
   readonly masked: boolean;
+  /** As the row states it. */
+  readonly mask: Mask;
   /** The row cannot be masked. */
   readonly neverMasked: boolean;
+  /** How it is reached; undefined where not stated. */
+  readonly access: AccessKind | undefined;
   /** Measured uptake of the first minute, kg/m2; 0 where the material's holds. */
   readonly suction: number;
   /** The zone whose rinse runs over the row; empty where not stated. */
