@@ -1,7 +1,7 @@
 import { metres, squareMetres, type Metres, type SquareMetres } from '../quantity/quantities';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
-import { edgeLength } from '../walls/edge-length';
+import { edgeLength, openingsEdge } from '../walls/edge-length';
 import type { WallRow } from '../walls/wall-row';
 
 /** The allowances of masking. */
@@ -55,7 +55,7 @@ export function maskingAllowances(factors: FactorsInForce): MaskingAllowances {
  */
 export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder): Masking {
   const surface = row.masked ? row.area : row.openings;
-  const perimeter = row.masked ? edgeOf(row, rec) : openingsEdge(row, rec);
+  const perimeter = row.masked ? edgeOf(row, rec) : edgeOfOpenings(row, rec);
   const fixtures = row.masked ? 0 : row.fixtures;
   const lapArea = perimeter * allow.lap;
   const lapped = surface + lapArea;
@@ -86,13 +86,11 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
   };
 }
 
-function openingsEdge({ openings, openingPerimeter }: WallRow, rec?: Recorder): number {
-  if (openingPerimeter > 0 || openings === 0) {
+function edgeOfOpenings({ openings, openingPerimeter }: WallRow, rec?: Recorder): number {
+  const edge = openingsEdge(openings, openingPerimeter);
+  if (openingPerimeter > 0 || openings === 0)
     rec?.input('perimeter#', openingPerimeter, 'length', 'Opening perimeter of the row');
-    return openingPerimeter;
-  }
-  const edge = edgeLength(openings, 0);
-  rec?.line('perimeter#', '4 * sqrt(Openings#)', edge, 'length', 'openingsEdge');
+  else rec?.line('perimeter#', '4 * sqrt(Openings#)', edge, 'length', 'openingsEdge');
   return edge;
 }
 

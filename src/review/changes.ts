@@ -195,11 +195,7 @@ function differences(was: WallRow, is: WallRow, factors: FactorsInForce): string
 
 function valueOf(row: WallRow, id: ColumnId): string | number | boolean | undefined {
   if (id === 'material') return row.material.name;
-  return id === 'masked' ? maskedOf(row) : row[id];
-}
-
-function maskedOf(row: WallRow): string {
-  return row.masked ? 'yes' : row.neverMasked ? 'never' : 'no';
+  return id === 'masked' ? row.mask : row[id];
 }
 
 function inWords(row: WallRow, id: ColumnId, { system }: FactorsInForce): string {

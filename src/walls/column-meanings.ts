@@ -13,9 +13,11 @@ export const columnMeanings: Readonly<Record<ColumnId, string>> = {
   fixtures: 'lights, boxes and vents to cover',
   mortar: 'mortar type of ASTM C270',
   residue: 'mortar left on the face',
-  brushed: 'brushed down each day',
-  age: 'days since laid',
-  masked: 'covered instead of washed; never = it cannot be covered',
+  brushed: 'brushed down each day; priced = and the brushing is in this bid',
+  age: 'days since laid, or the date it was laid, counted to the factor `wash.date`',
+  masked:
+    'yes = covered while its zone is washed, then washed by itself; only = covered and left unwashed; never = it cannot be covered',
+  access: 'how it is reached; else the factor `access.kind`',
   suction: 'measured initial rate of absorption',
   receives: 'name of the upper zone whose rinse runs over this row',
 };

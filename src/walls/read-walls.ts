@@ -1,19 +1,24 @@
-import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
-import { nearest } from '../quantity/nearest';
+import { describe, isBlankOrZero, readCell } from '../quantity/cell';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
-import { show, take, unitOf, type Kind } from '../quantity/systems';
-import { findMaterial, type FactorsInForce } from '../rules/read-factors';
+import { metres, squareMetres } from '../quantity/quantities';
+import { unitOf } from '../quantity/systems';
+import type { FactorsInForce } from '../rules/read-factors';
 import { Branch } from './branch';
-import { columnIds, columns, type ColumnId } from './columns';
-import { edgeLength } from './edge-length';
-import { matchHeadings } from './match-headings';
-import { NO_ZONE, type WallRow } from './wall-row';
-
-/** The numbers that each row has of its own. */
-const ownColumns = ['area', 'height', 'openings', 'openingPerimeter', 'fixtures', 'age'] as const;
-
-/** The columns that tell kinds apart. */
-const wordColumns = columnIds.filter((id) => !['wall', ...ownColumns].includes(id));
+import {
+  choiceReader,
+  materialReader,
+  numberReader,
+  readNumber,
+  Refusal,
+  shownNumber,
+  textReader,
+  type ColumnReader,
+} from './column-readers';
+import { columnIds, columns, type Column, type ColumnId } from './columns';
+import { edgeLength, openingsEdge } from './edge-length';
+import { Labels } from './labels';
+import { matchHeadings, type ColumnPlaces } from './match-headings';
+import type { WallRow } from './wall-row';
 
 // Stands for the place of a column that the range does not have: past the end of every row.
 const NOWHERE = 2 ** 20;
@@ -27,237 +32,261 @@ const NOWHERE = 2 ** 20;
  * @throws {WashdownError} with every cell that cannot be read
  */
 export function readWalls(range: unknown, factors: FactorsInForce, headings?: unknown): WallRow[] {
-  const walls: WallRow[] = [];
-  readKinds(range, factors, headings, walls);
-  return walls;
+  const rows: WallRow[] = [];
+  readRows(range, factors, headings, (kind, own) => {
+    rows.push(wallRow(kind.words, own));
+  });
+  return rows;
 }
 
 /**
  * Reads a headed range into kinds of wall rows: rows that differ in nothing but label, age and the numbers that add up
- * are put together as one, with the sums. A long table takes no object for each row then. The height of a kind is the
- * one that gives its rows' area over their length; of masked rows it has the edge as its perimeter.
+ * (area, openings and their perimeter, fixtures) are put together as one, with the sums. A long table takes no object
+ * for each row then. A kind of masked rows has the sum of their edges, and openings
+ * without a perimeter count with that of their square.
  * @param range its rows, the first being the headings
  * @param factors the factors in force
  * @param headings optional rows (our column, their heading)
- * @param rows takes the rows themselves, where they are wanted
  * @returns the kinds, in the order in which the first row of each stands
  * @throws {WashdownError} with every cell that cannot be read
  */
-export function readKinds(
+export function readKinds(range: unknown, factors: FactorsInForce, headings?: unknown): WallRow[] {
+  return readRows(range, factors, headings).map((kind) => ({
+    ...wallRow(kind.words, kind),
+    ...(isMasked(kind.words) ? { edge: kind.edge } : {}),
+  }));
+}
+
+/** Numbers and label that a row has of its own; numbers in base units. */
+interface OwnOfRow {
+  readonly row: number;
+  readonly wall: string;
+  readonly area: number;
+  readonly openings: number;
+  readonly openingPerimeter: number;
+  readonly fixtures: number;
+  readonly age: number;
+}
+
+/** What rows of a kind have in common, and the sums of what they have of their own. */
+interface KindOfRows extends OwnOfRow {
+  readonly words: Words;
+  area: number;
+  openings: number;
+  openingPerimeter: number;
+  fixtures: number;
+  /** Of masked rows. */
+  edge: number;
+}
+
+type Readers = ReturnType<typeof readersOf>;
+type Words = AsRead<ReturnType<typeof wordsIn>>;
+type AsRead<Cells> = { [Key in keyof Cells]: Exclude<Cells[Key], Refusal> };
+
+function readRows(
   range: unknown,
   factors: FactorsInForce,
-  headings?: unknown,
-  rows?: WallRow[],
-): WallRow[] {
+  headings: unknown,
+  takeRow?: (kind: KindOfRows, own: OwnOfRow) => void,
+): KindOfRows[] {
   const lines: unknown[] = Array.isArray(range) ? range : [];
   const places = matchHeadings(cellsOf(lines[0]), headings);
-  const placeOf = (id: ColumnId): number => places.get(id) ?? NOWHERE;
-  const { system, materials } = factors;
+  const at = readersOf(places, factors);
+  const apart = columnIds.filter((id) => !isOfRow(columns[id])).flatMap((id) => places.get(id) ?? []);
+  const labels = new Labels();
+  const kinds: KindOfRows[] = [];
+  const root = new Branch<KindOfRows>();
   const problems: Problem[] = [];
-  const zoneByName = new Map<string, string>();
-  let row = 0;
-  let label = '';
 
-  const refuse = (id: ColumnId, seen: string, accepts: string): void => {
-    problems.push(cellProblem({ row, label, column: columns[id].name }, seen, accepts));
-  };
-  const textOf = (id: ColumnId, cell: Cell): string => {
-    if (cell.type === 'text' || cell.type === 'number as text' || cell.type === 'date') return cell.value;
-    if (cell.type === 'number') return String(cell.value);
-    refuse(id, describe(cell), 'a text or a number as a label');
-    return '';
-  };
-  const shown = (value: number, kind: Kind, digits: number): string =>
-    String(Number(show(value, kind, system).toPrecision(digits)));
-  const numberColumn = (id: NumberColumn): NumberPlace => {
-    const { kind, most, ...reading } = columns[id].reading;
-    // Spelled out: the engine is slow to read objects that were put together by spreading.
-    return { id, place: placeOf(id), kind, factor: take(1, kind, system), most, whole: 'whole' in reading };
-  };
-  const number = (raw: unknown, { id, kind, factor, most, whole }: NumberPlace): number => {
-    // The common cases first: this runs for every cell of a long table.
-    if (raw === undefined || raw === '' || raw === null) return 0;
-    const cell = typeof raw === 'number' ? undefined : readCell(raw);
-    if (cell?.type === 'blank') return 0;
-    const seen = cell === undefined ? (raw as number) : cell.type === 'number' ? cell.value : NaN;
-    const value = seen * factor;
-    if (value >= 0 && value <= most && !(whole && !Number.isInteger(value))) return value;
-    const unit = unitOf(kind, system);
-    const what = (whole ? 'a whole number' : 'a number') + (unit === '1' ? '' : ` of ${unit}`);
-    refuse(id, describe(readCell(raw)), `${what} from 0 to ${shown(most, kind, 6)}`);
-    return 0;
-  };
-  const read = (raw: unknown, id: ColumnId): unknown => {
-    const { reading } = columns[id];
-    if (reading.as === 'number') return number(raw, numberColumn(id as NumberColumn));
-    const cell = readCell(raw);
-    const text = cell.type === 'text' ? cell.value : '';
-    if (reading.as === 'material') {
-      const found = findMaterial(materials, text);
-      if (found) return found;
-      const offer =
-        text &&
-        `; the nearest are ${nearest(
-          text,
-          materials.map(({ name }) => name),
-        ).join(', ')}`;
-      refuse(id, describe(cell), `a name or code of the material table${offer}`);
-    } else if (isBlankOrZero(cell)) {
-      return id === 'zone' ? NO_ZONE : reading.as === 'text' ? '' : undefined;
-    } else if (reading.as === 'choice') {
-      const said = cell.type === 'boolean' ? (cell.value ? 'yes' : 'no') : comparable(text);
-      const plain = id === 'mortar' ? said.replace(/^type/, '') : said;
-      const found = reading.choices.find((choice) => comparable(choice) === plain);
-      if (found) return found;
-      refuse(id, describe(cell), `${reading.choices.join(', ')}, or blank`);
-    } else {
-      const name = textOf(id, cell);
-      if (id !== 'zone') return name;
-      // The first spelling of a zone names it.
-      const first = zoneByName.get(comparable(name)) ?? name;
-      zoneByName.set(comparable(name), first);
-      return first;
+  for (let row = 2; row <= lines.length; row++) {
+    const cells = cellsOf(lines[row - 1]);
+    const label = labelOf(cells, at);
+    if (label === undefined) {
+      const lost = unlabelled(cells, places);
+      if (lost) problems.push(problemOf(lost, row, ''));
+      continue;
     }
-    return undefined;
-  };
-
-  const own: OwnNumbers = [0, 0, 0, 0, 0, 0];
-  const ownPlaces = ownColumns.map(numberColumn);
-  const wordPlaces = wordColumns.map(placeOf);
-  const labelPlace = placeOf('wall');
-  const known = wordColumns.map(() => new Map<unknown, unknown>());
-  const labels: string[] = [];
-  const rowByLabel = new Map<string, number>();
-  const kinds: PlainRow[] = [];
-  const root = new Branch<PlainRow>();
-
-  const kindOf = (cells: readonly unknown[]): PlainRow | undefined => {
-    const before = problems.length;
-    const [zone, level, material, mortar, residue, brushed, masked, suction, receives] = wordColumns.map(
-      (id, index) => {
-        const raw = cells[placeOf(id)];
-        const word = known[index]?.get(raw) ?? read(raw, id);
-        if (problems.length === before) known[index]?.set(raw, word);
-        return word;
-      },
-    );
-    if (problems.length > before) return undefined;
-    const together = {
-      row,
-      wall: label,
-      zone,
-      level,
-      material,
-      area: 0,
-      height: 0,
-      openings: 0,
-      openingPerimeter: 0,
-      fixtures: 0,
-      mortar,
-      residue,
-      brushed: brushed === 'yes',
-      age: 0,
-      masked: masked === 'yes',
-      neverMasked: masked === 'never',
-      suction,
-      receives,
-    } as PlainRow;
-    kinds.push(together);
-    return together;
-  };
-
-  const readRow = (cells: readonly unknown[]): void => {
-    const raw = cells[labelPlace];
-    label = typeof raw === 'string' ? raw.trim() : '';
-    // Most labels are a text that needs no looking into.
-    if (label === '' || label.startsWith('#')) {
-      label = '';
-      const cell = readCell(raw);
-      if (isBlankOrZero(cell)) {
-        // A row without a label must be blank in every column that is ours, or a wall would be lost.
-        const filled = columnIds.find((id) => !isBlankOrZero(readCell(cells[placeOf(id)])));
-        if (filled) {
-          const beside = describe(readCell(cells[placeOf(filled)]));
-          const seen = `a blank label beside ${beside} in column ${columns[filled].name}`;
-          refuse('wall', seen, 'a label for each row that is not blank');
-        }
-        return;
-      }
-      label = textOf('wall', cell);
+    const wall = label instanceof Refusal ? '' : label;
+    if (label instanceof Refusal) problems.push(problemOf(label, row, wall));
+    else {
+      const first = labels.take(wall, row);
+      if (first !== undefined) problems.push(problemOf(repeated(wall, first), row, wall));
     }
-    // Labels that rise, as those of numbered walls do, cannot repeat.
-    const last = labels.at(-1) ?? '';
-    const rises = label.length === last.length ? label > last : label.length > last.length;
-    if (rises && rowByLabel.size === 0) {
-      labels[row] = label;
-    } else {
-      if (rowByLabel.size === 0) labels.forEach((each, at) => rowByLabel.set(each, at));
-      const first = rowByLabel.get(label);
-      if (first === undefined) rowByLabel.set(label, row);
-      else refuse('wall', `"${label}", which row ${first} has already,`, 'a label that no other row has');
-    }
+
     let branch = root;
-    for (const place of wordPlaces) branch = branch.at(cells[place]);
-    const kind = (branch.leaf ??= kindOf(cells));
-    const before = problems.length;
-    let slot = 0;
-    for (const column of ownPlaces) own[slot++] = number(cells[column.place], column);
-    const { 0: area, 1: height, 2: openings, 3: openingPerimeter, 4: fixtures, 5: age } = own;
-    // An area that cannot be read is 0 here, and would make every opening look too large.
-    if (openings > area && problems.length === before) {
-      // Without the last digits, which the conversion of units touches.
-      const most = `at most the Area of the row, ${shown(area, 'area', 12)} ${unitOf('area', system)}`;
-      refuse('openings', shown(openings, 'area', 12), most);
-    }
-    if (kind === undefined) return;
-    kind.area += area;
-    // The length of the rows, until all of them are in.
-    if (height > 0) kind.height += area / height;
-    kind.openings += openings;
-    kind.openingPerimeter += kind.masked ? edgeLength(area, height) : openingPerimeter;
-    kind.fixtures += fixtures;
-    rows?.push({
-      ...kind,
-      row,
-      wall: label,
-      area,
-      height,
-      openings,
-      openingPerimeter,
-      fixtures,
-      age,
-    } as WallRow);
-  };
+    for (const place of apart) branch = branch.at(cells[place]);
+    branch.leaf ??= kindFrom(cells, at, row, wall, kinds, problems);
 
-  for (row = 2; row <= lines.length; row++) readRow(cellsOf(lines[row - 1]));
+    const area = readNumber(cells[at.area.place], at.area);
+    const openings = readNumber(cells[at.openings.place], at.openings);
+    const openingPerimeter = readNumber(cells[at.openingPerimeter.place], at.openingPerimeter);
+    const fixtures = readNumber(cells[at.fixtures.place], at.fixtures);
+    const age = readNumber(cells[at.age.place], at.age);
+    if (Number.isNaN(area + openings + openingPerimeter + fixtures + age)) {
+      const own = [at.area, at.openings, at.openingPerimeter, at.fixtures, at.age];
+      for (const each of own) tell(each.read(cells[each.place]), row, wall, problems);
+      continue;
+    }
+    if (openings > area) problems.push(problemOf(tooOpen(openings, area, factors), row, wall));
+    const kind = branch.leaf;
+    if (kind === undefined) continue;
+    kind.area += area;
+    kind.openings += openings;
+    if (isMasked(kind.words)) kind.edge += edgeLength(area, kind.words.height);
+    kind.openingPerimeter += openingsEdge(openings, openingPerimeter);
+    kind.fixtures += fixtures;
+    takeRow?.(kind, { row, wall, area, openings, openingPerimeter, fixtures, age });
+  }
   if (problems.length > 0) throw new WashdownError(problems);
-  for (const kind of kinds) if (kind.height > 0) kind.height = kind.area / kind.height;
-  return kinds as WallRow[];
+  return kinds;
+}
+
+/** The readers of all columns; each under its own id. */
+function readersOf(places: ColumnPlaces, { system, materials, overridden, value }: FactorsInForce) {
+  const washDate = overridden('wash.date') ? value('wash.date') : undefined;
+  const place = (id: ColumnId): number => places.get(id) ?? NOWHERE;
+  return {
+    wall: textReader('wall', place('wall')),
+    zone: textReader('zone', place('zone')),
+    level: numberReader('level', place('level'), system),
+    material: materialReader('material', place('material'), materials),
+    area: numberReader('area', place('area'), system),
+    height: numberReader('height', place('height'), system),
+    openings: numberReader('openings', place('openings'), system),
+    openingPerimeter: numberReader('openingPerimeter', place('openingPerimeter'), system),
+    fixtures: numberReader('fixtures', place('fixtures'), system),
+    mortar: choiceReader('mortar', place('mortar')),
+    residue: choiceReader('residue', place('residue')),
+    brushed: choiceReader('brushed', place('brushed')),
+    age: numberReader('age', place('age'), system, washDate),
+    masked: choiceReader('masked', place('masked')),
+    access: choiceReader('access', place('access')),
+    suction: numberReader('suction', place('suction'), system),
+    receives: textReader('receives', place('receives')),
+  } satisfies { readonly [Id in ColumnId]: { readonly id: Id } };
+}
+
+/** The cells of a row that all rows of its kind have in common. */
+function wordsIn(cells: readonly unknown[], at: Readers) {
+  const read = <Value>(column: ColumnReader<ColumnId, Value>) => column.read(cells[column.place]);
+  return {
+    zone: read(at.zone),
+    level: read(at.level),
+    material: read(at.material),
+    height: read(at.height),
+    mortar: read(at.mortar),
+    residue: read(at.residue),
+    brushed: read(at.brushed),
+    masked: read(at.masked),
+    access: read(at.access),
+    suction: read(at.suction),
+    receives: read(at.receives),
+  };
+}
+
+function areRead<Cells extends object>(cells: Cells): cells is Cells & AsRead<Cells> {
+  return !Object.values(cells).some((cell) => cell instanceof Refusal);
+}
+
+function kindFrom(
+  cells: readonly unknown[],
+  at: Readers,
+  row: number,
+  wall: string,
+  kinds: KindOfRows[],
+  problems: Problem[],
+): KindOfRows | undefined {
+  const words = wordsIn(cells, at);
+  if (!areRead(words)) {
+    for (const cell of Object.values(words)) tell(cell, row, wall, problems);
+    return undefined;
+  }
+  const kind = { words, row, wall, area: 0, openings: 0, openingPerimeter: 0, fixtures: 0, age: 0, edge: 0 };
+  kinds.push(kind);
+  return kind;
+}
+
+/** A row of its own, or one for all of a kind. */
+function wallRow(words: Words, own: OwnOfRow): WallRow {
+  return {
+    row: own.row,
+    wall: own.wall,
+    zone: words.zone,
+    level: words.level,
+    material: words.material,
+    area: squareMetres(own.area),
+    height: metres(words.height),
+    openings: squareMetres(own.openings),
+    openingPerimeter: metres(own.openingPerimeter),
+    fixtures: own.fixtures,
+    mortar: words.mortar,
+    residue: words.residue,
+    brushed: words.brushed === 'yes' || words.brushed === 'priced',
+    brushPriced: words.brushed === 'priced',
+    brushedStated: words.brushed !== undefined,
+    age: own.age,
+    masked: isMasked(words),
+    mask: words.masked ?? 'no',
+    neverMasked: words.masked === 'never',
+    access: words.access,
+    suction: words.suction,
+    receives: words.receives,
+  };
+}
+
+function isMasked({ masked }: Words): boolean {
+  return masked === 'yes' || masked === 'only';
+}
+
+/** The label of a row; undefined where it is blank. */
+function labelOf(cells: readonly unknown[], { wall }: Readers): string | Refusal | undefined {
+  const raw = cells[wall.place];
+  const text = typeof raw === 'string' ? raw.trim() : '';
+  // Most labels are a text that needs no looking into.
+  if (text !== '' && !text.startsWith('#')) return text;
+  if (isBlankOrZero(readCell(raw))) return undefined;
+  return wall.read(raw);
+}
+
+/** A row without a label must be blank in every column that is ours, or a wall would be lost. */
+function unlabelled(cells: readonly unknown[], places: ColumnPlaces): Refusal | undefined {
+  for (const [id, place] of places) {
+    const cell = readCell(cells[place]);
+    if (isBlankOrZero(cell)) continue;
+    const seen = `a blank label beside ${describe(cell)} in column ${columns[id].name}`;
+    return new Refusal('wall', seen, 'a label for each row that is not blank');
+  }
+  return undefined;
+}
+
+function repeated(label: string, first: number): Refusal {
+  return new Refusal(
+    'wall',
+    `"${label}", which row ${String(first)} has already,`,
+    'a label that no other row has',
+  );
+}
+
+function tooOpen(openings: number, area: number, { system }: FactorsInForce): Refusal {
+  // Without the last digits, which the conversion of units touches.
+  const shown = (value: number): string => shownNumber(value, 'area', system, 12);
+  const most = `at most the Area of the row, ${shown(area)} ${unitOf('area', system)}`;
+  return new Refusal('openings', shown(openings), most);
+}
+
+function tell(read: unknown, row: number, label: string, problems: Problem[]): void {
+  if (read instanceof Refusal) problems.push(problemOf(read, row, label));
+}
+
+function problemOf({ column, seen, accepted }: Refusal, row: number, label: string): Problem {
+  return cellProblem({ row, label, column }, seen, accepted);
+}
+
+function isOfRow({ ofRow }: Column): boolean {
+  return ofRow === true;
 }
 
 function cellsOf(line: unknown): readonly unknown[] {
   if (Array.isArray(line)) return line;
   throw badInput('The walls must be a range whose first row is its headings.');
-}
-
-type NumberColumn = {
-  [Id in ColumnId]: (typeof columns)[Id]['reading'] extends { as: 'number' } ? Id : never;
-}[ColumnId];
-
-type OwnNumbers = [number, number, number, number, number, number];
-
-type PlainRow = {
-  -readonly [Key in keyof WallRow]: WallRow[Key] extends number ? number : WallRow[Key];
-};
-
-/** A column of numbers in the range at hand. */
-interface NumberPlace {
-  readonly id: NumberColumn;
-  /** Where its cells stand in a row. */
-  readonly place: number;
-  readonly kind: Kind;
-  /** Base value of a shown 1. */
-  readonly factor: number;
-  readonly most: number;
-  readonly whole: boolean;
 }

@@ -20,6 +20,7 @@ const alsoCalled: Readonly<Record<ColumnId, readonly string[]>> = {
   brushed: ['brushed daily', 'daily brushing', 'brushed down'],
   age: ['age days', 'days', 'days since laid', 'wall age'],
   masked: ['mask', 'covered', 'protected', 'cover'],
+  access: ['access from', 'reached by', 'means of access'],
   suction: ['ira', 'initial rate of absorption', 'absorption', 'rate of absorption'],
   receives: ['receives rinse', 'runoff from', 'below'],
 };

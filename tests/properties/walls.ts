@@ -21,6 +21,7 @@ export interface MadeWall {
   readonly brushed: string;
   readonly age: number;
   readonly masked: string;
+  readonly access: string;
   readonly suction: number;
   /** Zone whose rinse runs over the row; heeded where it stands above the row's own zone and has rows. */
   readonly receives: string;
@@ -54,6 +55,7 @@ export const wall: fc.Arbitrary<MadeWall> = fc.record({
   brushed: fc.constantFrom('yes', 'no', ''),
   age: fc.nat(90),
   masked: fc.constantFrom('', 'no', 'no', 'never', 'yes'),
+  access: fc.constantFrom('', 'ground', 'scaffold', 'lift', 'ladder', 'suspended'),
   suction: fc.oneof({ weight: 3, arbitrary: fc.constant(0) }, { weight: 1, arbitrary: upTo(3) }),
   receives: fc.constantFrom('', '', '', 'North', 'Court 2'),
 });
@@ -84,6 +86,7 @@ export function cellsOf(row: MadeWall, index: number): Record<ColumnId, unknown>
     brushed: row.brushed,
     age: blankIfZero(row.age),
     masked: row.masked,
+    access: row.access,
     suction: blankIfZero(row.suction),
     receives: row.receives,
   };

@@ -86,7 +86,7 @@ describe('headings range', () => {
 
   it('must name a column of ours, in its first row too', () => {
     const message = (row: number, seen: string): string =>
-      `Row ${String(row)}, column our column: "${seen}" cannot be used. Accepted: one of Wall, Zone, Level, Material, Area, Height, Openings, Opening perimeter, Fixtures, Mortar, Residue, Brushed, Age, Masked, Suction, Receives.`;
+      `Row ${String(row)}, column our column: "${seen}" cannot be used. Accepted: one of Wall, Zone, Level, Material, Area, Height, Openings, Opening perimeter, Fixtures, Mortar, Residue, Brushed, Age, Masked, Access, Suction, Receives.`;
     expect(refused([theirs, wall], [...mapping.slice(0, 4), ['Fixture', 'Lamps']]).message).toBe(
       message(5, 'Fixture'),
     );

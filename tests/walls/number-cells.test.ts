@@ -74,11 +74,13 @@ describe('a number column', () => {
   });
 
   it.each([
-    ['Height', 3281, 'a number of ft from 0 to 3280.84'],
+    ['Height', 3281, 'blank, or a number of ft from 0.00328084 to 3280.84'],
+    ['Height', 0.003, 'blank, or a number of ft from 0.00328084 to 3280.84'],
+    ['Height', 5e-324, 'blank, or a number of ft from 0.00328084 to 3280.84'],
     ['Openings', -2, AREA],
     ['Opening perimeter', 1e8, 'a number of ft from 0 to 3280840'],
     ['Suction', 500, 'a number of g/30in2 from 0 to 193.548'],
-    ['Age', -1, 'a number of d from 0 to 36500'],
+    ['Age', -1, 'a number of d from 0 to 19999, or a date'],
     ['Level', 1.5, 'a whole number from 0 to 1000000'],
     ['Level', -1, 'a whole number from 0 to 1000000'],
     ['Fixtures', 2.5, 'a whole number from 0 to 1000000'],

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { call, number, refusal, spill } from '../functions/call';
 
-const header = ['Wall', 'Material', 'Area', 'Mortar', 'Residue', 'Brushed', 'Masked'];
+const header = ['Wall', 'Material', 'Area', 'Mortar', 'Residue', 'Brushed', 'Masked', 'Access'];
 const row = (cells: Record<string, unknown>): unknown[] =>
   header.map((name) =>
     name in cells ? cells[name] : ({ Wall: 'South', Material: 'Limestone', Area: 400 }[name] ?? ''),
@@ -62,8 +62,9 @@ describe('words of a choice', () => {
     ['Residue', 'lots', '"lots"', 'light, moderate, heavy, or blank'],
     ['Residue', '#REF!', 'the error #REF!', 'light, moderate, heavy, or blank'],
     ['Brushed', 'sometimes', '"sometimes"', 'yes, no, or blank'],
-    ['Masked', 'maybe', '"maybe"', 'yes, no, never, or blank'],
-    ['Masked', 1, '1', 'yes, no, never, or blank'],
+    ['Masked', 'maybe', '"maybe"', 'yes, no, only, never, or blank'],
+    ['Masked', 1, '1', 'yes, no, only, never, or blank'],
+    ['Access', 'crane', '"crane"', 'ground, scaffold, lift, ladder, suspended, or blank'],
   ])('%s %j is refused', (name, value, seen, accepted) => {
     expect(refused({ [name]: value })).toBe(
       `Row 2 (South), column ${name}: ${seen} cannot be used. Accepted: ${accepted}.`,

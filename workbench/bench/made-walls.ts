@@ -1,4 +1,4 @@
-import { columnIds, columns } from '../../src/walls/columns';
+import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
 
 const MATERIALS = [
   'Red clay brick',
@@ -44,23 +44,23 @@ export function madeWalls(count: number): unknown[][] {
   const rows: unknown[][] = [columnIds.map((id) => columns[id].name)];
   for (let row = 0; row < count; row++) {
     const masked = row % 11 === 0 ? 'yes' : 'no';
-    rows.push([
-      `W${row}`,
-      `Zone ${row % ZONES}`,
-      (row % 4) + 1,
-      MATERIALS[row % MATERIALS.length],
-      100 + (row % 70),
-      10 + (row % 5),
-      row % 20,
-      18,
-      row % 3,
-      MORTARS[row % MORTARS.length],
-      RESIDUES[row % RESIDUES.length],
-      'yes',
-      14,
+    const cells: Partial<Record<ColumnId, unknown>> = {
+      wall: `W${row}`,
+      zone: `Zone ${row % ZONES}`,
+      level: (row % 4) + 1,
+      material: MATERIALS[row % MATERIALS.length],
+      area: 100 + (row % 70),
+      height: 10 + (row % 5),
+      openings: row % 20,
+      openingPerimeter: 18,
+      fixtures: row % 3,
+      mortar: MORTARS[row % MORTARS.length],
+      residue: RESIDUES[row % RESIDUES.length],
+      brushed: 'yes',
+      age: 14,
       masked,
-      '',
-    ]);
+    };
+    rows.push(columnIds.map((id) => cells[id] ?? ''));
   }
   return rows;
 }

@@ -1,0 +1,234 @@
+import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
+import { nearest } from '../quantity/nearest';
+import { show, take, unitOf, type Kind, type System } from '../quantity/systems';
+import { findMaterial, type MaterialInForce } from '../rules/read-factors';
+import {
+  columns,
+  type ChoiceOf,
+  type ChoiceReading,
+  type ColumnId,
+  type ColumnsRead,
+  type NumberReading,
+  type TextReading,
+} from './columns';
+
+/** A cell that its column cannot use. */
+export class Refusal {
+  /** Name of the column. */
+  readonly column: string;
+  /** The value seen, described. */
+  readonly seen: string;
+  /** What the column takes instead. */
+  readonly accepted: string;
+
+  /**
+   * Says what cannot be used.
+   * @param id the column
+   * @param seen the value seen, described
+   * @param accepted what the column takes instead
+   */
+  constructor(id: ColumnId, seen: string, accepted: string) {
+    this.column = columns[id].name;
+    this.seen = seen;
+    this.accepted = accepted;
+  }
+}
+
+/** Reads the cells of a column. */
+export interface ColumnReader<Id extends ColumnId, Value> {
+  readonly id: Id;
+  /** Where the cells stand in a row. */
+  readonly place: number;
+  /** Gives the value of a cell as the host hands it over. */
+  readonly read: (raw: unknown) => Value | Refusal;
+}
+
+/** Reads the cells of a column of numbers; the plain ones are read by `readNumber` at once. */
+export interface NumberReader<Id extends ColumnId = ColumnId> extends ColumnReader<Id, number> {
+  /** Base value of a shown 1. */
+  readonly factor: number;
+  /** Bounds of what is not 0, in the base unit. */
+  readonly least: number;
+  readonly most: number;
+  readonly whole: boolean;
+  /** The first number that is a date; Infinity where the column takes none. */
+  readonly datesFrom: number;
+  /** The day up to which a date is counted. */
+  readonly countedTo: number | undefined;
+}
+
+/**
+ * A number in the base unit. Made for every cell of a long table, so the common cases come first.
+ * @param raw the cell as the host hands it over
+ * @param column its column
+ * @returns the number, 0 for a blank cell; NaN where it cannot be used
+ */
+export function readNumber(raw: unknown, column: NumberReader): number {
+  if (raw === undefined || raw === '' || raw === null) return 0;
+  const seen = typeof raw === 'number' ? raw : numberIn(readCell(raw), column);
+  if (seen >= column.datesFrom) return daysSince(seen, column);
+  const value = seen * column.factor;
+  const fits = value >= column.least && value <= column.most && !(column.whole && !Number.isInteger(value));
+  return fits || seen === 0 ? value : NaN;
+}
+
+function numberIn(cell: Cell, { datesFrom }: NumberReader): number {
+  if (cell.type === 'blank') return 0;
+  if (cell.type === 'number') return cell.value;
+  // A number that is shown as a date, but no text that looks like one: its order of day and month is not known.
+  const date = cell.type === 'date' ? Number(cell.value) : NaN;
+  return date >= datesFrom ? date : NaN;
+}
+
+function daysSince(date: number, { countedTo = NaN }: NumberReader): number {
+  const days = countedTo - Math.floor(date);
+  return days > 0 ? days : NaN;
+}
+
+/**
+ * A number as messages show it.
+ * @param value the number in the base unit
+ * @param kind what it measures
+ * @param system the display system
+ * @param digits how many are shown
+ * @returns the number in the shown unit, without the unit
+ */
+export function shownNumber(value: number, kind: Kind, system: System, digits: number): string {
+  return String(Number(show(value, kind, system).toPrecision(digits)));
+}
+
+/**
+ * A reader of numbers.
+ * @param id the column
+ * @param place where its cells stand
+ * @param system the display system of the cells
+ * @param countedTo the day up to which a date is counted; undefined where none is given
+ * @returns the reader
+ */
+export function numberReader<Id extends ColumnsRead<'number'>>(
+  id: Id,
+  place: number,
+  system: System,
+  countedTo?: number,
+): NumberReader<Id> {
+  const reading: NumberReading = columns[id].reading;
+  const { kind, least, most, whole = false, datesFrom = Infinity } = reading;
+  const reader: NumberReader<Id> = {
+    id,
+    place,
+    factor: take(1, kind, system),
+    least,
+    most,
+    whole,
+    datesFrom,
+    countedTo,
+    read(raw) {
+      const value = readNumber(raw, reader);
+      return Number.isNaN(value) ? refusedNumber(raw, reader, kind, system) : value;
+    },
+  };
+  return reader;
+}
+
+function refusedNumber(raw: unknown, column: NumberReader, kind: Kind, system: System): Refusal {
+  const { id, least, most, whole, datesFrom, countedTo } = column;
+  const cell = readCell(raw);
+  const unit = unitOf(kind, system);
+  const what = (whole ? 'a whole number' : 'a number') + (unit === '1' ? '' : ` of ${unit}`);
+  const bounds = [least, most].map((bound) => shownNumber(bound, kind, system, 6));
+  const number = `${least > 0 ? 'blank, or ' : ''}${what} from ${bounds.join(' to ')}`;
+  if (datesFrom === Infinity) return new Refusal(id, describe(cell), number);
+  const seen = 'value' in cell ? Number(cell.value) : NaN;
+  const isDate = (cell.type === 'number' || cell.type === 'date') && seen >= datesFrom;
+  if (!isDate) return new Refusal(id, describe(cell), `${number}, or a date`);
+  const date = `${String(seen)} (a date)`;
+  return countedTo === undefined
+    ? new Refusal(id, date, `${number}; a date only where the factor wash.date says up to when it is counted`)
+    : new Refusal(id, date, `${number}, or a date before the wash.date, ${String(countedTo)}`);
+}
+
+/**
+ * A reader of texts.
+ * @param id the column
+ * @param place where its cells stand
+ * @returns the reader
+ */
+export function textReader<Id extends ColumnsRead<'text'>>(id: Id, place: number): ColumnReader<Id, string> {
+  const { blank, spelling }: TextReading = columns[id].reading;
+  const spelled = new Map<string, string>();
+  return remembering(id, place, (cell) => {
+    if (isBlankOrZero(cell)) return blank;
+    if (!isName(cell)) return new Refusal(id, describe(cell), 'a text or a number as a label');
+    const name = String(cell.value);
+    if (spelling !== 'first') return name;
+    const first = spelled.get(comparable(name)) ?? name;
+    spelled.set(comparable(name), first);
+    return first;
+  });
+}
+
+function isName(cell: Cell): cell is Extract<Cell, { value: string | number }> {
+  return ['text', 'number', 'number as text', 'date'].includes(cell.type);
+}
+
+/**
+ * A reader of materials.
+ * @param id the column
+ * @param place where its cells stand
+ * @param materials the materials known
+ * @returns the reader
+ */
+export function materialReader<Id extends ColumnsRead<'material'>>(
+  id: Id,
+  place: number,
+  materials: readonly MaterialInForce[],
+): ColumnReader<Id, MaterialInForce> {
+  const names = materials.map(({ name }) => name);
+  return remembering(id, place, (cell) => {
+    const text = cell.type === 'text' ? cell.value : '';
+    const offer = (): string => (text === '' ? '' : `; the nearest are ${nearest(text, names).join(', ')}`);
+    return (
+      findMaterial(materials, text) ??
+      new Refusal(id, describe(cell), `a name or code of the material table${offer()}`)
+    );
+  });
+}
+
+/**
+ * A reader of words of a choice.
+ * @param id the column
+ * @param place where its cells stand
+ * @returns the reader; a blank cell is undefined
+ */
+export function choiceReader<Id extends ColumnsRead<'choice'>>(
+  id: Id,
+  place: number,
+): ColumnReader<Id, ChoiceOf<Id> | undefined> {
+  const { choices, leaveOff }: ChoiceReading = columns[id].reading;
+  return remembering(id, place, (cell) => {
+    if (isBlankOrZero(cell)) return undefined;
+    const text = cell.type === 'text' ? cell.value : '';
+    const said = cell.type === 'boolean' ? (cell.value ? 'yes' : 'no') : comparable(text);
+    const plain = leaveOff === undefined ? said : said.replace(leaveOff, '');
+    const found = choices.find((choice): choice is ChoiceOf<Id> => comparable(choice) === plain);
+    return found ?? new Refusal(id, describe(cell), `${choices.join(', ')}, or blank`);
+  });
+}
+
+/** The same few cells come again and again. */
+function remembering<Id extends ColumnId, Value>(
+  id: Id,
+  place: number,
+  read: (cell: Cell) => Value | Refusal,
+): ColumnReader<Id, Value> {
+  const known = new Map<unknown, { readonly value: Value | Refusal }>();
+  return {
+    id,
+    place,
+    read(raw) {
+      const found = known.get(raw) ?? { value: read(readCell(raw)) };
+      known.set(raw, found);
+      return found.value;
+    },
+  };
+}
