@@ -1,4 +1,4 @@
-const order = ['quantity', 'rules', 'trace', 'walls', 'govern', 'estimate'];
+const order = ['quantity', 'rules', 'trace', 'walls', 'govern', 'estimate', 'hazards'];
 /** A folder of the core may use itself and the folders before it. */
 const inward = order.map((folder, place) => ({
   name: `${folder}-looks-inward`,

@@ -1,15 +1,15 @@
-import { ageNotStated, tooYoung } from './checks/age';
+import { acidOnConcrete, stainUnderAcid } from './checks/acid-on-wall';
+import { ageNotStated, tooOld, tooYoung } from './checks/age';
+import { whatLiesBelow } from './checks/below';
 import { noContactWindow } from './checks/contact-window';
 import { heightMissing, mortarDefault, residueForetold } from './checks/defaults-used';
 import { factorsOverridden } from './checks/factors-overridden';
-import { tooCold } from './checks/freezing';
-import { nozzleLimits } from './checks/nozzle-limits';
+import { tooMuchPressure, tooMuchToApply, tooNarrowJet } from './checks/jet';
 import { sampleAreaMissing } from './checks/sample-area';
-import { sensitiveBase } from './checks/sensitive-base';
-import { stainUnderAcid } from './checks/stain-under-acid';
 import { strongMortar } from './checks/strong-mortar';
 import { unmaskedGlassOrMetal } from './checks/unmasked-glass-or-metal';
 import { heavyUnderWeakClass } from './checks/weak-class';
+import { tooCold, tooHot, tooWindy } from './checks/weather';
 import { zeroArea } from './checks/zero-area';
 import type { Check, Checked, Finding } from './finding';
 
@@ -18,13 +18,19 @@ export const allChecks: readonly Check[] = [
   noContactWindow,
   tooYoung,
   tooCold,
+  tooHot,
+  tooWindy,
   unmaskedGlassOrMetal,
-  nozzleLimits,
+  tooMuchPressure,
+  tooNarrowJet,
+  tooMuchToApply,
+  acidOnConcrete,
   stainUnderAcid,
-  sensitiveBase,
+  whatLiesBelow,
   heavyUnderWeakClass,
   sampleAreaMissing,
   zeroArea,
+  tooOld,
   ageNotStated,
   strongMortar,
   mortarDefault,

@@ -50,9 +50,29 @@ export function rowCheck(
   applies: (row: WallRow, zone: ZoneEstimate, checked: Checked) => boolean,
   say: (zone: ZoneEstimate, rows: readonly WallRow[], checked: Checked) => Omit<Finding, 'where'>,
 ): Check {
+  return zoneCheck((zone, checked) => zone.zone.rows.filter((row) => applies(row, zone, checked)), say);
+}
+
+/**
+ * A check of a hazard that concerns rows, with one finding a zone.
+ * @param hazard the rule of the hazard: the rows of a zone that it concerns
+ * @param say what is said of the rows of a zone
+ * @returns the check
+ */
+export function hazardCheck(
+  hazard: (zone: ZoneEstimate, factors: FactorsInForce) => readonly WallRow[],
+  say: (zone: ZoneEstimate, rows: readonly WallRow[], checked: Checked) => Omit<Finding, 'where'>,
+): Check {
+  return zoneCheck((zone, { factors }) => hazard(zone, factors), say);
+}
+
+function zoneCheck(
+  rowsOf: (zone: ZoneEstimate, checked: Checked) => readonly WallRow[],
+  say: (zone: ZoneEstimate, rows: readonly WallRow[], checked: Checked) => Omit<Finding, 'where'>,
+): Check {
   return (checked) =>
     checked.zones.flatMap((estimate) => {
-      const rows = estimate.zone.rows.filter((row) => applies(row, estimate, checked));
+      const rows = rowsOf(estimate, checked);
       return rows.length === 0
         ? []
         : [{ ...say(estimate, rows, checked), where: whereOf(estimate.zone.name, rows) }];

@@ -1,3 +1,4 @@
+import { withUnit } from '../quantity/shown-unit';
 import { show, unitOf } from '../quantity/systems';
 import { factors, type FactorId } from '../rules/factors';
 import type { FactorsInForce } from '../rules/read-factors';
@@ -20,14 +21,13 @@ export function shownFactor(factorsInForce: FactorsInForce, id: FactorId): strin
  * @param value in the base unit
  * @param kind what it measures
  * @param factorsInForce the factors in force, for their display system
- * @returns for example `37.2 m2`
+ * @returns for example `37.2 m²`
  */
 export function shownValue(
   value: number,
   kind: Parameters<typeof show>[1],
   factorsInForce: FactorsInForce,
 ): string {
-  const unit = unitOf(kind, factorsInForce.system);
   const number = String(Number(show(value, kind, factorsInForce.system).toPrecision(DIGITS)));
-  return unit === '1' ? number : `${number} ${unit}`;
+  return withUnit(number, unitOf(kind, factorsInForce.system));
 }

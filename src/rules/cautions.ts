@@ -23,9 +23,12 @@ export type CautionTopic = keyof typeof cautionTopics;
 /** A number in the text of a caution: one that follows the user's system, or one that is the same everywhere. */
 export type CautionNumber =
   | { readonly value: number; readonly unit: Unit; readonly kind: Kind }
-  | { readonly value: number; readonly unit: 'ppm' | 'pH' | 's' | 'min' | 'h' | 'ug/m3' | 'times' };
+  | {
+      readonly value: number;
+      readonly unit: 'ppm' | 'pH' | 's' | 'min' | 'h' | 'ug/m3' | 'times' | 'V' | 'kV';
+    };
 
-/** What must hold in a zone for a caution to apply. */
+/** What must hold in a zone for a caution to apply. The rules of those that can harm stand in `src/hazards/`. */
 export type CautionWhen =
   /** whatever is done, once for the whole job */
   | 'always'
@@ -35,12 +38,16 @@ export type CautionWhen =
   | 'cleaner'
   /** washed with an acid, class 2 or 3 */
   | 'acid'
-  /** washed walls of `groups` meet an acid */
-  | 'acid on group'
+  /** light or manganese-colored brick meets an acid */
+  | 'stain under acid'
+  /** concrete or other calcareous masonry meets an acid */
+  | 'acid on calcareous'
   /** washed walls of `groups`, whatever they are washed with */
   | 'washed group'
   /** a cleaner is used on or beside walls of `groups`, washed or masked */
   | 'cleaner beside group'
+  /** glass or metal is washed along with the wall */
+  | 'unmasked glass or metal'
   /** an acid is used beside masked walls of `groups` */
   | 'acid beside masked group'
   /** a cleaner is used beside openings */
@@ -53,8 +60,8 @@ export type CautionWhen =
   | 'fixtures'
   /** the zone is higher than `workAtHeight`, or some height is not stated */
   | 'height'
-  /** residue is scraped off dry */
-  | 'scrape'
+  /** residue is scraped and brushed off */
+  | 'dust'
   /** some wall is washed; how much water is to be collected */
   | 'runoff'
   /** some wall is washed; what the weather is */
@@ -63,14 +70,24 @@ export type CautionWhen =
   | 'alkali'
   /** some wall of the zone is rinsed */
   | 'jet'
-  /** the nozzle is set nearer than the least distance, or its fan narrower than the narrowest */
+  /** the nozzle is held closer than the least standoff, or its fan is narrower than the narrowest */
   | 'narrow jet'
-  /** the pressure set is more than the most sensitive washed wall takes */
+  /** the pressure set is more than a washed wall takes */
   | 'over pressure'
+  /** cleaner is put on with more pressure than is published */
+  | 'applied under pressure'
+  /** no sample area was inspected, or too small a one */
+  | 'sample missing'
   /** a washed wall is younger than the youngest to wash */
   | 'too young'
+  /** a washed wall is older than its smears stay soft */
+  | 'too old'
   /** air or face is colder than the coldest to wash in */
   | 'too cold'
+  /** the face is as hot as the limit, or hotter */
+  | 'too hot'
+  /** there is more wind than cleaner may be sprayed in */
+  | 'too windy'
   /** the cleaner dries before its most dwell */
   | 'dries early';
 
@@ -91,7 +108,9 @@ export interface Caution {
 
 const practice = { source: 'practice', kind: 'common practice' } as const;
 const memory = { source: 'memory', kind: 'from memory' } as const;
+const ours = { source: 'estimate', kind: 'assumption' } as const;
 const advice = { source: 'tn20', kind: 'published' } as const;
+const published = <Id extends SiteSourceId>(source: Id) => ({ source, kind: 'published' }) as const;
 
 /** The height above which a zone counts as work at height: that of fall protection on a scaffold, 29 CFR 1926.451. */
 export const workAtHeight = { value: 10, unit: 'ft', kind: 'length' } as const satisfies CautionNumber;
@@ -145,20 +164,32 @@ export const cautions: readonly Caution[] = [
     ...practice,
   },
   {
+    id: 'hazard-communication',
+    topic: 'persons',
+    text: 'Label every container, sprayer and bucket of mix with the product and its hazards. Tell everyone who handles it what the safety data sheet says.',
+    when: 'cleaner',
+    ...published('cfr-1910.1200'),
+  },
+  {
+    id: 'respirator',
+    topic: 'persons',
+    text: 'Keep mist and fumes out of the air that people breathe first. Where that is not enough, the employer provides the respirator that fits the hazard, under a written respiratory protection program.',
+    when: 'cleaner',
+    ...published('cfr-1910.134'),
+  },
+  {
     id: 'acid-into-water',
     topic: 'persons',
     text: 'Pour concentrate into water, never water into concentrate.',
     when: 'acid',
-    source: 'acid-dilution-1971',
-    kind: 'published',
+    ...published('masonry-1971'),
   },
   {
     id: 'drenching',
     topic: 'persons',
     text: 'Have water to drench eyes and body within the work area wherever corrosive cleaner is handled.',
     when: 'acid',
-    source: 'cfr-1926.50',
-    kind: 'published',
+    ...published('cfr-1926.50'),
   },
   {
     id: 'eyewash',
@@ -166,8 +197,7 @@ export const cautions: readonly Caution[] = [
     text: 'An eyewash is reached within {reach} and flows for {flow}.',
     numbers: { reach: { value: 10, unit: 's' }, flow: { value: 15, unit: 'min' } },
     when: 'acid',
-    source: 'z358.1',
-    kind: 'published',
+    ...published('z358.1'),
   },
   {
     id: 'hydrogen-chloride',
@@ -175,8 +205,7 @@ export const cautions: readonly Caution[] = [
     text: 'Hydrogen chloride in the air one breathes: never above {ceiling}. Stay upwind, keep enclosed places aired.',
     numbers: { ceiling: { value: 5, unit: 'ppm' } },
     when: 'acid',
-    source: 'osha-pel',
-    kind: 'published',
+    ...published('osha-hcl'),
   },
   {
     id: 'fluoride-air',
@@ -184,22 +213,28 @@ export const cautions: readonly Caution[] = [
     text: 'Look for fluoride in the safety data sheet. Hydrogen fluoride in the air: at most {most} over {over}.',
     numbers: { most: { value: 3, unit: 'ppm' }, over: { value: 8, unit: 'h' } },
     when: 'acid',
-    source: 'osha-pel',
-    kind: 'published',
+    ...published('osha-hf'),
   },
   {
     id: 'fluoride-burn',
     topic: 'persons',
-    text: 'Fluoride burns deep and may not hurt at first; its first aid is of its own kind. Have it ready before the drum is opened.',
+    text: 'Fluoride burns deep and may not hurt at first; rinsing alone does not stop it.',
     when: 'acid',
-    ...memory,
+    ...published('osha-hf'),
+  },
+  {
+    id: 'calcium-gluconate',
+    topic: 'persons',
+    text: 'Where section 4 of the safety data sheet names calcium gluconate, have it at hand before the drum is opened, and tell the doctor of the fluoride.',
+    when: 'acid',
+    ...published('hf-first-aid'),
   },
   {
     id: 'no-mixing',
     topic: 'persons',
-    text: 'Never mix cleaner with another product, bleach least of all.',
+    text: 'Never mix cleaner with another product: acid and bleach give off chlorine, a poisonous gas, at once. Rinse between products, empty the sprayer, and keep bleach off the wall until the acid is rinsed off.',
     when: 'cleaner',
-    ...memory,
+    ...published('chlorine'),
   },
   {
     id: 'slipping',
@@ -209,13 +244,48 @@ export const cautions: readonly Caution[] = [
     ...practice,
   },
   {
+    id: 'heat-stress',
+    topic: 'persons',
+    text: 'In heat: water at hand and drunk every {every}, rest in shade, a slow start for new hands. Confusion or collapse is an emergency: call for help and cool the person.',
+    numbers: { every: { value: 15, unit: 'min' } },
+    when: 'weather',
+    ...published('osha-heat'),
+  },
+  {
+    id: 'cold-stress',
+    topic: 'persons',
+    text: 'In cold, wet and wind: waterproof layers, dry clothes to change into, breaks in a warm dry place, work in pairs. Shivering that will not stop, slurred speech or confusion is an emergency.',
+    when: 'weather',
+    ...published('osha-cold'),
+  },
+  {
+    id: 'carbon-monoxide',
+    topic: 'persons',
+    text: 'Run engine-driven washers and generators in the open, away from doors, windows and air intakes. Carbon monoxide kills within minutes; open doors and fans do not make an enclosed place safe.',
+    when: 'jet',
+    ...published('niosh-96-118'),
+  },
+  {
+    id: 'gfci',
+    topic: 'persons',
+    text: 'Plug electric washers and tools into a GFCI: 120-volt, 15- and 20-ampere receptacles of temporary wiring need one, or an assured equipment grounding conductor program.',
+    when: 'jet',
+    ...published('cfr-1926.404'),
+  },
+  {
+    id: 'cords',
+    topic: 'persons',
+    text: 'Test the GFCI before use. Cords are rated for wet places, whole, and their connections stay out of the water.',
+    when: 'jet',
+    ...published('pressure-washers'),
+  },
+  {
     id: 'fall-protection',
     topic: 'height',
     text: 'Fall protection on a scaffold above {above}.',
     numbers: { above: workAtHeight },
     when: 'height',
-    source: 'cfr-1926.451',
-    kind: 'published',
+    ...published('cfr-1926.451'),
   },
   {
     id: 'scaffold-load',
@@ -223,16 +293,28 @@ export const cautions: readonly Caution[] = [
     text: 'A scaffold carries its own weight and {times} its greatest load: count water, drums and wet masking in.',
     numbers: { times: { value: 4, unit: 'times' } },
     when: 'height',
-    source: 'cfr-1926.451',
-    kind: 'published',
+    ...published('cfr-1926.451'),
+  },
+  {
+    id: 'scaffold-wind',
+    topic: 'height',
+    text: 'No work on a scaffold in a storm or high wind, unless a competent person finds it safe and everyone is tied off. Sheeting catches wind.',
+    when: 'height',
+    ...published('cfr-1926.451-wind'),
   },
   {
     id: 'lift-lanyard',
     topic: 'height',
     text: 'In a boom lift, wear a harness with its lanyard tied to the boom or basket.',
     when: 'height',
-    source: 'cfr-1926.453',
-    kind: 'published',
+    ...published('cfr-1926.453'),
+  },
+  {
+    id: 'ladder-jet',
+    topic: 'height',
+    text: 'Run no jet from a ladder: its push throws the person off balance. Use a scaffold, a lift or a longer wand from the ground.',
+    when: 'height',
+    ...published('ladder-jets'),
   },
   {
     id: 'below-the-work',
@@ -244,37 +326,57 @@ export const cautions: readonly Caution[] = [
   {
     id: 'power-lines',
     topic: 'height',
-    text: 'Keep lifts, scaffold, wands and water away from overhead lines; the utility says how far.',
+    text: 'Keep lifts, scaffold, wands and everything that conducts {far} or more from energized lines of up to {high}, and {more} farther for each kV above; {near} from insulated lines under {low}. Ask the utility first; water conducts too.',
+    numbers: {
+      far: { value: 10, unit: 'ft', kind: 'length' },
+      high: { value: 50, unit: 'kV' },
+      more: { value: 0.4, unit: 'in', kind: 'shortLength' },
+      near: { value: 3, unit: 'ft', kind: 'length' },
+      low: { value: 300, unit: 'V' },
+    },
     when: 'height',
-    ...memory,
+    ...published('cfr-1926.451-lines'),
   },
   {
     id: 'silica',
     topic: 'dust',
-    text: 'Dust of mortar and masonry holds crystalline silica: at most {most} of respirable silica over {over}. Wet or extract the dust, or wear what the limit asks for.',
+    text: 'Dust of mortar and masonry holds crystalline silica: at most {most} of respirable silica over {over}.',
     numbers: { most: { value: 50, unit: 'ug/m3' }, over: { value: 8, unit: 'h' } },
-    when: 'scrape',
-    source: 'cfr-1926.1153',
-    kind: 'from memory',
+    when: 'dust',
+    ...published('cfr-1926.1153'),
+  },
+  {
+    id: 'no-dry-brushing',
+    topic: 'dust',
+    text: 'No dry brushing or sweeping that adds silica dust to the air: brush wet or use a HEPA vacuum, wherever that is feasible.',
+    when: 'dust',
+    ...published('cfr-1926.1153-f'),
   },
   {
     id: 'scraping-tools',
     topic: 'dust',
     text: 'Scrape and brush with wood or other tools that are not metal.',
-    when: 'scrape',
+    when: 'dust',
     ...advice,
   },
   {
     id: 'jet',
     topic: 'pressure',
-    text: 'A jet cuts skin and eyes and pushes back. Point it at nobody, hold it with both hands, take the pressure off before changing a tip.',
+    text: 'Point the jet at nobody, yourself included. Hold it with both hands; take the pressure off before you change a tip.',
     when: 'jet',
-    ...memory,
+    ...published('pressure-washers'),
+  },
+  {
+    id: 'injection',
+    topic: 'pressure',
+    text: 'A wound from the jet looks small and can cost a limb. Get a doctor at once, however minor it looks; say that it was high-pressure water, and what was in it.',
+    when: 'jet',
+    ...published('injection-wounds'),
   },
   {
     id: 'over-pressure',
     topic: 'pressure',
-    text: 'Lower the pressure: the wall takes less than the workbook has set.',
+    text: 'Lower the pressure: the workbook has set more than a washed wall takes.',
     when: 'over pressure',
     stop: true,
     ...practice,
@@ -282,25 +384,40 @@ export const cautions: readonly Caution[] = [
   {
     id: 'narrow-jet',
     topic: 'pressure',
-    text: 'A narrow tip or a short distance harms joints and sensitive faces: at least {factor:limit.distance} off, a fan of {factor:limit.angle} or wider.',
+    text: 'Hold the nozzle {factor:limit.distance} or more from the wall, with a fan of {factor:limit.angle} or wider: closer or narrower cuts joints and faces.',
     when: 'jet',
     ...practice,
   },
   {
     id: 'too-narrow-jet',
     topic: 'pressure',
-    text: 'Keep further off, or take a wider fan: the workbook has set less than the least.',
+    text: 'Hold the nozzle farther off, or use a wider fan: the workbook has set less than {factor:limit.distance} or {factor:limit.angle}.',
     when: 'narrow jet',
     stop: true,
     ...practice,
+  },
+  {
+    id: 'low-pressure',
+    topic: 'pressure',
+    text: 'Put cleaner on with a brush, or with a sprayer at {most} or less.',
+    numbers: { most: { value: 50, unit: 'psi', kind: 'pressure' } },
+    when: 'cleaner',
+    ...published('trade-site'),
+  },
+  {
+    id: 'applied-under-pressure',
+    topic: 'pressure',
+    text: 'Lower the pressure that cleaner is put on with, or use a brush: more drives it into the wall.',
+    when: 'applied under pressure',
+    stop: true,
+    ...published('trade-site'),
   },
   {
     id: 'no-blasting',
     topic: 'pressure',
     text: 'No blasting with grit.',
     when: 'washed',
-    source: 'masonry-textbook',
-    kind: 'published',
+    ...published('masonry-textbook'),
   },
   {
     id: 'sample-area',
@@ -312,10 +429,16 @@ export const cautions: readonly Caution[] = [
   {
     id: 'sample-wait',
     topic: 'wall',
-    text: 'Leave {factor:sample.wait} or more between the sample and the work.',
+    text: 'Wait {factor:sample.wait} or more, and until it is dry, before the sample is inspected.',
     when: 'washed',
-    source: 'masonry-textbook',
-    kind: 'published',
+    ...published('masonry-textbook'),
+  },
+  {
+    id: 'sample-missing',
+    topic: 'wall',
+    text: 'Wash and inspect the sample first: the workbook states less than {factor:sample.least} inspected.',
+    when: 'sample missing',
+    ...advice,
   },
   {
     id: 'too-young',
@@ -324,6 +447,13 @@ export const cautions: readonly Caution[] = [
     when: 'too young',
     stop: true,
     ...advice,
+  },
+  {
+    id: 'too-old',
+    topic: 'wall',
+    text: 'Smears are hard by now: clay brick is best cleaned by {factor:limit.late}, block and strong mortar sooner. Try the sample first, and do not make up for it with stronger acid or more pressure.',
+    when: 'too old',
+    ...published('masonry-2007'),
   },
   {
     id: 'wet-first',
@@ -350,19 +480,23 @@ export const cautions: readonly Caution[] = [
     id: 'stain',
     topic: 'wall',
     text: 'Acid can bring out vanadium or manganese stain that rinsing does not take off.',
-    when: 'acid on group',
-    groups: ['light brick'],
-    source: 'tn20-older',
-    kind: 'from memory',
+    when: 'stain under acid',
+    ...published('masonry-construction'),
+  },
+  {
+    id: 'acid-on-concrete',
+    topic: 'wall',
+    text: 'Acid dissolves concrete and lime: a public specification (UFGS 04900) allows no acidic cleaner on limestone, marble, concrete and other calcareous masonry. Use class 1, or get the written word of the maker of the unit and an accepted sample.',
+    when: 'acid on calcareous',
+    ...published('ufgs-04900'),
   },
   {
     id: 'paste-film',
     topic: 'wall',
-    text: 'Harsh washing strips the paste film of block: treat the whole wall alike, with special care where materials meet.',
+    text: 'Harsh washing and acid take the cement paste off the face of block and change its look: treat the whole wall alike, with special care where materials meet.',
     when: 'washed group',
     groups: ['block'],
-    source: 'tek8-4a',
-    kind: 'published',
+    ...published('masonry-1994'),
   },
   {
     id: 'block-etched',
@@ -370,8 +504,7 @@ export const cautions: readonly Caution[] = [
     text: 'Acid cleaner for brick can etch block beside and below it: protect the block.',
     when: 'acid beside masked group',
     groups: ['block'],
-    source: 'trade-magazine',
-    kind: 'published',
+    ...published('masonry-1997'),
   },
   {
     id: 'weaker-masked',
@@ -390,7 +523,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'glass',
     topic: 'beside',
-    text: 'Cover glass, coated glass above all. Cleaner that got under is rinsed off before it dries: etched glass cannot be mended.',
+    text: 'Cover glass, coated glass above all. Cleaner that got under the film is rinsed off at once: etched glass cannot be repaired.',
     when: 'cleaner beside group',
     groups: ['glass'],
     ...practice,
@@ -411,12 +544,19 @@ export const cautions: readonly Caution[] = [
     ...memory,
   },
   {
+    id: 'unmasked',
+    topic: 'beside',
+    text: 'Glass or metal is washed along with the wall: mask it, or test the cleaner and the jet on it first.',
+    when: 'unmasked glass or metal',
+    ...practice,
+  },
+  {
     id: 'stone',
     topic: 'beside',
-    text: 'Lime-bound and polished stone dissolves or dulls in acid: seal its cover, and keep water running below.',
+    text: 'Limestone, marble and other lime-bound stone meet no acid: seal the cover, and keep water running below.',
     when: 'acid beside masked group',
     groups: ['stone'],
-    ...memory,
+    ...published('ufgs-04900'),
   },
   {
     id: 'electrical',
@@ -428,9 +568,9 @@ export const cautions: readonly Caution[] = [
   {
     id: 'planting',
     topic: 'beside',
-    text: 'Wet planting, soil and vehicles below, cover them, and rinse them afterwards.',
+    text: 'Find out where the wind takes spray and mist. Keep people out of it, move cars or cover them, wet and cover planting, and rinse all of it afterward. Clear film over plants in the sun kills them.',
     when: 'cleaner',
-    ...practice,
+    ...published('overspray'),
   },
   {
     id: 'plan-runoff',
@@ -442,10 +582,9 @@ export const cautions: readonly Caution[] = [
   {
     id: 'storm-drain',
     topic: 'runoff',
-    text: 'Into a storm drain, the ground or open water: ask the local authority. Permits for building sites often allow wash-down water only without soap, solvent or detergent.',
+    text: 'Into a storm drain, the ground or open water: ask the local authority. The federal permit for building sites allows building wash-down water only without soap, solvent, detergent or hazardous substances.',
     when: 'washed',
-    source: 'construction-permit',
-    kind: 'from memory',
+    ...published('construction-permit'),
   },
   {
     id: 'sewer',
@@ -453,8 +592,7 @@ export const cautions: readonly Caution[] = [
     text: 'Into a sewer: not below pH {least}, unless the treatment works is designed for it; ask the works first.',
     numbers: { least: { value: 5, unit: 'pH' } },
     when: 'cleaner',
-    source: 'cfr-403.5',
-    kind: 'published',
+    ...published('cfr-403.5'),
   },
   {
     id: 'corrosive-waste',
@@ -462,8 +600,7 @@ export const cautions: readonly Caution[] = [
     text: 'Waste at pH {low} or less, or pH {high} or more, is corrosive waste: a licensed carrier takes it.',
     numbers: { low: { value: 2, unit: 'pH' }, high: { value: 12.5, unit: 'pH' } },
     when: 'acid',
-    source: 'cfr-261.22',
-    kind: 'from memory',
+    ...published('cfr-261.22'),
   },
   {
     id: 'neutralising',
@@ -475,19 +612,41 @@ export const cautions: readonly Caution[] = [
   {
     id: 'freezing',
     topic: 'weather',
-    text: 'Air and face above {factor:limit.air}, and staying so until the wall is dry.',
+    text: 'Wash only in air and on a face above {factor:limit.air}, and staying so until the wall is dry and {after} or more after.',
+    numbers: { after: { value: 7, unit: 'd', kind: 'days' } },
     when: 'weather',
-    source: 'trade-site',
-    kind: 'published',
+    ...published('ufgs-04900'),
   },
   {
     id: 'too-cold',
     topic: 'weather',
-    text: 'Wait for warmer weather, or heat and enclose: a saturated wall that freezes spalls.',
+    text: 'Put no cleaner on, and start no washing: wait for warmer weather, or heat and enclose. Cleaner that is on the wall is still rinsed off.',
     when: 'too cold',
     stop: true,
-    source: 'trade-site',
-    kind: 'published',
+    ...published('ufgs-04900'),
+  },
+  {
+    id: 'too-hot',
+    topic: 'weather',
+    text: 'Put no cleaner on a face at {factor:limit.surface} or more: wait for shade or a cooler hour. Cleaner that is on the wall is still rinsed off.',
+    when: 'too hot',
+    stop: true,
+    ...published('guide-section-brick'),
+  },
+  {
+    id: 'wind',
+    topic: 'weather',
+    text: 'Spray no cleaner in more than {factor:limit.wind} of wind: put it on with a brush, screen the work, or wait.',
+    when: 'cleaner',
+    ...ours,
+  },
+  {
+    id: 'too-windy',
+    topic: 'weather',
+    text: 'Do not spray cleaner: there is more wind than {factor:limit.wind}. Put it on with a brush, screen the work, or wait.',
+    when: 'too windy',
+    stop: true,
+    ...ours,
   },
   {
     id: 'dries-early',

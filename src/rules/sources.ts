@@ -5,6 +5,8 @@ export interface Source {
   readonly document: string;
   readonly edition: string;
   readonly section: string;
+  /** Where it, or a copy or a page that quotes it, was read; left out where it was not read, or is no document. */
+  readonly address?: string;
   /** What this project takes from it. */
   readonly used: string;
   readonly kind: SourceKind;
@@ -14,8 +16,10 @@ export interface Source {
 export const sources = {
   tn20: {
     document: 'BIA Technical Note 20, Cleaning Brickwork',
-    edition: 'current',
-    section: 'summary',
+    edition: 'June 2006, as transcribed',
+    section: 'summary of recommendations',
+    address:
+      'docplayer.net/940842-1850-centennial-park-drive-reston-virginia-20191-www-gobrick-com-703-620-0010.html',
     used: 'gentlest effective method; saturate first; top down; 20 ft2 sample looked at dry; 7 days old; no unbuffered acid',
     kind: 'published',
   },
@@ -30,14 +34,16 @@ export const sources = {
     document: 'Limestone producer quoting the stone institute',
     edition: 'not stated',
     section: 'pressure washing',
+    address: 'iliai.com/pages/Cleaning_Indiana_Limestone',
     used: 'limestone: at most 1,200 psi, 45 degree fan, at least 6 in.',
     kind: 'published',
   },
   'gsa-0451004s': {
-    document: 'GSA technical procedure 0451004S',
-    edition: 'not stated',
-    section: 'pressure',
-    used: 'low pressure for masonry 100 to 400 psi',
+    document: 'GSA technical procedure 0440001P, Removing Dirt from Stone Masonry by Pressure Washing',
+    edition: 'June 2012',
+    section: 'pressures of the pump',
+    address: 'gsa.gov/portal/content/111830',
+    used: 'a range: 100 to 400 psi as low pressure, for older and delicate surfaces; 500 to 1,000 psi for typical masonry',
     kind: 'published',
   },
   c270: {
@@ -91,9 +97,10 @@ export const sources = {
   },
   'trade-site': {
     document: 'Trade site on masonry cleaning',
-    edition: 'not stated',
-    section: 'weather',
-    used: 'air above 40 degF until dry',
+    edition: 'as read in 2026',
+    section: 'masonry cleaning',
+    address: 'constructionmentor.net/masonry-cleaning',
+    used: 'air above 40 degF until dry; cleaner put on with a brush or at 50 psi or less',
     kind: 'published',
   },
   practice: {
@@ -118,10 +125,43 @@ export const sources = {
     kind: 'assumption',
   },
   'masonry-textbook': {
-    document: 'Masonry textbook quoting BIA',
+    document: 'Modern Masonry, a textbook',
     edition: '2022',
-    section: 'cleaning',
-    used: 'blasting advised against; at least 1 week between sample and work',
+    section: '12.5.1, pages 252 and 254',
+    address: 'g-wonlinetextbooks.com/modern-masonry-2022/268',
+    used: 'blasting advised against; at least 1 week before a sample is inspected',
+    kind: 'published',
+  },
+  'ufgs-04900': {
+    document: 'UFGS 04900, Masonry Restoration and Cleaning',
+    edition: 'as stored',
+    section: '3.2.1 and 3.2.2',
+    address: 'ufgscriteriadocreport.tpub.com/04900/049000014.htm',
+    used: 'air above 40 degF until dry and at least 7 days after; no acid on limestone, marble, concrete and other calcareous masonry',
+    kind: 'published',
+  },
+  'guide-section-brick': {
+    document: 'Guide section on the maintenance of brick and terra cotta, and its sister on limestone',
+    edition: 'as stored',
+    section: '1.02, definitions: cold and hot weather',
+    address: 'studylib.net/doc/7729584',
+    used: 'a face at 90 degF or more is too hot to clean, one at 40 degF or less too cold',
+    kind: 'published',
+  },
+  'masonry-2007': {
+    document: 'Masonry Magazine, New Rules for Cleaning',
+    edition: 'June 2007',
+    section: 'page 28, rule 4',
+    address: 'masonrymagazine.com/?pageID=32390',
+    used: 'clay brick is cleaned at 14 to 28 days, block at 7 to 21, strong mortar and grout at 3 to 7; after 60 days smears of strong mortar stayed on',
+    kind: 'published',
+  },
+  'masonry-construction': {
+    document: 'Masonry Construction, Cleaning New Masonry',
+    edition: 'as stored',
+    section: 'vanadium stains; manganese stains',
+    address: 'masonryconstruction.com/how-to/construction/cleaning-new-masonry_o',
+    used: 'acid can bring out green or yellow vanadium and brown manganese stains',
     kind: 'published',
   },
   geometry: {

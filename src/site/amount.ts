@@ -1,3 +1,4 @@
+import { withUnit } from '../quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../quantity/systems';
 import type { FactorId } from '../rules/factors';
 import { factors as table } from '../rules/factors';
@@ -5,16 +6,6 @@ import type { FactorsInForce } from '../rules/read-factors';
 
 const DIGITS = 3;
 const WHOLE_FROM = 100;
-
-const readableUnits: Readonly<Record<string, string>> = {
-  degF: '°F',
-  degC: '°C',
-  'crew-h': 'crew-hours',
-  d: 'days',
-  'ug/m3': 'µg/m³',
-};
-
-const singular = { d: 'day', 'crew-h': 'crew-hour' };
 
 /**
  * A number as it is read out on site: whole from a hundred up, three digits below.
@@ -26,15 +17,6 @@ export function rounded(value: number): string {
 }
 
 /**
- * A unit as it is printed.
- * @param unit its label
- * @returns for example `ft²`
- */
-export function readable(unit: string): string {
-  return readableUnits[unit] ?? unit.replace(/2/g, '²').replace(/3/g, '³');
-}
-
-/**
  * A base value with its unit in the user's system.
  * @param value in the base unit
  * @param kind what it measures
@@ -42,12 +24,7 @@ export function readable(unit: string): string {
  * @returns for example `37.2 m²`
  */
 export function amount(value: number, kind: Kind, system: System): string {
-  const number = rounded(show(value, kind, system));
-  const unit = unitOf(kind, system);
-  if (unit === '1') return number;
-  if (unit === 'degree') return `${number}°`;
-  if (number === '1' && unit in singular) return `1 ${singular[unit as keyof typeof singular]}`;
-  return `${number} ${readable(unit)}`;
+  return withUnit(rounded(show(value, kind, system)), unitOf(kind, system));
 }
 
 /**

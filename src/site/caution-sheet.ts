@@ -2,7 +2,21 @@ import { dryingTime } from '../estimate/drying';
 import { reactionForce, rinseFlow } from '../estimate/nozzle';
 import type { ZoneEstimate } from '../estimate/schedule';
 import { residueOf } from '../govern/need-class';
+import { tooOld, tooYoung } from '../hazards/age';
+import { weakerBelow, weakerMasked } from '../hazards/below';
+import {
+  acidOnCalcareous,
+  driesEarly,
+  sampleMissing,
+  stainUnderAcid,
+  unmaskedGlassOrMetal,
+} from '../hazards/cleaner-on-wall';
+import { raisesDust } from '../hazards/dust';
+import { appliedUnderPressure, narrowJet, overPressure } from '../hazards/jet';
+import { isWashed, takesAcid, takesCleaner, washedRows } from '../hazards/washed';
+import { tooCold, tooHot, tooWindy, type WeatherHazard } from '../hazards/weather';
 import { toBase } from '../quantity/conversions';
+import { withUnit } from '../quantity/shown-unit';
 import {
   cautions,
   workAtHeight,
@@ -11,20 +25,17 @@ import {
   type CautionTopic,
   type CautionWhen,
 } from '../rules/cautions';
-import { className, GENTLEST_ACID } from '../rules/cleaner-classes';
+import { className } from '../rules/cleaner-classes';
 import type { FactorId } from '../rules/factors';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { SourceKind } from '../rules/source-kinds';
 import type { SiteSourceId } from '../rules/site-sources';
 import type { WallRow } from '../walls/wall-row';
-import { amount, factorAmount, readable, rounded } from './amount';
+import { amount, factorAmount, rounded } from './amount';
+import { nozzleHazardWords, weatherHazardWords } from './hazard-words';
 import { stackedHeight } from './levels';
-import { mostSensitive } from './most-sensitive';
 import { materialsNamed, wallsNamed } from './named';
-import { narrowJet } from './narrow-jet';
-import { tooCold } from './too-cold';
 import { weatherWords } from './weather-words';
-import { weakerBelow, weakerMasked } from './weaker-below';
 
 /** Where a caution applies, and what in the workbook makes it apply. */
 export interface CautionPlace {
@@ -91,30 +102,26 @@ function placesOf(caution: Caution, site: Site): CautionPlace[] {
 }
 
 const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
-  washed: (zone) => (zone.governing ? { why: 'washed' } : undefined),
-  cleaner: (zone) => (classOf(zone) > 0 ? { why: washedWith(zone) } : undefined),
-  acid: (zone) => (classOf(zone) >= GENTLEST_ACID ? { why: washedWith(zone) } : undefined),
-  'acid on group': (zone, { groups }) =>
-    classOf(zone) < GENTLEST_ACID
-      ? undefined
-      : beside(
-          zone.zone.rows.filter(({ masked, material }) => !masked && groups?.includes(material.group)),
-          washedWith(zone),
-        ),
+  washed: (zone) => (isWashed(zone) ? { why: 'washed' } : undefined),
+  cleaner: (zone) => (takesCleaner(zone) ? { why: washedWith(zone) } : undefined),
+  acid: (zone) => (takesAcid(zone) ? { why: washedWith(zone) } : undefined),
+  'stain under acid': (zone) => beside(stainUnderAcid(zone), washedWith(zone)),
+  'acid on calcareous': (zone) => beside(acidOnCalcareous(zone), washedWith(zone)),
+  'unmasked glass or metal': (zone) => beside(unmaskedGlassOrMetal(zone), 'not masked'),
   'washed group': ({ zone }, { groups }) =>
     beside(
       zone.rows.filter(({ masked, material }) => !masked && groups?.includes(material.group)),
       'washed',
     ),
   'cleaner beside group': (zone, { groups }) =>
-    classOf(zone) === 0
+    !takesCleaner(zone)
       ? undefined
       : beside(
           zone.zone.rows.filter(({ material }) => groups?.includes(material.group)),
           washedWith(zone),
         ),
   'acid beside masked group': (zone, { groups }) =>
-    classOf(zone) < GENTLEST_ACID
+    !takesAcid(zone)
       ? undefined
       : beside(
           zone.zone.rows.filter(({ masked, material }) => masked && groups?.includes(material.group)),
@@ -123,7 +130,7 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
   'cleaner beside openings': (zone, _, { factors }) => {
     const rows = zone.zone.rows.filter(({ masked, openings }) => !masked && openings > 0);
     const area = rows.reduce((sum, { openings }) => sum + openings, 0);
-    return classOf(zone) === 0
+    return !takesCleaner(zone)
       ? undefined
       : { why: `${amount(area, 'area', factors.system)} of openings, ${washedWith(zone)}`, rows };
   },
@@ -146,12 +153,11 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
     const unstated = zone.rows.filter((row) => row.height === 0);
     return unstated.length === 0 ? undefined : { why: 'height not stated', rows: unstated };
   },
-  scrape: ({ totals, zone }, _, { factors }) => {
-    const rows = zone.rows.filter(({ masked }) => !masked);
-    const residues = [...new Set(rows.map(residueOf))].join(' and ');
-    return totals.scrapeHours > 0
+  dust: (zone, _, { factors }) => {
+    const residues = [...new Set(washedRows(zone).map(residueOf))].join(' and ');
+    return raisesDust(zone)
       ? {
-          why: `${amount(totals.scrapeHours, 'crewHours', factors.system)} of dry scraping, ${residues} residue`,
+          why: `${amount(zone.totals.scrapeHours, 'crewHours', factors.system)} of scraping and brushing, ${residues} residue`,
         }
       : undefined;
   },
@@ -167,7 +173,7 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
   weather: (zone, _, { factors }) => {
     const dries = dryingTime(factors);
     const dry =
-      classOf(zone) > 0 && Number.isFinite(dries)
+      takesCleaner(zone) && Number.isFinite(dries)
         ? `; the cleaner is dry in ${amount(dries, 'minutes', factors.system)}`
         : '';
     return zone.governing && { why: `${weatherWords(factors)}${dry}` };
@@ -192,51 +198,64 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
           why: `${factorAmount('nozzle.pressure', factors)}, ${amount(flow, 'flow', factors.system)}: pushes back with ${amount(force, 'force', factors.system)}; ${factorAmount('nozzle.distance', factors)} off, fan of ${factorAmount('nozzle.angle', factors)}`,
         };
   },
-  'narrow jet': ({ governing }, _, { factors }) => {
-    const narrow = narrowJet(factors);
-    return governing === undefined || narrow === '' ? undefined : { why: narrow };
+  'narrow jet': (zone, _, { factors }) => {
+    const narrow = narrowJet(zone, factors);
+    return narrow.length === 0 ? undefined : { why: nozzleHazardWords(narrow, factors) };
   },
-  'over pressure': ({ zone }, _, { factors }) => {
-    const weakest = mostSensitive(zone.rows);
-    return weakest !== undefined && factors.value('nozzle.pressure') > weakest.pressure
-      ? {
-          why: `${factorAmount('nozzle.pressure', factors)} set, ${weakest.name} takes ${amount(weakest.pressure, 'pressure', factors.system)}`,
-        }
-      : undefined;
-  },
-  'too young': ({ zone }, _, { factors }) => {
-    const rows = zone.rows.filter(
-      ({ masked, age }) => !masked && age > 0 && age < factors.value('limit.age'),
+  'over pressure': (zone, _, { factors }) => {
+    const least = overPressure(zone, factors);
+    return (
+      least && {
+        why: `${factorAmount('nozzle.pressure', factors)} set, ${least.name} takes ${amount(least.pressure, 'pressure', factors.system)}`,
+      }
     );
+  },
+  'applied under pressure': (zone, _, { factors }) => {
+    const most = appliedUnderPressure(zone, factors);
+    return most === undefined
+      ? undefined
+      : {
+          why: `${factorAmount('apply.pressure', factors)} set, the most is ${amount(most, 'pressure', factors.system)}`,
+        };
+  },
+  'sample missing': (zone, _, { factors }) =>
+    sampleMissing(zone, factors)
+      ? { why: `${factorAmount('sample.area', factors)} inspected so far` }
+      : undefined,
+  'too young': (zone, _, { factors }) => {
+    const rows = tooYoung(zone, factors);
     const youngest = Math.min(...rows.map(({ age }) => age));
     return { why: `${amount(youngest, 'days', factors.system)} old`, rows };
   },
-  'too cold': (zone, _, { factors }) => {
-    const cold = tooCold(factors);
-    return zone.governing === undefined || cold === '' ? undefined : { why: cold };
+  'too old': (zone, _, { factors }) => {
+    const rows = tooOld(zone, factors);
+    const oldest = Math.max(...rows.map(({ age }) => age));
+    return { why: `${amount(oldest, 'days', factors.system)} old`, rows };
   },
+  'too cold': (zone, _, { factors }) => brokenBy(tooCold(zone, factors), factors),
+  'too hot': (zone, _, { factors }) => brokenBy(tooHot(zone, factors), factors),
+  'too windy': (zone, _, { factors }) => brokenBy(tooWindy(zone, factors), factors),
   'dries early': (zone, _, { factors }) => {
-    const dries = dryingTime(factors);
-    return classOf(zone) > 0 && dries < factors.value('dwell.most')
-      ? {
+    const dries = driesEarly(zone, factors);
+    return dries === undefined
+      ? undefined
+      : {
           why: `dry in ${amount(dries, 'minutes', factors.system)}, most dwell ${factorAmount('dwell.most', factors)}`,
-        }
-      : undefined;
+        };
   },
 };
+
+function brokenBy(found: readonly WeatherHazard[], factors: FactorsInForce): Reason | undefined {
+  return found.length === 0 ? undefined : { why: weatherHazardWords(found, factors) };
+}
 
 function beside(rows: readonly WallRow[], how: string): Reason {
   return { why: `${materialsNamed(rows)}, ${how}`, rows };
 }
 
-/** The class that a zone is washed with; none where nothing is washed. */
-function classOf({ governing }: ZoneEstimate): number {
-  return governing?.classToUse ?? -1;
-}
-
-function washedWith(zone: ZoneEstimate): string {
-  const used = classOf(zone);
-  return `class ${String(used)}, ${className(used)}`;
+function washedWith({ governing }: ZoneEstimate): string {
+  const used = governing?.classToUse;
+  return used === undefined ? 'not washed' : `class ${String(used)}, ${className(used)}`;
 }
 
 function textOf({ text, numbers }: Caution, factors: FactorsInForce): string {
@@ -249,5 +268,5 @@ function numberText(number: CautionNumber | undefined, factors: FactorsInForce):
   if (number === undefined) return '';
   if ('kind' in number) return amount(toBase(number.value, number.unit), number.kind, factors.system);
   if (number.unit === 'pH') return number.value.toFixed(1);
-  return `${rounded(number.value)} ${readable(number.unit)}`;
+  return withUnit(rounded(number.value), number.unit);
 }

@@ -35,8 +35,8 @@ const builders: Readonly<Record<StepId, StepBuilder>> = {
   dwell,
   scrub,
   rinse,
-  look,
   clear,
+  look,
 };
 
 /**

@@ -15,8 +15,8 @@ export const stepIds = [
   'dwell',
   'scrub',
   'rinse',
-  'look',
   'clear',
+  'look',
 ] as const;
 
 /** The name of a step, kept in the workbook: it never changes once shipped. */

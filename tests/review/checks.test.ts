@@ -1,17 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { allChecks, findingsOf } from '../../src/review/checks';
-import { ageNotStated, tooYoung } from '../../src/review/checks/age';
+import { acidOnConcrete, stainUnderAcid } from '../../src/review/checks/acid-on-wall';
+import { ageNotStated, tooOld, tooYoung } from '../../src/review/checks/age';
+import { whatLiesBelow } from '../../src/review/checks/below';
 import { noContactWindow } from '../../src/review/checks/contact-window';
 import { heightMissing, mortarDefault, residueForetold } from '../../src/review/checks/defaults-used';
 import { factorsOverridden } from '../../src/review/checks/factors-overridden';
-import { tooCold } from '../../src/review/checks/freezing';
-import { nozzleLimits } from '../../src/review/checks/nozzle-limits';
+import { tooMuchPressure, tooMuchToApply, tooNarrowJet } from '../../src/review/checks/jet';
 import { sampleAreaMissing } from '../../src/review/checks/sample-area';
-import { sensitiveBase } from '../../src/review/checks/sensitive-base';
-import { stainUnderAcid } from '../../src/review/checks/stain-under-acid';
 import { strongMortar } from '../../src/review/checks/strong-mortar';
 import { unmaskedGlassOrMetal } from '../../src/review/checks/unmasked-glass-or-metal';
 import { heavyUnderWeakClass } from '../../src/review/checks/weak-class';
+import { tooCold, tooHot, tooWindy } from '../../src/review/checks/weather';
 import { zeroArea } from '../../src/review/checks/zero-area';
 import type { Check } from '../../src/review/finding';
 import { sources } from '../../src/rules/sources';
@@ -69,7 +69,7 @@ const cases: readonly Case[] = [
     check: tooYoung,
     rows: [wall('A', { Age: 6 }), wall('B', { Age: 3 }), wall('C'), wall('D', { Zone: 'North', Age: 6.5 })],
     found: [
-      ['South: A, B', 'Masonry 3 days old, younger than 7 d'],
+      ['South: A, B', 'Masonry 3 days old, younger than 7 days'],
       ['North: D', 'Masonry 6.5 days old'],
     ],
   },
@@ -84,7 +84,7 @@ const cases: readonly Case[] = [
     check: tooYoung,
     rows: [wall('A', { Age: 10 })],
     factors: [['limit.age', 14]],
-    found: [['South: A', 'younger than 14 d']],
+    found: [['South: A', 'younger than 14 days']],
   },
 
   {
@@ -104,11 +104,94 @@ const cases: readonly Case[] = [
       ['weather.surface', 35],
     ],
     found: [
-      ['factor weather.air', 'Air at 39 degF, the coldest is 40 degF'],
-      ['factor weather.surface', 'Face at 35 degF'],
+      ['factor weather.air', 'Air at 39 °F, the coldest is 40 °F'],
+      ['factor weather.surface', 'Face at 35 °F, the coldest is 40 °F'],
     ],
   },
   { says: '40 degF and above', check: tooCold, rows: [brick], factors: [['weather.air', 40]], found: [] },
+  {
+    says: 'cold weather where every wall is masked',
+    check: tooCold,
+    rows: [wall('A', { Masked: 'yes' })],
+    factors: [['weather.air', 20]],
+    found: [],
+  },
+
+  {
+    says: 'a face of 90 degF, once for the job',
+    check: tooHot,
+    rows: [brick, wall('B', { Zone: 'North' })],
+    factors: [['weather.surface', 90]],
+    found: [['factor weather.surface', 'Face at 90 °F, no cleaner goes on at 90 °F or more']],
+  },
+  {
+    says: 'a face below 90 degF, and a hotter one under clear water',
+    check: tooHot,
+    rows: [brick],
+    factors: [['weather.surface', 89.5]],
+    found: [],
+  },
+  {
+    says: 'a hot face under clear water',
+    check: tooHot,
+    rows: [wall('A', { Material: 'Marble' })],
+    factors: [['weather.surface', 120]],
+    found: [],
+  },
+
+  {
+    says: 'more than 10 mph of wind, once for the job',
+    check: tooWindy,
+    rows: [brick, wall('B', { Zone: 'North' })],
+    factors: [['weather.wind', 11]],
+    found: [['factor weather.wind', 'Wind of 11 mph, no cleaner is sprayed in more than 10 mph']],
+  },
+  { says: 'wind at the limit', check: tooWindy, rows: [brick], factors: [['weather.wind', 10]], found: [] },
+
+  {
+    says: 'masonry of more than 28 days, the oldest named',
+    check: tooOld,
+    rows: [wall('A', { Age: 29 }), wall('B', { Age: 60 }), wall('C', { Age: 90, Masked: 'yes' })],
+    found: [['South: A, B', 'Masonry 60 days old, older than 28 days']],
+  },
+  { says: 'masonry of 28 days', check: tooOld, rows: [brick, wall('B', { Age: '' })], found: [] },
+
+  {
+    says: 'block, precast and cast stone under an acid, which a public specification rules out',
+    check: acidOnConcrete,
+    rows: [
+      wall('A', { Material: 'Plain concrete block', Residue: 'moderate' }),
+      wall('B', { Material: 'Cast stone', Residue: 'moderate' }),
+      wall('C', { Residue: 'moderate' }),
+      wall('D', { Zone: 'North', Material: 'Split-face block' }),
+    ],
+    found: [['South: A, B', 'Plain concrete block, Cast stone under class 2 (buffered mild acid)']],
+  },
+  {
+    says: 'block under detergent, and granite and brick under acid',
+    check: acidOnConcrete,
+    rows: [
+      wall('A', { Material: 'Plain concrete block' }),
+      wall('B', { Zone: 'North', Residue: 'moderate' }),
+      wall('C', { Zone: 'North', Material: 'Granite', Residue: 'moderate' }),
+    ],
+    found: [],
+  },
+
+  {
+    says: 'cleaner put on with more than 50 psi, once for the job',
+    check: tooMuchToApply,
+    rows: [brick, wall('B', { Zone: 'North' })],
+    factors: [['apply.pressure', 60]],
+    found: [['factor apply.pressure', 'Cleaner put on at 60 psi, the most is 50 psi']],
+  },
+  {
+    says: 'cleaner put on with 30 psi',
+    check: tooMuchToApply,
+    rows: [brick],
+    factors: [['apply.pressure', 30]],
+    found: [],
+  },
 
   {
     says: 'glass and metal in the washed set',
@@ -130,13 +213,13 @@ const cases: readonly Case[] = [
 
   {
     says: 'more pressure than the weakest washed face takes',
-    check: nozzleLimits,
+    check: tooMuchPressure,
     rows: [brick, wall('B', { Material: 'Sand-faced brick' }), wall('C', { Zone: 'North' })],
     found: [['South', 'Rinsing at 400 psi, Sand-faced brick takes 200 psi']],
   },
   {
     says: 'a nozzle too near with too narrow a fan, once for the job',
-    check: nozzleLimits,
+    check: tooNarrowJet,
     rows: [brick, wall('B', { Zone: 'North' })],
     factors: [
       ['nozzle.distance', 5],
@@ -144,15 +227,21 @@ const cases: readonly Case[] = [
     ],
     found: [
       ['factor nozzle.distance', 'Nozzle at 5 in, the least is 6 in'],
-      ['factor nozzle.angle', 'Fan of 15 degree, the narrowest is 25 degree'],
+      ['factor nozzle.angle', 'Fan of 15°, the narrowest is 25°'],
     ],
   },
   {
-    says: 'pressure, distance and angle at their limits, and a weak face that is masked',
-    check: nozzleLimits,
+    says: 'pressure at its limit, and a weak face that is masked',
+    check: tooMuchPressure,
     rows: [brick, wall('B', { Material: 'Coated glass', Masked: 'yes' })],
+    factors: [['nozzle.pressure', 800]],
+    found: [],
+  },
+  {
+    says: 'distance and angle at their limits',
+    check: tooNarrowJet,
+    rows: [brick],
     factors: [
-      ['nozzle.pressure', 800],
       ['nozzle.distance', 6],
       ['nozzle.angle', 25],
     ],
@@ -182,7 +271,7 @@ const cases: readonly Case[] = [
 
   {
     says: 'a base of another zone that may not meet the class used above it',
-    check: sensitiveBase,
+    check: whatLiesBelow,
     rows: [
       wall('A', { Residue: 'heavy' }),
       wall('B', { Zone: 'Base', Level: 2, Material: 'Limestone' }),
@@ -196,13 +285,13 @@ const cases: readonly Case[] = [
   },
   {
     says: 'a masked base of the same zone',
-    check: sensitiveBase,
+    check: whatLiesBelow,
     rows: [wall('A', { Residue: 'heavy' }), wall('B', { Level: 2, Material: 'Limestone', Masked: 'yes' })],
     found: [['South: B', 'Limestone lies lower']],
   },
   {
     says: 'a base that governs its own zone, one that stands higher, one without a level, and a strong one',
-    check: sensitiveBase,
+    check: whatLiesBelow,
     rows: [
       wall('A', { Level: 2, Residue: 'heavy' }),
       wall('B', { Level: 3, Residue: 'light' }),
@@ -213,8 +302,20 @@ const cases: readonly Case[] = [
     found: [],
   },
   {
+    says: 'a masked wall of no stated level that receives the rinse, at once or by way of another zone',
+    check: whatLiesBelow,
+    rows: [
+      wall('A', { Residue: 'heavy' }),
+      wall('B', { Zone: 'Mid', Level: '', Material: 'Granite', Receives: 'South' }),
+      wall('C', { Zone: 'Base', Level: '', Material: 'Limestone', Masked: 'yes', Receives: 'Mid' }),
+      wall('D', { Zone: 'Yard', Level: '', Material: 'Limestone', Masked: 'yes' }),
+    ],
+    // Granite takes class 2, so what runs over it governs South too: class 2 above class 1.
+    found: [['Base: C', 'Limestone lies lower than walls washed with class 2 in South']],
+  },
+  {
     says: 'walls above that are masked, or washed with clear water',
-    check: sensitiveBase,
+    check: whatLiesBelow,
     rows: [
       wall('A', { Masked: 'yes' }),
       wall('B', { Zone: 'Lower', Level: 2, Material: 'Marble' }),
@@ -259,7 +360,7 @@ const cases: readonly Case[] = [
     check: sampleAreaMissing,
     rows: [brick],
     factors: [['sample.area', 12]],
-    found: [['factor sample.area', 'The sample area is only 12 ft2']],
+    found: [['factor sample.area', 'The sample area is only 12 ft²']],
   },
   {
     says: 'a sample area of 20 ft2',
@@ -333,11 +434,11 @@ const cases: readonly Case[] = [
       ['cleaner.class', 1],
     ],
     found: [
-      ['factor crew', /^crew is 4 person; the starting value is 2 person$/],
+      ['factor crew', /^crew is 4 persons; the starting value is 2 persons$/],
       ['factor nozzle.number', /^nozzle\.number is 12; the starting value is 10$/],
       ['factor nozzle.distance', /^nozzle\.distance is 18 in; the starting value is 12 in$/],
       ['material limestone', /^Limestone: ceiling 0, pressure 500 psi$/],
-      ['material Own stone', /^Own stone: ceiling 2, suction 9 g\/30in2, pressure 700 psi$/],
+      ['material Own stone', /^Own stone: ceiling 2, suction 9 g\/30in², pressure 700 psi$/],
       ['factor cleaner.class', /^Class 1 is chosen/],
     ],
   },

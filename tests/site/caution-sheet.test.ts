@@ -54,7 +54,7 @@ describe('the caution sheet', () => {
       '400 psi, 3.16 gal/min: pushes back with 3.33 lbf; 12 in off, fan of 40°',
     );
     // (1000 - 100) / 200 = 4.5.
-    expect(of('silica')?.places[0]?.why).toBe('4.5 crew-hours of dry scraping, moderate residue');
+    expect(of('silica')?.places[0]?.why).toBe('4.5 crew-hours of scraping and brushing, moderate residue');
     // 900 ft2 / 100 / 9 = 1 gal; 3.785 L * 1.02 kg/L * 5 % = 0.1930 kg HCl; * 84.007 / 36.461 = 0.4448 kg.
     expect(of('neutralising')?.places[0]?.why).toBe('0.981 lb of sodium bicarbonate');
     expect(of('weaker-masked')?.places).toEqual([
@@ -100,7 +100,7 @@ describe('the caution sheet', () => {
     // 10 ft * 0.3048; 40 degF; 6 in.
     expect(si.of('fall-protection')?.text).toContain('above 3.05 m');
     expect(si.of('freezing')?.text).toContain('above 4.44 °C');
-    expect(si.of('narrow-jet')?.text).toContain('152 mm off');
+    expect(si.of('narrow-jet')?.text).toContain('152 mm or more from the wall');
   });
 
   it('speaks of no acid where none is used, and of no cleaner under clear water', () => {
@@ -180,8 +180,14 @@ describe('the caution sheet', () => {
           ['weather.air', 30],
           ['weather.surface', 100],
           ['weather.wind', 30],
+          ['apply.pressure', 60],
         ],
       ),
+      sheet([
+        row({ [RESIDUE]: 'moderate', [AGE]: 60 }, 'A'),
+        row({ [MATERIAL]: 'Cast stone' }, 'B'),
+        row({ [MATERIAL]: 'Copper', [ZONE]: 'Y' }, 'C'),
+      ]),
     ];
     const seen = new Set(jobs.flatMap(({ ids }) => ids));
     expect(cautions.map(({ id }) => id).filter((id) => !seen.has(id))).toEqual([]);

@@ -32,8 +32,8 @@ describe('the steps of a zone under cleaner', () => {
       'apply',
       'dwell',
       'rinse',
-      'look',
       'clear',
+      'look',
     ]);
     expect(list.steps.filter(({ decidedOn }) => decidedOn).map(({ id }) => id)).toEqual([
       'age',
@@ -116,7 +116,7 @@ describe('the steps of a zone under cleaner', () => {
 describe('what changes the steps', () => {
   it('clear water: no cleaner, no dwell, no patch', () => {
     const list = checklist([wall('A', 'Marble')]);
-    expect(list.ids).toEqual(['age', 'sample', 'protection', 'scrape', 'scrub', 'rinse', 'look', 'clear']);
+    expect(list.ids).toEqual(['age', 'sample', 'protection', 'scrape', 'scrub', 'rinse', 'clear', 'look']);
     expect(list.notice).toContain('clear water');
     expect(list.fact('rinse', 'Coldest to wash in')).toBe('40 °F');
     expect(list.fact('clear', 'Sodium bicarbonate, at most')).toBeUndefined();
@@ -181,9 +181,32 @@ describe('what the workbook itself holds back', () => {
     );
   });
 
-  it('cold weather, wherever water goes on', () => {
-    const { steps } = checklist([wall('A', 'Red clay brick')], [['weather.surface', 39]]);
-    expect(steps.filter(({ hold }) => hold !== undefined).map(({ id }) => id)).toEqual(['pre-wet', 'rinse']);
+  it('applying in cold or hot weather, never the rinse: cleaner on the wall is always rinsed', () => {
+    const holds = (factors: unknown[][], material = 'Red clay brick') =>
+      checklist([wall('A', material)], factors).steps.flatMap(({ id, hold }) =>
+        hold === undefined ? [] : [[id, hold]],
+      );
+    const cold =
+      'Too cold: face at 39 °F. Wait until it is above 40 °F and stays so until the wall is dry, then put the new weather into the factors.';
+    expect(holds([['weather.surface', 39]])).toEqual([
+      ['mix', cold],
+      ['apply', cold],
+    ]);
+    const hot =
+      'Too hot: face at 95 °F. Wait until it is below 90 °F, then put the new weather into the factors.';
+    expect(holds([['weather.surface', 95]])).toEqual([
+      ['mix', hot],
+      ['apply', hot],
+    ]);
+    // Clear water leaves nothing on the wall that has to be rinsed off, and a wet wall may freeze.
+    expect(holds([['weather.surface', 39]], 'Marble')).toEqual([['rinse', cold]]);
+    expect(holds([['weather.surface', 95]], 'Marble')).toEqual([]);
+  });
+
+  it('spraying in wind, but not the brush', () => {
+    const { step } = checklist([wall('A', 'Red clay brick')], [['weather.wind', 14]]);
+    expect(step('apply')?.todo.join(' ')).toContain('Do not spray: wind of 14 mph, more than 10 mph.');
+    expect(step('apply')?.hold).toBeUndefined();
   });
 
   it('a cleaner that dries before its least dwell', () => {

@@ -1,15 +1,15 @@
+import { sampleMissing } from '../../hazards/cleaner-on-wall';
 import type { Check } from '../finding';
 import { shownFactor } from '../shown';
 
 /** No sample area, or too small a one, has been washed and looked at. */
-export const sampleAreaMissing: Check = ({ factors }) => {
-  const seen = factors.value('sample.area');
-  if (seen >= factors.value('sample.least')) return [];
+export const sampleAreaMissing: Check = ({ zones, factors }) => {
+  if (!zones.some((zone) => sampleMissing(zone, factors))) return [];
   return [
     {
       check: 'sample area',
       what:
-        seen === 0
+        factors.value('sample.area') === 0
           ? 'No sample area has been looked at'
           : `The sample area is only ${shownFactor(factors, 'sample.area')}`,
       where: 'factor sample.area',

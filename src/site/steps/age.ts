@@ -1,15 +1,18 @@
 import { amount, factorAmount } from '../amount';
+import { ageNotStated, tooOld, tooYoung } from '../../hazards/age';
+import { washedRows } from '../../hazards/washed';
 import { wallsNamed } from '../named';
 import { factorFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
 
 /** Nothing is washed before it is old enough. */
 export const age: StepBuilder = ({ zone, factors }) => {
-  const washed = zone.zone.rows.filter(({ masked }) => !masked);
+  const washed = washedRows(zone);
   if (washed.length === 0) return undefined;
   const stated = washed.filter((row) => row.age > 0);
-  const unstated = washed.filter((row) => row.age === 0);
-  const young = stated.filter((row) => row.age < factors.value('limit.age'));
+  const unstated = ageNotStated(zone);
+  const young = tooYoung(zone, factors);
+  const old = tooOld(zone, factors);
   const youngest = Math.min(...stated.map((row) => row.age));
   return {
     id: 'age',
@@ -19,9 +22,15 @@ export const age: StepBuilder = ({ zone, factors }) => {
       ...(unstated.length > 0
         ? ['Where the workbook does not state the age, whoever ticks this step vouches for it.']
         : []),
+      ...(old.length > 0
+        ? [
+            `Smears may have got hard: ${wallsNamed(old)} ${old.length === 1 ? 'is' : 'are'} older than ${factorAmount('limit.late', factors)}. Try the sample first; no stronger acid, no more pressure.`,
+          ]
+        : []),
     ],
     facts: [
       factorFact('Youngest to wash', 'limit.age', factors),
+      factorFact('Smears are harder after', 'limit.late', factors),
       ...(stated.length > 0
         ? [
             rowsFact(

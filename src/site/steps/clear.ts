@@ -2,7 +2,7 @@ import { resultFact } from '../step-facts';
 import type { StepBuilder } from '../step';
 import { alkaliFacts, collectFacts } from './runoff-facts';
 
-/** Masking comes off, and what ran off is dealt with. */
+/** Masking comes off after the final rinse, the wall still wet or not, and what ran off is dealt with. */
 export const clear: StepBuilder = ({ zone, factors }) => {
   const { totals } = zone;
   const alkali = totals.bicarbonate + totals.sodaAsh > 0;
@@ -10,7 +10,8 @@ export const clear: StepBuilder = ({ zone, factors }) => {
     id: 'clear',
     title: 'Unmask and clear up',
     todo: [
-      'Rinse the masking before it comes off, then rinse what lay under it where anything got in.',
+      'Rinse the masking before it comes off. What got under it is rinsed off at once.',
+      'The wall need not be dry for this.',
       'Give fixtures back to the licensed person who made them dead.',
       ...(totals.runoff > 0
         ? ['Dispose of collected water as the local authority and the safety data sheet say.']

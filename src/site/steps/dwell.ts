@@ -1,4 +1,5 @@
 import { dryingTime } from '../../estimate/drying';
+import { driesEarly } from '../../hazards/cleaner-on-wall';
 import { factorFact, resultFact } from '../step-facts';
 import type { StepBuilder } from '../step';
 import { dryingFacts } from './weather-facts';
@@ -12,6 +13,9 @@ export const dwell: StepBuilder = ({ zone, factors }) => {
     title: 'Let it work',
     todo: [
       'Watch the wall, not only the clock: rinse at once where the cleaner starts to dry.',
+      ...(driesEarly(zone, factors) === undefined
+        ? []
+        : ['It dries before the most dwell is over: wash smaller areas, in shade, or at a cooler hour.']),
       'The clock counts from the first stroke of a patch. This step is done when the last patch has been rinsed.',
     ],
     facts: [

@@ -2,7 +2,7 @@ import { wallsNamed } from '../named';
 import { factorFact, resultFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
 import { warmthFacts } from './weather-facts';
-import { weatherHold } from './weather-hold';
+import { applyHold } from './weather-hold';
 
 /** A wet wall takes up little of the cleaner. */
 export const preWet: StepBuilder = ({ zone, factors }) => {
@@ -13,6 +13,9 @@ export const preWet: StepBuilder = ({ zone, factors }) => {
     todo: [
       'Wet the patch and the masonry below it, pass after pass, until the face takes up little more.',
       'Keep both wet until the final rinse. Another pass does no harm.',
+      ...(applyHold(zone, factors) === undefined
+        ? []
+        : ['Do not start on another patch: the weather holds the cleaner back.']),
     ],
     facts: [
       resultFact('Passes', zone.wet.passes, 'count', 'passes', factors),
@@ -22,7 +25,6 @@ export const preWet: StepBuilder = ({ zone, factors }) => {
       resultFact('Water, whole zone', zone.totals.preWetWater, 'volume', 'prewetWater', factors),
       ...warmthFacts(factors),
     ],
-    hold: weatherHold(factors),
     source: 'tn20',
     kind: 'published',
   };

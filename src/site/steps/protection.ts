@@ -1,7 +1,8 @@
+import { weakerBelow, weakerMasked } from '../../hazards/below';
+import { unmaskedGlassOrMetal } from '../../hazards/cleaner-on-wall';
 import { materialsNamed, wallsNamed } from '../named';
 import { resultFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
-import { weakerBelow, weakerMasked } from '../weaker-below';
 import { alkaliFacts, collectFacts } from './runoff-facts';
 
 /** What is not washed is covered before water comes near. */
@@ -13,6 +14,7 @@ export const protection: StepBuilder = ({ zone, zones, factors }) => {
   const fixtures = rows.reduce((sum, row) => sum + (row.masked ? 0 : row.fixtures), 0);
   const weaker = weakerMasked(zone);
   const below = weakerBelow(zone, zones).filter((row) => row.zone !== zone.zone.name);
+  const unmasked = unmaskedGlassOrMetal(zone);
   return {
     id: 'protection',
     title: 'Protection up',
@@ -28,6 +30,9 @@ export const protection: StepBuilder = ({ zone, zones, factors }) => {
         : []),
       ...(below.length > 0
         ? [`Protect what stands below in other zones: ${materialsNamed(below)} (${wallsNamed(below)}).`]
+        : []),
+      ...(unmasked.length > 0
+        ? [`Not masked, and washed along: ${materialsNamed(unmasked)} (${wallsNamed(unmasked)}).`]
         : []),
       'Cover planting, vehicles and ways in below; bar the ground; make ready to collect what runs off.',
     ],

@@ -1,21 +1,21 @@
 import { fanWidth, rinseFlow } from '../../estimate/nozzle';
 import { factorFact, pressureFact, resultFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
+import { narrowJet, overPressure, takesLeastPressure } from '../../hazards/jet';
+import { nozzleHazardWords } from '../hazard-words';
 import { levelsOf } from '../levels';
-import { mostSensitive } from '../most-sensitive';
 import { wallsNamed } from '../named';
-import { narrowJet } from '../narrow-jet';
 import { collectFacts } from './runoff-facts';
 import { warmthFacts } from './weather-facts';
-import { weatherHold } from './weather-hold';
+import { coldHold } from './weather-hold';
 
-/** From the top down, at a pressure that the most sensitive washed wall takes. */
+/** From the top down, at a pressure that every washed wall takes. */
 export const rinse: StepBuilder = ({ zone, factors }) => {
   const { rows } = zone.zone;
-  const weakest = mostSensitive(rows);
+  const weakest = takesLeastPressure(rows);
   if (weakest === undefined) return undefined;
-  const limited = factors.value('nozzle.pressure') > weakest.pressure;
-  const narrow = narrowJet(factors);
+  const limited = overPressure(zone, factors) !== undefined;
+  const narrow = narrowJet(zone, factors);
   const levels = levelsOf(rows.filter(({ masked }) => !masked));
   const clear = zone.governing?.classToUse === 0;
   return {
@@ -23,19 +23,25 @@ export const rinse: StepBuilder = ({ zone, factors }) => {
     title: clear ? 'Wash with clear water, top to bottom' : 'Rinse, top to bottom',
     todo: [
       'Work from the top down, so that nothing runs over what is already clean.',
-      ...(clear ? [] : ['Rinse in the order of applying, until the water runs clear.']),
-      ...(limited
-        ? ['Turn the pressure down: the workbook has set more than the most sensitive wall takes.']
-        : []),
-      ...(narrow === ''
+      ...(clear
         ? []
-        : [`Keep further off or take a wider fan: the workbook has set ${narrow}, less than the least.`]),
+        : [
+            'Rinse in the order of applying, until the water runs clear.',
+            'Whatever the weather, cleaner that is on the wall is rinsed off.',
+            'Where film comes off glass with the final rinse, take it off now, and rinse at once what got under it.',
+          ]),
+      ...(limited ? [`Turn the pressure down: the workbook has set more than ${weakest.name} takes.`] : []),
+      ...(narrow.length === 0
+        ? []
+        : [
+            `Hold the nozzle farther off or use a wider fan: the workbook has set ${nozzleHazardWords(narrow, factors)}, less than the least.`,
+          ]),
     ],
     facts: [
       limited
         ? pressureFact('Pressure, at most', weakest, factors)
         : factorFact('Pressure', 'nozzle.pressure', factors),
-      ...(limited ? [] : [pressureFact('Most sensitive washed wall takes', weakest, factors)]),
+      ...(limited ? [] : [pressureFact('Least that a washed wall takes', weakest, factors)]),
       factorFact('Nozzle number', 'nozzle.number', factors),
       factorFact('Fan', 'nozzle.angle', factors),
       factorFact('Narrowest fan', 'limit.angle', factors),
@@ -58,7 +64,8 @@ export const rinse: StepBuilder = ({ zone, factors }) => {
       ),
       ...(zone.zone.below.length > 0 ? [rowsFact('Then, in other zones', wallsNamed(zone.zone.below))] : []),
     ],
-    hold: weatherHold(factors),
+    // A cleaner on the wall is always rinsed; only a wash with clear water can wait for warmer weather.
+    hold: clear ? coldHold(zone, factors) : undefined,
     source: 'tn20',
     kind: 'published',
   };

@@ -1,5 +1,7 @@
 import { className } from '../../rules/cleaner-classes';
-import { listed } from '../named';
+import { sampleMissing, stainUnderAcid } from '../../hazards/cleaner-on-wall';
+import { factorAmount } from '../amount';
+import { listed, wallsNamed } from '../named';
 import { factorFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
 
@@ -9,17 +11,24 @@ export const sample: StepBuilder = ({ zone, factors }) => {
   const used = zone.governing.classToUse;
   const washed = zone.zone.rows.filter(({ masked }) => !masked);
   const materials = [...new Set(washed.map(({ material }) => material.name))];
+  const stained = stainUnderAcid(zone);
   return {
     id: 'sample',
     title: 'Sample area',
     todo: [
       `Wash a sample of each material with class ${String(used)} (${className(used)}) by the steps below, protection up.`,
+      ...(sampleMissing(zone, factors)
+        ? [`The workbook states less than ${factorAmount('sample.least', factors)} inspected so far.`]
+        : []),
+      ...(stained.length > 0
+        ? [`Look for vanadium and manganese stain, which acid can bring out: ${wallsNamed(stained)}.`]
+        : []),
       'Let it dry, then look at it with whoever accepts the work.',
       'Tick this step only when the dry sample is accepted.',
     ],
     facts: [
       factorFact('Least area of a sample', 'sample.least', factors),
-      factorFact('Least wait between sample and work', 'sample.wait', factors),
+      factorFact('Least wait before it is inspected', 'sample.wait', factors),
       rowsFact('Materials', listed(materials)),
       factorFact('Looked at so far, says the workbook', 'sample.area', factors),
     ],

@@ -1,20 +1,23 @@
 import { residueOf } from '../../govern/need-class';
 import { residues } from '../../rules/residues';
+import { raisesDust } from '../../hazards/dust';
 import { wallsNamed } from '../named';
 import { resultFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
 
-/** Larger residue comes off dry, before any water. */
+/** Larger residue comes off before the wall is washed, with as little dust as can be. */
 export const scrape: StepBuilder = ({ zone, factors }) => {
   const washed = zone.zone.rows.filter(({ masked }) => !masked);
   if (washed.length === 0) return undefined;
   const foretold = washed.filter(({ residue }) => residue === undefined);
   return {
     id: 'scrape',
-    title: 'Scrape and brush, dry',
+    title: 'Scrape and brush',
     todo: [
       'Take mortar off with wood or other tools that are not metal, then brush down.',
-      'Keep dust down and out of the lungs.',
+      ...(raisesDust(zone)
+        ? ['Brush wet or use a HEPA vacuum wherever that is feasible: no dry brushing that adds silica dust.']
+        : []),
     ],
     facts: [
       resultFact('Time', zone.totals.scrapeHours, 'crewHours', 'scrape', factors),

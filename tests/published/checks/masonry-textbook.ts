@@ -2,12 +2,12 @@ import { exact, factor, type SourceChecks } from '../check';
 
 /** Advice of a textbook on masonry. */
 export const masonryTextbook: SourceChecks = {
-  document: 'Masonry textbook quoting BIA',
+  document: 'Modern Masonry, a textbook',
   edition: '2022',
-  section: 'cleaning',
+  section: '12.5.1, pages 252 and 254',
   checks: [
     {
-      what: 'least wait between sample and work, one week',
+      what: 'least wait before a sample is inspected, one week',
       value: 7,
       unit: 'd',
       mark: 'published',

@@ -58,7 +58,7 @@ export const tradeMagazine1997: SourceChecks = {
       unit: 'findings',
       mark: 'published',
       ...exact,
-      ours: () => findings('sensitive base', blockBelowBrick),
+      ours: () => findings('what lies below', blockBelowBrick),
     },
   ],
 };

@@ -1,0 +1,37 @@
+const names: Readonly<Record<string, string>> = {
+  degF: '°F',
+  degC: '°C',
+  'crew-h': 'crew-hours',
+  d: 'days',
+  person: 'persons',
+  'ug/m3': 'µg/m³',
+};
+
+const singular: Readonly<Record<string, string>> = { d: 'day', 'crew-h': 'crew-hour', person: 'person' };
+
+/**
+ * A unit as a user reads it, in a sentence or a sheet: the one set of units' names.
+ * @param unit its label
+ * @returns for example `ft²` or `°F`
+ */
+export function shownUnit(unit: string): string {
+  return (
+    names[unit] ??
+    unit.replace(
+      /([a-z])([23])(?!\d)/gi,
+      (_, base: string, power: string) => base + (power === '2' ? '²' : '³'),
+    )
+  );
+}
+
+/**
+ * A number with its unit as a user reads it.
+ * @param number the number as shown
+ * @param unit the label of its unit
+ * @returns for example `35 °F`, `40°`, `1 day`
+ */
+export function withUnit(number: string, unit: string): string {
+  if (unit === '1') return number;
+  if (unit === 'degree') return `${number}°`;
+  return `${number} ${(number === '1' && singular[unit]) || shownUnit(unit)}`;
+}

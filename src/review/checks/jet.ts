@@ -1,0 +1,65 @@
+import { appliedUnderPressure, narrowJet, overPressure } from '../../hazards/jet';
+import type { Check, Finding } from '../finding';
+import { shownFactor, shownValue } from '../shown';
+
+/** Pressure of the rinse against the washed material of each zone that takes the least. */
+export const tooMuchPressure: Check = ({ zones, factors }) =>
+  zones.flatMap((zone): Finding[] => {
+    const least = overPressure(zone, factors);
+    return least === undefined
+      ? []
+      : [
+          {
+            check: 'nozzle pressure',
+            what: `Rinsing at ${shownFactor(factors, 'nozzle.pressure')}, ${least.name} takes ${shownValue(least.pressure, 'pressure', factors)}`,
+            where: zone.zone.name,
+            why: 'Pressure strips faces, coatings and joints',
+            todo: 'Lower the factor nozzle.pressure for this zone, or mask the material',
+            source: 'practice',
+          },
+        ];
+  });
+
+/** Standoff and fan of the rinse nozzle, once for the job. */
+export const tooNarrowJet: Check = ({ zones, factors }) => {
+  const found = zones.map((zone) => narrowJet(zone, factors)).find((settings) => settings.length > 0) ?? [];
+  return found.map(({ setting, limit }) => {
+    const [set, least] = [shownFactor(factors, setting), shownFactor(factors, limit)];
+    return setting === 'nozzle.distance'
+      ? {
+          check: 'nozzle distance',
+          what: `Nozzle at ${set}, the least is ${least}`,
+          where: `factor ${setting}`,
+          why: `Closer than ${least} a jet cuts joints and faces`,
+          todo: 'Hold it farther off',
+          source: 'practice',
+        }
+      : {
+          check: 'nozzle angle',
+          what: `Fan of ${set}, the narrowest is ${least}`,
+          where: `factor ${setting}`,
+          why: `Narrower than ${least} a fan cuts joints and faces`,
+          todo: 'Use a wider fan',
+          source: 'practice',
+        };
+  });
+};
+
+/** Pressure that cleaner is put on with, once for the job. */
+export const tooMuchToApply: Check = ({ zones, factors }) => {
+  const most = zones
+    .map((zone) => appliedUnderPressure(zone, factors))
+    .find((pressure) => pressure !== undefined);
+  return most === undefined
+    ? []
+    : [
+        {
+          check: 'apply pressure',
+          what: `Cleaner put on at ${shownFactor(factors, 'apply.pressure')}, the most is ${shownValue(most, 'pressure', factors)}`,
+          where: 'factor apply.pressure',
+          why: 'More drives cleaner into the wall, where rinsing does not reach it',
+          todo: 'Use a brush, or a sprayer at less pressure',
+          source: 'trade-site',
+        },
+      ];
+};
