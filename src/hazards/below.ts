@@ -9,7 +9,7 @@ import type { WallRow } from '../walls/wall-row';
  * @returns the masked rows of the zone itself and the rows of the other zones, washed or masked
  */
 export function weakerBelow(above: ZoneEstimate, zones: readonly ZoneEstimate[]): WallRow[] {
-  const used = above.governing?.classToUse;
+  const used = above.classToUse;
   if (used === undefined) return [];
   const top = Math.min(
     ...above.zone.rows.filter(({ masked, level }) => !masked && level > 0).map(({ level }) => level),

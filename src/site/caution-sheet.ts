@@ -1,7 +1,7 @@
 import { dryingTime } from '../estimate/drying';
 import { reactionForce, rinseFlow } from '../estimate/nozzle';
 import type { ZoneEstimate } from '../estimate/schedule';
-import { residueOf } from '../govern/need-class';
+import { residueOf } from '../govern/residue';
 import { tooOld, tooYoung } from '../hazards/age';
 import { weakerBelow, weakerMasked } from '../hazards/below';
 import {

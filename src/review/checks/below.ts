@@ -11,7 +11,7 @@ export const whatLiesBelow: Check = ({ zones }) =>
       return [
         {
           check: 'what lies below',
-          what: `${materialNames(rows)} lies lower than walls washed with class ${String(above.governing?.classToUse)} in ${above.zone.name}`,
+          what: `${materialNames(rows)} lies lower than walls washed with class ${String(above.classToUse)} in ${above.zone.name}`,
           where: whereOf(zone.name, rows),
           why: 'Rinse water carries the cleaner down over what lies below, and under masking that is not sealed',
           todo:

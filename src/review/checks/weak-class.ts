@@ -1,4 +1,4 @@
-import { residueOf } from '../../govern/need-class';
+import { residueOf } from '../../govern/residue';
 import { classInWords } from '../../rules/cleaner-classes';
 import { rowCheck } from '../finding';
 

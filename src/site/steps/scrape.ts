@@ -1,4 +1,4 @@
-import { residueOf } from '../../govern/need-class';
+import { residueOf } from '../../govern/residue';
 import { residues } from '../../rules/residues';
 import { raisesDust } from '../../hazards/dust';
 import { wallsNamed } from '../named';
