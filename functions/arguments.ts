@@ -1,7 +1,7 @@
 import { comparable, describe, isBlankOrZero, readCell } from '../src/quantity/cell';
 import { nearest } from '../src/quantity/nearest';
 import { badInput } from '../src/quantity/problem';
-import { estimateJob, type JobEstimate, type RowTaker } from '../src/estimate/schedule';
+import { estimateJob, estimateOfZones, type JobEstimate, type RowTaker } from '../src/estimate/schedule';
 import { readFactors, type FactorsInForce } from '../src/rules/read-factors';
 import type { Recorder } from '../src/trace/recorder';
 import { remembering } from './remembering';
@@ -11,12 +11,18 @@ import { selectZones, type Zone } from '../src/walls/zones';
 /** The question that the arguments ask. */
 export interface Question {
   readonly factors: FactorsInForce;
+  /** The zones asked for. */
   readonly zones: readonly Zone[];
+  /** All zones: what belongs to the job is shared out over them. */
+  readonly job: readonly Zone[];
+  /** The estimate of all zones, once it is worked out. */
+  readonly whole: { estimate?: JobEstimate };
 }
 
 const factorsOf = remembering(readFactors);
 const questionsOf = remembering((factors: FactorsInForce, headings: unknown, walls: unknown) => ({
   zones: readZones(walls, factors, headings),
+  whole: {},
   byName: new Map<string, Question>(),
 }));
 
@@ -32,9 +38,14 @@ const questionsOf = remembering((factors: FactorsInForce, headings: unknown, wal
  */
 export function readQuestion(walls: unknown, zone: unknown, factors: unknown, headings: unknown): Question {
   const inForce = factorsOf(factors);
-  const { zones, byName } = questionsOf(inForce, headings, walls);
+  const { zones, byName, whole } = questionsOf(inForce, headings, walls);
   const name = readName(zone, 'zone');
-  const question = byName.get(name) ?? { factors: inForce, zones: selectZones(zones, name) };
+  const question = byName.get(name) ?? {
+    factors: inForce,
+    zones: selectZones(zones, name),
+    job: zones,
+    whole,
+  };
   byName.set(name, question);
   return question;
 }
@@ -48,12 +59,12 @@ export function readQuestion(walls: unknown, zone: unknown, factors: unknown, he
  * @returns the estimate of the zones asked for
  */
 export function answer(
-  question: Question & { estimate?: JobEstimate },
+  { factors, zones, job, whole }: Question,
   options?: { rec?: Recorder; takeRow?: RowTaker },
 ): JobEstimate {
-  const { factors, zones } = question;
-  if (options) return estimateJob(zones, factors, options);
-  return (question.estimate ??= estimateJob(zones, factors));
+  if (options) return estimateJob(job, factors, { ...options, wanted: zones });
+  const all = (whole.estimate ??= estimateJob(job, factors));
+  return zones === job ? all : estimateOfZones(all, zones);
 }
 
 /**

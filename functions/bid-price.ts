@@ -9,7 +9,7 @@ import type { Run } from './worksheet-function';
 
 /** The parts of the price, by the name that a user gives. */
 export const priceParts = {
-  labour: 'priceLabour',
+  labor: 'priceLabor',
   cleaner: 'priceCleaner',
   masking: 'priceMasking',
   water: 'priceWater',
@@ -17,9 +17,14 @@ export const priceParts = {
   access: 'priceAccess',
   neutralizer: 'priceNeutralizer',
   disposal: 'priceDisposal',
+  mobilization: 'priceMobilization',
+  protection: 'priceProtection',
+  fixed: 'priceFixed',
+  supervision: 'priceSupervision',
   contingency: 'priceContingency',
   overhead: 'priceOverhead',
   profit: 'priceProfit',
+  minimum: 'priceMinimum',
 } as const satisfies Record<string, QuantityId>;
 
 const RATE = 'rate';
@@ -28,12 +33,12 @@ const choices = [...Object.keys(priceParts), RATE];
 /**
  * Refuses a price that would leave out its greatest part.
  * @param factors the factors in force
- * @throws {WashdownError} where the price of labour is not given
+ * @throws {WashdownError} where no price of labor is given
  */
 export function requirePrice(factors: FactorsInForce): void {
   if (isPriced(factors)) return;
   throw badInput(
-    'The price of labour is not given. Accepted: a factor price.labour above 0, the price of one person for an hour.',
+    'The price of labor is not given. Accepted: a factor price.labor, the price of one person for one hour, or price.crew, the price of the whole crew for one hour; 0 where labor has no price.',
   );
 }
 
@@ -46,7 +51,7 @@ export const runBidPrice: Run = ([walls, zone, factors, part, headings]) => {
   const { system } = question.factors;
   if (wanted === RATE) {
     const area = show(totals.washedArea, 'area', system);
-    if (area === 0) throw nothingHere('Nothing is washed here, so there is no price an area.');
+    if (area === 0) throw nothingHere('Nothing is washed here, so there is no price per area.');
     return quantityCell(totals.price / area, 'money', system, finding);
   }
   const id = priceParts[wanted as keyof typeof priceParts] as QuantityId | undefined;

@@ -30,15 +30,16 @@ const question = [WALLS, ZONE, FACTORS, HEADINGS];
 const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
   CLASS: {
     description:
-      'Cleaner class to use in a zone: the gentlest that does the work, never above the governing ceiling.',
+      'Cleaner class to use in a zone: the one that takes the fewest labor-hours, never above the governing ceiling.',
     parameters: question,
     result: 'scalar',
     unit: 'class',
-    rule: 'lesser of the governing ceiling and the greatest need',
+    rule: 'fewest labor-hours from clear water to the governing ceiling, ties to the gentlest',
     example: '=WASH.CLASS(Walls[#All],"Library south")',
   },
   GOVERNING: {
-    description: 'Governing ceiling: the strongest class that the weakest unmasked material allows.',
+    description:
+      'Governing ceiling: the strongest class that the unmasked material that tolerates least allows.',
     parameters: question,
     result: 'scalar',
     unit: 'class',
@@ -54,11 +55,11 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     example: '=WASH.GOVERNOR(Walls[#All],"Library south")',
   },
   WATER: {
-    description: 'Water volume: pre-wet, mix and rinse.',
+    description: 'Water volume: pre-wet, below, mist, mix, rinse and re-clean.',
     parameters: [WALLS, ZONE, FACTORS, part(waterParts), HEADINGS],
     result: 'scalar',
     unit: 'volume',
-    rule: 'square-root-of-time uptake and run-off of each pass; dilution of the cleaner; nozzle flow by rinse rate',
+    rule: 'square-root-of-time uptake and run-off of each pass; what lies below kept wet; dilution of the cleaner; rinse water per area',
     example: '=WASH.WATER(Walls[#All],"Library south",Factors[#All],"rinse")',
   },
   MASKING: {
@@ -78,24 +79,32 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     example: '=WASH.TAPE(Walls[#All],"Library south")',
   },
   CREWHOURS: {
-    description: 'Crew-hours; one person for one hour is one.',
+    description: 'Crew-hours: the whole crew, all teams together, for one hour is one.',
     parameters: [WALLS, ZONE, FACTORS, part(hourParts), HEADINGS],
     result: 'scalar',
     unit: 'crewHours',
-    rule: 'scraping, masking, pre-wet, applying, scrubbing, rinsing, unmasking, moves and set-up',
-    example: '=WASH.CREWHOURS(Walls[#All],"Library south",Factors[#All],"scrub")',
+    rule: 'labor-hours by the persons of all teams',
+    example: '=WASH.CREWHOURS(Walls[#All],"Library south",Factors[#All])',
+  },
+  LABORHOURS: {
+    description: 'Labor-hours: one person for one hour is one. This is what is priced.',
+    parameters: [WALLS, ZONE, FACTORS, part(hourParts), HEADINGS],
+    result: 'scalar',
+    unit: 'laborHours',
+    rule: 'scraping, masking, the wash within the dwell of the label, moves, and what belongs to zone and job',
+    example: '=WASH.LABORHOURS(Walls[#All],"Library south",Factors[#All],"scrub")',
   },
   CLEANER: {
     description: 'Volume of cleaner concentrate.',
     parameters: question,
     result: 'scalar',
     unit: 'volume',
-    rule: 'area by coverage times coats, in a mix of 1 part to n parts of water',
+    rule: 'area by coverage in each pass, in a mix of 1 part to n parts of water',
     example: '=WASH.CLEANER(Walls[#All],"Library south")',
   },
   SCHEDULE: {
     description:
-      'Spills the whole estimate: one line a zone with every quantity, and its price where price.labour is given.',
+      'Spills the whole estimate: one line a zone with every quantity, and its price where price.labor or price.crew is given.',
     parameters: question,
     result: 'matrix',
     unit: 'text',
@@ -116,7 +125,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     parameters: [
       one(
         'quantity',
-        'What to explain: water, pre-wet water, masking, tape, cleaner, crew-hours, class, governing and so on',
+        'What to explain: water, pre-wet water, masking, tape, cleaner, labor-hours, class, governing and so on',
         false,
       ),
       ...question,
@@ -169,19 +178,20 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     example: '=WASH.RUNOFF(Walls[#All],"Library south",Factors[#All])',
   },
   NEUTRALIZER: {
-    description: 'Mass of alkali that neutralises the acid of the cleaner.',
+    description: 'Mass of alkali that neutralizes the acid of the cleaner.',
     parameters: [WALLS, ZONE, FACTORS, part(neutralizerParts), HEADINGS],
     result: 'scalar',
     unit: 'mass',
-    rule: 'moles of acid in the concentrate, reckoned as HCl, to sodium bicarbonate or soda ash',
+    rule: 'moles of acid in the concentrate, as HCl, times the share captured, to sodium bicarbonate or soda ash',
     example: '=WASH.NEUTRALIZER(Walls[#All],"Library north",Factors[#All])',
   },
   BIDPRICE: {
-    description: 'Price, rounded to cents once; a part is not rounded. Needs the factor price.labour.',
-    parameters: [WALLS, ZONE, FACTORS, part(priceParts, ', rate (price an area)'), HEADINGS],
+    description:
+      'Price, rounded to cents once; a part is not rounded. Needs the factor price.labor or price.crew.',
+    parameters: [WALLS, ZONE, FACTORS, part(priceParts, ', rate (price per area)'), HEADINGS],
     result: 'scalar',
     unit: 'money',
-    rule: 'labour, cleaner, masking, water, equipment, access, neutralizer and disposal; then contingency, overhead, profit',
+    rule: 'labor, cleaner, masking, water, equipment, access, neutralizer, disposal and fixed sums; then supervision, contingency, overhead, profit; at least the least price of the job',
     example: '=WASH.BIDPRICE(Walls[#All],"Library south",Factors[#All])',
   },
   OPTIONS: {
@@ -190,7 +200,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     parameters: question,
     result: 'matrix',
     unit: 'text',
-    rule: 'a class is allowed when every unmasked row has a ceiling of at least that class; what is masked stays unwashed',
+    rule: 'a class is allowed when every unmasked row has a ceiling of at least that class; masked masonry is washed afterwards at its own class',
     example: '=WASH.OPTIONS(Walls[#All],"Library south",Factors[#All])',
   },
   CHANGES: {
@@ -216,10 +226,13 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
       one('mostDwell', 'Most dwell, min', false),
       one('timeToDry', 'Time until the cleaner dries, min; left out, it is not looked at'),
       UNITS,
+      one('scrub', 'Scrubbing of the whole team: min/ft2 or min/m2; left out, none'),
+      one('leastPatch', 'Smallest patch: ft2 or m2; left out, none'),
+      one('mostPatch', 'Largest patch: ft2 or m2; left out, none'),
     ],
     result: 'matrix',
     unit: 'text',
-    rule: 'all contact times within the dwell, and rinsed before the cleaner dries',
+    rule: 'all contact times within the dwell, scrubbing included, and rinsed before the cleaner dries',
     example: '=WASH.PATCH(10,8,3,5)',
   },
   NOZZLE: {

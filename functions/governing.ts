@@ -1,41 +1,38 @@
 import { classInWords } from '../src/rules/cleaner-classes';
 import { badInput, nothingHere } from '../src/quantity/problem';
-import { governZone, type Governing } from '../src/govern/govern-zone';
-import { readQuestion, type Question } from './arguments';
+import type { Governing } from '../src/govern/govern-zone';
+import type { ZoneEstimate } from '../src/estimate/schedule';
+import { answer, readQuestion, type Question } from './arguments';
 import type { Run } from './worksheet-function';
 
-interface Governed {
-  readonly name: string;
-  readonly governing: Governing;
-}
+/** The estimate of a zone that has a first wash. */
+type Governed = ZoneEstimate & { readonly governing: Governing };
 
 /**
- * The decisions of the zones asked for, those left out where nothing is washed.
+ * The decisions of the zones asked for, those left out where no bare row is washed.
  * @param question factors and zones
  * @returns the zones with their decisions, one at least
  * @throws {WashdownError} where every row is masked
  */
-export function governed({ factors, zones }: Question): Governed[] {
-  const found = zones.flatMap((zone) => {
-    const governing = governZone(zone, factors);
-    return governing ? [{ name: zone.name, governing }] : [];
-  });
+export function governed(question: Question): Governed[] {
+  const found = answer(question).zones.filter((zone): zone is Governed => zone.governing !== undefined);
   if (found.length === 0) throw nothingHere(NOTHING_WASHED);
   return found;
 }
 
 /** What is said where nothing is left to wash. */
-export const NOTHING_WASHED = 'Nothing is washed here: every row is masked.';
+export const NOTHING_WASHED =
+  'Nothing bare is washed here: every row is masked or has no face beside its openings.';
 
 /** Works out the class to use. */
 export const runClass: Run = ([walls, zone, factors, headings]) => {
   const decisions = governed(readQuestion(walls, zone, factors, headings));
-  const classes = new Set(decisions.map(({ governing }) => governing.classToUse));
+  const impossible = decisions.find(({ finding }) => finding !== undefined);
+  if (impossible?.finding !== undefined) throw badInput(impossible.finding);
+  const classes = new Set(decisions.map(({ classToUse }) => classToUse));
   const [only] = classes;
   if (classes.size > 1 || only === undefined) {
-    const each = decisions.map(
-      ({ name, governing: { classToUse } }) => `${name} ${classInWords(classToUse)}`,
-    );
+    const each = decisions.map(({ zone: { name }, classToUse }) => `${name} ${classInWords(classToUse)}`);
     throw badInput(
       `The zones are washed with different classes: ${each.join(', ')}. Accepted: the name of one zone.`,
     );

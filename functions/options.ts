@@ -1,60 +1,57 @@
 import { maskOptions, type MaskOption } from '../src/estimate/options';
 import { isPriced } from '../src/estimate/price';
-import { className } from '../src/rules/cleaner-classes';
+import { classInWords, className } from '../src/rules/cleaner-classes';
 import type { FactorsInForce } from '../src/rules/read-factors';
 import { readQuestion } from './arguments';
 import { heading, notAvailable, quantityCell } from './cells';
 import type { CellValue, Run } from './worksheet-function';
 
-/** Spills the mask-or-govern ladder of each zone. */
+/** Spills the mask-or-govern ladder of each zone, at equal scope. */
 export const runOptions: Run = ([walls, zone, factors, headings]) => {
   const question = readQuestion(walls, zone, factors, headings);
   const { system } = question.factors;
   const priced = isPriced(question.factors);
+  const ladders = maskOptions(question.zones, question.job, question.factors);
   return [
     [
       'Zone',
       'Class allowed',
       'Cleaner',
-      'Rows to mask',
-      heading('Left unwashed', 'area', system),
+      'Rows masked',
+      'Washed afterwards',
+      heading('Washed area', 'area', system),
       heading('Masking', 'area', system),
       'Class used',
-      'Crew-hours',
+      'Labor-hours',
       heading('Water', 'volume', system),
-      ...(priced ? ['Price'] : []),
+      ...(priced ? ['Price', 'Price of the job'] : ['Labor-hours of the job']),
       'Mark',
     ],
-    ...question.zones.flatMap((found) =>
-      maskOptions(found, question.factors).map((option) => [
-        found.name,
-        ...optionLine(option, question.factors, priced),
-      ]),
+    ...question.zones.flatMap(({ name }, place) =>
+      (ladders[place] ?? []).map((option) => [name, ...optionLine(option, question.factors, priced)]),
     ),
   ];
 };
 
 function optionLine(option: MaskOption, { system }: FactorsInForce, priced: boolean): CellValue[] {
   const { estimate, reason } = option;
-  const head = [option.class, className(option.class)];
+  const head = option.class === undefined ? ['as marked', ''] : [option.class, className(option.class)];
   if (estimate === undefined) {
     const none = notAvailable(reason ?? '');
-    return [...head, reason ?? '', none, none, none, none, none, ...(priced ? [none] : []), 'not feasible'];
+    return [...head, reason ?? '', '', ...Array.from({ length: priced ? 7 : 6 }, () => none), 'not offered'];
   }
-  const { totals, finding, governing } = estimate;
-  const marks = [
-    option.asItStands ? 'as it stands' : '',
-    option.cheapest ? (priced ? 'cheapest' : 'fewest crew-hours') : '',
-  ];
+  const { totals, finding, classToUse, laterClasses } = estimate;
   return [
     ...head,
-    option.toMask.map(({ wall }) => wall).join(', ') || 'none',
-    quantityCell(option.leftUnwashed, 'area', system, undefined),
+    option.masked.map(({ wall }) => wall).join(', ') || 'none',
+    laterClasses.map((of) => classInWords(of)).join(', ') || 'none',
+    quantityCell(totals.washedArea, 'area', system, undefined),
     quantityCell(totals.maskingArea, 'area', system, finding),
-    governing?.classToUse ?? 'none',
-    quantityCell(totals.crewHours, 'crewHours', system, finding),
+    classToUse ?? 'none',
+    quantityCell(totals.laborHours, 'laborHours', system, finding),
     quantityCell(totals.water, 'volume', system, finding),
     ...(priced ? [quantityCell(totals.price, 'money', system, finding)] : []),
-    marks.filter(Boolean).join(', '),
+    quantityCell(option.job, priced ? 'money' : 'laborHours', system, finding),
+    option.cheapest ? (priced ? 'cheapest' : 'fewest labor-hours') : '',
   ];
 }

@@ -1,6 +1,6 @@
 import { evaporation, timeToDry } from '../src/estimate/drying';
 import { fanWidth, nozzleFlow, reactionForce } from '../src/estimate/nozzle';
-import { largestPatch } from '../src/estimate/patch';
+import { largestPatch } from '../src/estimate/largest-patch';
 import { describe, readCell } from '../src/quantity/cell';
 import { badInput, nothingHere } from '../src/quantity/problem';
 import { show, unitOf, type Kind, type System } from '../src/quantity/systems';
@@ -61,38 +61,54 @@ function runPlain(numbers: readonly NumberArgument[], work: (values: readonly nu
 }
 
 /** The largest area that is washed in one go. */
-export const runPatch = runPlain(
-  [
-    {
-      name: 'applyRate',
-      factor: 'rate.apply',
-    },
-    {
-      name: 'rinseRate',
-      factor: 'rate.rinse',
-    },
-    { name: 'leastDwell', factor: 'dwell.least' },
-    { name: 'mostDwell', factor: 'dwell.most' },
-    {
-      name: 'timeToDry',
-      factor: 'dwell.most',
-      optional: true,
-      unlimited: true,
-    },
-  ],
-  ([apply = NaN, rinse = NaN, least = NaN, most = NaN, dries = NaN]) => {
-    const patch = largestPatch(apply, rinse, least, Math.min(most, dries));
-    if (patch === undefined) {
-      throw nothingHere('No contact window: no area stays within the dwell and the time to dry.');
-    }
-    return [
+export const runPatch: Run = (args) => {
+  const [apply, rinse, least, most, dries, units, scrub, leastPatch, mostPatch] = args;
+  const system = readUnits(units);
+  const number = (raw: unknown, argument: NumberArgument): number => readNumber(raw, argument, system);
+  const mostDwell = number(most, { name: 'mostDwell', factor: 'dwell.most' });
+  const timeToDry = number(dries, {
+    name: 'timeToDry',
+    factor: 'dwell.most',
+    optional: true,
+    unlimited: true,
+  });
+  const patch = largestPatch({
+    apply: number(apply, { name: 'applyRate', factor: 'rate.apply' }),
+    rinse: number(rinse, { name: 'rinseRate', factor: 'rate.apply' }),
+    leastDwell: number(least, { name: 'leastDwell', factor: 'dwell.least' }),
+    mostDwell: Math.min(mostDwell, timeToDry),
+    scrub: readScrub(scrub, system),
+    leastPatch: leftOut(leastPatch) ? 0 : number(leastPatch, { name: 'leastPatch', factor: 'patch.least' }),
+    mostPatch: leftOut(mostPatch) ? Infinity : number(mostPatch, { name: 'mostPatch', factor: 'patch.most' }),
+  });
+  if (patch === undefined) {
+    throw nothingHere('No contact window: no such area stays within the dwell and the time to dry.');
+  }
+  return linesOut(
+    [
       { label: 'Patch', value: patch.area, kind: 'area' },
       { label: 'Wait', value: patch.wait, kind: 'minutes' },
       { label: 'Contact at the first point', value: patch.firstContact, kind: 'minutes' },
       { label: 'Contact at the last point', value: patch.lastContact, kind: 'minutes' },
-    ];
-  },
-);
+    ],
+    system,
+  );
+};
+
+function leftOut(raw: unknown): boolean {
+  return readCell(raw).type === 'blank';
+}
+
+const MOST_SCRUB = 1000;
+
+/** Scrubbing of the whole team on an area: min/ft2 or min/m2. */
+function readScrub(raw: unknown, system: System): number {
+  const accepts = { unit: 'min/ft2', kind: 'minutesPerArea', least: 0, most: MOST_SCRUB } as const;
+  const cell = readCell(raw);
+  const read = readFactorValue(cell, accepts, system);
+  if ('value' in read) return read.value;
+  throw badInput(`The scrub cannot be ${describe(cell)}. Accepted: ${read.accepted}.`);
+}
 
 /** What a nozzle gives. */
 export const runNozzle = runPlain(

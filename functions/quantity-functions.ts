@@ -1,16 +1,19 @@
 import { addedQuantities, type QuantityId } from '../src/estimate/quantities';
-import { answer, readChoice, readQuestion } from './arguments';
+import { answer, readChoice, readQuestion, type Question } from './arguments';
 import { quantityCell } from './cells';
 import type { Run } from './worksheet-function';
 
 /** The parts of water, by the name that a user gives. */
 export const waterParts = {
   prewet: 'preWetWater',
+  below: 'belowWater',
+  mist: 'mistWater',
   mix: 'mixWater',
   rinse: 'rinseWater',
+  reclean: 'recleanWater',
 } as const satisfies Record<string, QuantityId>;
 
-/** The parts of the crew-hours, by the name that a user gives. */
+/** The parts of the labor-hours and of the crew-hours, by the name that a user gives. */
 export const hourParts = {
   scrape: 'scrapeHours',
   mask: 'maskHours',
@@ -18,8 +21,19 @@ export const hourParts = {
   apply: 'applyHours',
   scrub: 'scrubHours',
   rinse: 'rinseHours',
+  tend: 'tendHours',
+  change: 'changeHours',
+  below: 'belowHours',
   unmask: 'unmaskHours',
+  glass: 'glassHours',
   move: 'moveHours',
+  scaffold: 'scaffoldHours',
+  brush: 'brushHours',
+  reclean: 'recleanHours',
+  zonesetup: 'zonesetupHours',
+  sample: 'sampleHours',
+  mobilize: 'mobilizeHours',
+  protect: 'protectHours',
   setup: 'setupHours',
 } as const satisfies Record<string, QuantityId>;
 
@@ -42,6 +56,13 @@ export function runQuantity(quantity: QuantityId, parts?: Readonly<Record<string
     const id = wanted === undefined ? quantity : (parts?.[wanted] ?? quantity);
     const question = readQuestion(walls, zone, factors, headings);
     const { totals, finding } = answer(question);
-    return quantityCell(totals[id], addedQuantities[quantity].kind, question.factors.system, finding);
+    const { kind } = addedQuantities[quantity];
+    const value = quantity === 'crewHours' && id !== quantity ? totals[id] / persons(question) : totals[id];
+    return quantityCell(value, kind, question.factors.system, finding);
   };
+}
+
+/** Persons of the whole crew: the parts are kept as labor-hours. */
+function persons({ factors }: Question): number {
+  return factors.value('team.size') * factors.value('teams');
 }

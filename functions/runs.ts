@@ -19,6 +19,7 @@ export const runs = {
   MASKING: runQuantity('maskingArea'),
   TAPE: runQuantity('tape'),
   CREWHOURS: runQuantity('crewHours', hourParts),
+  LABORHOURS: runQuantity('laborHours', hourParts),
   CLEANER: runQuantity('concentrate'),
   SCHEDULE: runSchedule,
   WALLROWS: runWallRows,

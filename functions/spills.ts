@@ -7,7 +7,9 @@ import {
   type QuantityId,
 } from '../src/estimate/quantities';
 import type { ZoneEstimate } from '../src/estimate/schedule';
+import { classInWords, className } from '../src/rules/cleaner-classes';
 import { constants } from '../src/rules/constants';
+import type { FactorsInForce } from '../src/rules/read-factors';
 import type { Kind, System } from '../src/quantity/systems';
 import { answer, readQuestion } from './arguments';
 import { heading, notAvailable, quantityCell } from './cells';
@@ -20,12 +22,29 @@ interface ZoneColumn {
   readonly of: (zone: ZoneEstimate) => number;
 }
 
+const most = (values: readonly number[]): number => values.reduce((so, each) => Math.max(so, each), 0);
+const least = (values: readonly number[]): number =>
+  values.reduce((so, each) => Math.min(so, each), Infinity);
+const cycles = ({ washed }: ZoneEstimate) => washed.flatMap(({ how: { cycle } }) => cycle ?? []);
+
+/** What differs from wall to wall, by its hardest wall. */
 const zoneColumns: readonly ZoneColumn[] = [
-  { heading: 'Pre-wet', kind: 'minutes', of: ({ wet }) => wet.needed },
-  { heading: 'Passes', kind: 'count', of: ({ wet }) => wet.passes },
-  { heading: 'Patch', kind: 'area', of: ({ patch, finding }) => patch?.area ?? (finding ? NaN : 0) },
-  { heading: 'Wait', kind: 'minutes', of: ({ patch, finding }) => patch?.wait ?? (finding ? NaN : 0) },
-  { heading: 'Patches', kind: 'count', of: ({ patches }) => patches },
+  {
+    heading: 'Most pre-wet passes',
+    kind: 'count',
+    of: ({ washed }) => most(washed.map(({ how }) => how.wet.passes)),
+  },
+  {
+    heading: 'Most passes of cleaner',
+    kind: 'count',
+    of: (zone) => most(cycles(zone).map(({ passes }) => passes)),
+  },
+  {
+    heading: 'Smallest patch',
+    kind: 'area',
+    of: (zone) => (cycles(zone).length > 0 ? least(cycles(zone).map(({ patch }) => patch)) : 0),
+  },
+  { heading: 'Longest wait', kind: 'minutes', of: (zone) => most(cycles(zone).map(({ wait }) => wait)) },
 ];
 
 /** Spills the whole estimate, a line a zone. */
@@ -33,19 +52,24 @@ export const runSchedule: Run = ([walls, zone, factors, headings]) => {
   const question = readQuestion(walls, zone, factors, headings);
   const { system } = question.factors;
   const { zones } = answer(question);
-  const money = isPriced(question.factors) ? moneyIds : [];
+  const priced = isPriced(question.factors);
+  const money = priced ? moneyIds : [];
   return [
     [
       'Zone',
       'Ceiling',
       'Set by',
       'Class',
+      'Cleaner',
+      'Washed afterwards',
       ...zoneColumns.map((column) => heading(column.heading, column.kind, system)),
       ...quantityHeadings(physicalIds, system),
       'Calendar days',
+      heading('Area per labor-hour', 'areaPerLaborHour', system),
       ...quantityHeadings(money, system),
+      ...(priced ? [heading('Price per area', 'moneyPerArea', system)] : []),
     ],
-    ...zones.map((estimate) => zoneLine(estimate, money, system)),
+    ...zones.map((estimate) => zoneLine(estimate, money, question.factors)),
   ];
 };
 
@@ -83,21 +107,37 @@ function quantityCells(
   return ids.map((id) => quantityCell(quantities[id], addedQuantities[id].kind, system, finding));
 }
 
-function zoneLine(estimate: ZoneEstimate, money: readonly QuantityId[], system: System): CellValue[] {
-  const { zone, governing, totals, finding } = estimate;
+function zoneLine(
+  estimate: ZoneEstimate,
+  money: readonly QuantityId[],
+  factors: FactorsInForce,
+): CellValue[] {
+  const { zone, governing, classToUse, laterClasses, totals, finding } = estimate;
+  const { system } = factors;
   const none = notAvailable(NOTHING_WASHED);
+  const { washedArea } = totals;
+  const cell = (value: number, kind: Kind): CellValue => quantityCell(value, kind, system, finding);
+  const noArea = notAvailable('No masonry is washed here.');
   return [
     zone.name,
     governing?.ceiling ?? none,
     governing?.governors.map(({ name }) => name).join(', ') ?? none,
-    governing?.classToUse ?? none,
-    ...zoneColumns.map(({ kind, of }) => quantityCell(of(estimate), kind, system, finding)),
+    classToUse ?? none,
+    classToUse === undefined ? none : className(classToUse),
+    laterClasses.map((of) => classInWords(of)).join(', '),
+    ...zoneColumns.map(({ kind, of }) => cell(of(estimate), kind)),
     ...quantityCells(totals, physicalIds, system, finding),
-    quantityCell(calendarDays(totals.days), 'days', system, finding),
+    cell(calendarDays(totals.days, washedArea > 0, factors), 'days'),
+    washedArea > 0 ? cell(washedArea / totals.laborHours, 'areaPerLaborHour') : noArea,
     ...quantityCells(totals, money, system, finding),
+    ...(money.length === 0
+      ? []
+      : [washedArea > 0 ? cell(totals.price / washedArea, 'moneyPerArea') : noArea]),
   ];
 }
 
-function calendarDays(days: number): number {
-  return Math.max(0, Math.ceil(days - constants.guard.value));
+/** Whole days of work, with the wait for the sample and the days lost to weather. */
+function calendarDays(days: number, washed: boolean, factors: FactorsInForce): number {
+  const whole = Math.max(0, Math.ceil(days - constants.guard.value));
+  return washed ? whole + factors.value('sample.wait') + factors.value('weather.days') : whole;
 }

@@ -1,5 +1,5 @@
 import { show, unitOf } from '../src/quantity/systems';
-import { factors as factorTable } from '../src/rules/factors';
+import { factors as factorTable, type Factor, type FactorId } from '../src/rules/factors';
 import { readFactors, shownStart } from '../src/rules/read-factors';
 import { sources } from '../src/rules/sources';
 import { heading } from './cells';
@@ -9,31 +9,54 @@ import type { CellValue, Run } from './worksheet-function';
 export const runFactors: Run = ([range]) => {
   const inForce = readFactors(range);
   const { system } = inForce;
-  const lines = factorTable.map((factor): CellValue[] => {
+  const lines = factorTable.map((factor: Factor & { id: FactorId }): CellValue[] => {
     const own = inForce.overridden(factor.id);
     const source = own ? sources.factors : sources[factor.source];
+    const value = factor.choices
+      ? inForce.choice(factor.id)
+      : show(inForce.value(factor.id), factor.kind, system);
     return [
       factor.id,
-      show(inForce.value(factor.id), factor.kind, system),
-      unitOf(factor.kind, system),
+      factor.unset && !own ? '' : value,
+      factor.choices ? '' : unitOf(factor.kind, system),
       own ? 'override' : factor.sourceKind,
       shownStart(factor, system),
       factor.meaning,
       source.document,
+      factor.bracket ?? '',
     ];
   });
   const chosen = inForce.chosenClass;
   return [
-    ['Factor', 'Value', 'Unit', 'Kind of source', 'Starting value', 'Meaning', 'Source'],
-    ['units', system, '', 'input', 'US', 'units of the wall rows, the factors and the results: US or SI', ''],
+    [
+      'Factor',
+      'Value',
+      'Unit',
+      'Kind of source',
+      'Starting value',
+      'Meaning',
+      'Source',
+      'Published for like work',
+    ],
+    [
+      'units',
+      system,
+      '',
+      'input',
+      'US',
+      'units of the wall rows, the factors and the results: US or SI',
+      '',
+      '',
+    ],
     [
       'cleaner.class',
       chosen ?? 'by need',
       '1',
-      chosen === undefined ? 'published' : 'override',
+      chosen === undefined ? 'assumption' : 'override',
       'by need',
-      'cleaner class of your own choice, never above the ceiling; by need: the gentlest that does the work',
-      chosen === undefined ? sources.tn20.document : sources.factors.document,
+      'cleaner class of your own choice, never above the ceiling; by need: the one that takes the fewest labor-hours',
+      chosen === undefined ? sources.estimate.document : sources.factors.document,
+      '',
     ],
     ...lines,
   ];

@@ -1,7 +1,7 @@
 import { addedQuantities, moneyIds, quantityIds } from '../src/estimate/quantities';
 import { nearest } from '../src/quantity/nearest';
 import { badInput, nothingHere } from '../src/quantity/problem';
-import { explainedByFactors, explainedByJob, explainedByZone } from '../src/trace/explained';
+import { explainedByFactors, explainedByJob, explainedByRow, explainedByZone } from '../src/trace/explained';
 import { Recorder, type TraceLine } from '../src/trace/recorder';
 import { answer, readChoice, readName, readQuestion, type Question } from './arguments';
 import { requirePrice } from './bid-price';
@@ -15,11 +15,13 @@ const added: Readonly<Record<string, string>> = {
 };
 const byJob: Readonly<Record<string, string>> = explainedByJob;
 const byZone: Readonly<Record<string, string>> = explainedByZone;
+const byRow: Readonly<Record<string, string>> = explainedByRow;
 const byFactors: Readonly<Record<string, string>> = explainedByFactors;
 const names = [
   ...Object.keys(added),
   ...Object.keys(byJob),
   ...Object.keys(byZone),
+  ...Object.keys(byRow),
   ...Object.keys(byFactors),
 ];
 
@@ -40,8 +42,8 @@ export function linesOf(quantity: string, question: Question, wall: string): Tra
   if (last === undefined || Number.isNaN(last.value)) {
     if (finding !== undefined) throw badInput(finding);
     throw nothingHere(
-      quantity in byFactors || quantity in byZone
-        ? `There is no ${quantity} here: every row is masked, clear water is used, or nothing evaporates.`
+      quantity in byFactors || quantity in byZone || quantity in byRow
+        ? `There is no ${quantity} here: nothing is washed, clear water is used, or nothing evaporates.`
         : NOTHING_WASHED,
     );
   }
@@ -55,24 +57,31 @@ function isMoney(quantity: string): boolean {
 /** Names that TRACE takes. */
 export const traceNames: readonly string[] = names;
 
-function symbolFor(quantity: string, { zones }: Question, wall: string): string {
+function symbolFor(quantity: string, { zones, job }: Question, wall: string): string {
+  const ofRow = byRow[quantity];
   const sum = added[quantity];
-  if (sum !== undefined && wall !== '') {
-    const row = zones.flatMap(({ rows }) => rows).find((candidate) => candidate.wall === wall);
-    if (row !== undefined) return `${sum}_r${String(row.row)}`;
-    const labels = zones.flatMap(({ rows }) => rows.map((candidate) => candidate.wall));
+  if (wall !== '') {
+    const symbol = sum ?? ofRow;
+    if (symbol === undefined)
+      throw badInput(`The ${quantity} belongs to a zone, not to a wall row. Accepted: no wall.`);
+    const rows = zones.flatMap((zone) => zone.rows);
+    const row = rows.find((candidate) => candidate.wall === wall);
+    if (row !== undefined) return `${symbol}_r${String(row.row)}`;
+    const labels = rows.map((candidate) => candidate.wall);
     throw nothingHere(
       `No wall row has the label "${wall}". The nearest are ${nearest(wall, labels).join(', ')}.`,
     );
   }
-  if (wall !== '') throw badInput(`The ${quantity} belongs to a zone, not to a wall row. Accepted: no wall.`);
-  const one = zones.length === 1;
-  if (sum !== undefined) return one ? `${sum}_z1` : sum;
+  if (ofRow !== undefined)
+    throw badInput(`Each wall has its own ${quantity}. Accepted: the label of one wall.`);
+  const [only] = zones;
+  const one = zones.length === 1 && only ? `_z${String(job.indexOf(only) + 1)}` : undefined;
+  if (sum !== undefined) return one === undefined ? sum : sum + one;
   const ofJob = byJob[quantity];
-  if (ofJob !== undefined) return one ? `${ofJob}_z1` : ofJob;
+  if (ofJob !== undefined) return one === undefined ? ofJob : ofJob + one;
   const ofZone = byZone[quantity];
   if (ofZone === undefined) return byFactors[quantity] ?? '';
-  if (one) return `${ofZone}_z1`;
+  if (one !== undefined) return ofZone + one;
   throw badInput(
     `Each zone has its own ${quantity}. Accepted: the name of one zone: ${zones.map(({ name }) => name).join(', ')}.`,
   );

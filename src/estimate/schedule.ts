@@ -72,12 +72,32 @@ export function estimateJob(
   { wanted = zones, rec, takeRow }: EstimateOptions = {},
 ): JobEstimate {
   const rules = jobRules(factors, rec);
-  const isWanted = (zone: Zone): boolean => wanted.includes(zone);
+  const recorded = rec && new Set(wanted);
   const owns = zones.map((zone, index) =>
-    zoneOwn(zone, index, rules, factors, isWanted(zone) ? rec : undefined),
+    zoneOwn(zone, index, rules, factors, recorded?.has(zone) ? rec : undefined),
   );
-  for (const own of owns)
+  return estimateFrom(owns, rules, factors, { wanted, rec, takeRow });
+}
+
+/**
+ * The estimate of a job from what each zone takes by itself, for a caller that knows some zones already.
+ * @param owns every zone of the job, in order
+ * @param rules what holds for the job
+ * @param factors the factors in force
+ * @param options what else is wanted
+ * @returns the estimates, in base units
+ */
+export function estimateFrom(
+  owns: readonly ZoneOwn[],
+  rules: JobRules,
+  factors: FactorsInForce,
+  { wanted, rec, takeRow }: EstimateOptions = {},
+): JobEstimate {
+  const asked = wanted && new Set(wanted);
+  const isWanted = (zone: Zone): boolean => asked?.has(zone) ?? true;
+  for (const own of owns) {
     if (rec && !isWanted(own.zone)) traceElsewhere(own, 'ownHours', own.ownHours, 'laborHours', rec);
+  }
   const job = jobOwn(owns, rules.crew, factors, rec);
   const all = owns.map((own, place) => {
     const share = job.shares[place] ?? 0;
@@ -106,15 +126,36 @@ export function estimateJob(
     if (takeRow || rec) shareOut(estimate, own, rules, rec, takeRow);
     return [estimate];
   });
-  const totals = noQuantities();
-  for (const { totals: ofZone } of estimates) for (const id of quantityIds) totals[id] += ofZone[id];
-  if (rec && wanted.length === zones.length) traceJob(estimates, totals, rec);
+  const totals = sumOf(estimates);
+  if (rec && estimates.length === owns.length) traceJob(estimates, totals, rec);
   return {
     zones: estimates,
     totals,
     jobDays: job.days,
     finding: estimates.find(({ finding }) => finding)?.finding,
   };
+}
+
+/**
+ * The estimate of some zones out of that of the whole job.
+ * @param job the estimate of all zones
+ * @param zones the zones that are wanted
+ * @returns their estimates and their sum
+ */
+export function estimateOfZones(job: JobEstimate, zones: readonly Zone[]): JobEstimate {
+  const estimates = job.zones.filter(({ zone }) => zones.includes(zone));
+  return {
+    zones: estimates,
+    totals: sumOf(estimates),
+    jobDays: job.jobDays,
+    finding: estimates.find(({ finding }) => finding)?.finding,
+  };
+}
+
+function sumOf(estimates: readonly ZoneEstimate[]): Quantities {
+  const totals = noQuantities();
+  for (const { totals: ofZone } of estimates) for (const id of quantityIds) totals[id] += ofZone[id];
+  return totals;
 }
 
 /** The quantities of a zone with its share of what belongs to the job; priced but for the minimum. */

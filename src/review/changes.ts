@@ -1,4 +1,6 @@
-import { estimateZone, type ZoneEstimate } from '../estimate/schedule';
+import { jobRules, type JobRules } from '../estimate/row-quantities';
+import { estimateFrom, type ZoneEstimate } from '../estimate/schedule';
+import { zoneOwn, type ZoneOwn } from '../estimate/zone-own';
 import { comparable } from '../quantity/cell';
 import { columnIds, columns, type ColumnId } from '../walls/columns';
 import type { FactorsInForce } from '../rules/read-factors';
@@ -7,7 +9,7 @@ import type { WallRow } from '../walls/wall-row';
 import { zonesOf } from '../walls/zones';
 
 /** The quantities that a change is measured by. */
-export const measured = ['water', 'maskingArea', 'concentrate', 'crewHours', 'price'] as const;
+export const measured = ['water', 'maskingArea', 'concentrate', 'laborHours', 'price'] as const;
 
 /** Differences by quantity, in base units; NaN where a zone has no such number before or after. */
 export type Difference = Record<(typeof measured)[number], number>;
@@ -113,11 +115,14 @@ function alikeSpelled(
 class Job {
   #rows: readonly WallRow[];
   #estimates = new Map<string, ZoneEstimate>();
+  #owns = new Map<string, ZoneOwn>();
 
+  readonly #rules: JobRules;
   readonly #factors: FactorsInForce;
 
   constructor(rows: readonly WallRow[], factors: FactorsInForce) {
     this.#factors = factors;
+    this.#rules = jobRules(factors);
     this.#rows = rows;
     this.#workOut(() => true);
   }
@@ -156,18 +161,20 @@ class Job {
   }
 
   #workOut(isTouched: (zone: string) => boolean): void {
-    const former = this.#estimates;
-    this.#estimates = new Map(
-      zonesOf(this.#rows, { midway: true }).map((zone) => {
+    const former = this.#owns;
+    this.#owns = new Map(
+      zonesOf(this.#rows, { midway: true }).map((zone, index) => {
         const known = isTouched(zone.name) ? undefined : former.get(zone.name);
-        return [zone.name, known ?? estimateZone(zone, 0, this.#factors)];
+        return [zone.name, known ?? zoneOwn(zone, index, this.#rules, this.#factors)];
       }),
     );
+    const { zones } = estimateFrom([...this.#owns.values()], this.#rules, this.#factors);
+    this.#estimates = new Map(zones.map((estimate) => [estimate.zone.name, estimate]));
   }
 }
 
 function nothing(): Difference {
-  return { water: 0, maskingArea: 0, concentrate: 0, crewHours: 0, price: 0 };
+  return { water: 0, maskingArea: 0, concentrate: 0, laborHours: 0, price: 0 };
 }
 
 function sumOf(estimates: readonly (ZoneEstimate | undefined)[]): Difference {
@@ -183,7 +190,7 @@ function minus(a: Difference, b: Difference): Difference {
 }
 
 function classOf(estimate: ZoneEstimate | undefined): string {
-  return estimate?.governing === undefined ? 'none' : String(estimate.governing.classToUse);
+  return estimate?.classToUse === undefined ? 'none' : String(estimate.classToUse);
 }
 
 function differences(was: WallRow, is: WallRow, factors: FactorsInForce): string {

@@ -335,8 +335,10 @@ function materialFactorIds(): string[] {
  * A factor's starting value as a user of the system sees it.
  * @param factor a row of the table
  * @param system the display system
- * @returns the starting value in the shown unit
+ * @returns the starting value in the shown unit, its word, or an empty text where there is none
  */
-export function shownStart(factor: Factor, system: System): number {
+export function shownStart(factor: Factor, system: System): number | string {
+  if (factor.unset) return '';
+  if (factor.choices) return factor.choices[factor.value] ?? '';
   return fromBase(toBase(factor.value, factor.unit), unitOf(factor.kind, system));
 }
