@@ -117,7 +117,7 @@ export function addFaceQuantities(
   sums.unmaskHours += maskOffHours(mask, rules.maskRates, slowed.masking, crew, rec);
   sums.glassHours += glassHours(row, rules.glassRate, crew, rec);
   sums.scaffoldHours += scaffoldHours(row, elevation, rules.scaffold, crew, rec);
-  sums.brushHours += brushHours(netArea(row), row.brushPriced, rules.brushRate, crew, rec);
+  sums.brushHours += brushHours(row, rules.brushRate, crew, rec);
 }
 
 /** The parts of the wash that come per area, by the quantity that each adds to. */
