@@ -14,12 +14,7 @@ import { hoursOf, type Crew } from './crew';
  * @param rec takes down the line; `Area#` and `Openings#` have been taken down
  * @returns labor-hours
  */
-export function brushHours(
-  row: WallRow,
-  rate: number,
-  crew: Crew,
-  rec?: Recorder,
-): LaborHours {
+export function brushHours(row: WallRow, rate: number, crew: Crew, rec?: Recorder): LaborHours {
   const { masonry } = row.material;
   const left = row.mask === 'only';
   if (!row.brushPriced || !masonry || left) {

@@ -105,7 +105,6 @@ function withCleaner(
     rinse: passes * rinse,
     change: (size * passes * rules.cycle.change) / cycle.patch,
   };
-  const below = keepWet(cycle.time, strip, rules, rec);
   const free = (size - 1) * passes * (cycle.slower + cycle.paced + cycle.wait / cycle.patch);
   if (rec) {
     const line = (symbol: string, expression: string, value: number, method: MethodId): void => {
@@ -119,6 +118,7 @@ function withCleaner(
     const helpers = '(team_size - onePerson) * washPasses# * (slower# + paced# + wait# / patch#)';
     line('free#', helpers, free, 'helpersFree');
   }
+  const below = keepWet({ prewet: work.prewet, time: cycle.time, free }, strip, rules, rec);
   const mist = rules.mistings * rules.mist * passes;
   const rinseWater = rules.rinse.perArea * passes;
   rec?.line('mistPerArea#', 'mistings * weather_mist * washPasses#', mist, 'volumePerArea', 'mist');
@@ -136,7 +136,6 @@ function withClearWater({ rinse, scrub, strip }: FaceTimes, rules: WashRules, re
   const { size } = rules.crew;
   const time = scrub + rinse;
   rec?.line('cycle#', 'scrubTime# + rinseTime#', time, 'minutesPerArea', 'clearWaterCycle');
-  const below = keepWet(time, strip, rules, rec);
   const free = (size - 1) * rinse;
   const work = { prewet: 0, apply: 0, scrub: size * scrub, rinse, change: 0 };
   if (rec) {
@@ -145,6 +144,7 @@ function withClearWater({ rinse, scrub, strip }: FaceTimes, rules: WashRules, re
     rec.line('scrubWork#', 'scrubTime# * team_size', work.scrub, 'laborMinutesPerArea', 'teamWork');
     rec.line('free#', '(team_size - onePerson) * rinseTime#', free, 'laborMinutesPerArea', 'helpersFree');
   }
+  const below = keepWet({ prewet: 0, time, free }, strip, rules, rec);
   return withHelpers({ ...work, below, time, free }, rules, rec, rinsedOnce(rules));
 }
 
@@ -214,18 +214,24 @@ function withHelpers(
   };
 }
 
-/** Wettings of what lies below: one each interval of the team's time on the row. */
+/**
+ * Wettings of what lies below: one each interval of the team's time on the row, pre-wet that does not fit beside one who
+ * applies or rinses counted: the wall below dries in that time too.
+ */
 function keepWet(
-  time: number,
+  { prewet, time, free }: Pick<TeamWork, 'prewet' | 'time' | 'free'>,
   strip: number,
-  { below }: WashRules,
+  { below, crew: { size } }: WashRules,
   rec?: Recorder,
 ): { readonly minutes: number; readonly water: number } {
-  const wetted = (time / below.interval) * strip;
+  const before = time + Math.max(0, prewet - free) / size;
+  const wetted = (before / below.interval) * strip;
   const minutes = wetted / below.rate;
   const water = wetted * below.water;
   if (rec) {
-    rec.line('wetted#', 'cycle# / below_interval * stripBelow#', wetted, 'ratio', 'wettedBelow');
+    const expression = 'cycle# + max(0 * free#, prewetWork# - free#) / team_size';
+    rec.line('beforeBelow#', expression, before, 'minutesPerArea', 'beforeBelow');
+    rec.line('wetted#', 'beforeBelow# / below_interval * stripBelow#', wetted, 'ratio', 'wettedBelow');
     rec.line('belowWork#', 'wetted# / rate_below * onePerson', minutes, 'laborMinutesPerArea', 'belowWork');
     rec.line('belowPerArea#', 'wetted# * below_water', water, 'volumePerArea', 'belowWater');
   }

@@ -105,6 +105,7 @@ export const methods = {
     ...assumed,
   },
   nothingBelow: { rule: 'Nothing bare lies below', ...computed },
+  beforeBelow: { rule: 'Team-time on an area before what lies below is wetted', ...computed },
   wettedBelow: { rule: 'Area below that is wetted for an area washed', source: 'tn20', kind: 'published' },
   belowWork: { rule: 'Keeping wet what lies below, by one person', ...computed },
   belowWater: { rule: 'Water on what lies below', ...computed },

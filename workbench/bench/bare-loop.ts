@@ -147,7 +147,11 @@ export function bareLoop(
   const effortOf = (type: 'M' | 'S' | 'N' | 'O'): number =>
     (value(`mortar.${type}.strength`) / value('mortar.N.strength')) ** value('mortar.effortExponent');
   const [effortM, effortS, effortN, effortO] = [effortOf('M'), effortOf('S'), effortOf('N'), effortOf('O')];
-  const [loadLight, loadModerate, loadHeavy] = [value('load.light'), value('load.moderate'), value('load.heavy')];
+  const [loadLight, loadModerate, loadHeavy] = [
+    value('load.light'),
+    value('load.moderate'),
+    value('load.heavy'),
+  ];
   const slowOf = (kind: string): number => value(`access.factor.${kind}` as FactorId);
   const [slowGround, slowScaffold, slowLift] = [slowOf('ground'), slowOf('scaffold'), slowOf('lift')];
   const [slowLadder, slowSuspended] = [slowOf('ladder'), slowOf('suspended')];
@@ -220,12 +224,15 @@ export function bareLoop(
     value('rate.scrape.heavy') / 60,
   ];
   const team = value('team.size');
-  const flow = (value('nozzle.number') * constants.ratedFlow.value) / Math.sqrt(constants.ratedPressure.value);
+  const flow =
+    (value('nozzle.number') * constants.ratedFlow.value) / Math.sqrt(constants.ratedPressure.value);
   const pressure = value('nozzle.pressure');
   const rinsePerArea = value('rinse.perArea');
   const coverage = value('cleaner.coverage');
   const again = 1 + value('reclean.share');
-  const shares = [0, 1, 2, 3].map((of) => (of === 0 ? 0 : 1 / (1 + value(`cleaner.dilution.${of as 1 | 2 | 3}`))));
+  const shares = [0, 1, 2, 3].map((of) =>
+    of === 0 ? 0 : 1 / (1 + value(`cleaner.dilution.${of as 1 | 2 | 3}`)),
+  );
   const acids = [0, 1, 2, 3].map((of) =>
     of < 2
       ? 0
@@ -328,7 +335,8 @@ function faceFiller(
 ): (of: number, suction: number, limit: number, residue: number, strip: number) => void {
   const team = value('team.size');
   const pressure = value('nozzle.pressure');
-  const flow = (value('nozzle.number') * constants.ratedFlow.value) / Math.sqrt(constants.ratedPressure.value);
+  const flow =
+    (value('nozzle.number') * constants.ratedFlow.value) / Math.sqrt(constants.ratedPressure.value);
   const rinsePerArea = value('rinse.perArea');
   const left = [value('left.0'), value('left.1'), value('left.2'), value('left.3')];
   const scrubLeast = value('scrub.least');
@@ -435,7 +443,8 @@ function jobTotals(
   const own = new Map<string, number>();
   for (const [name, zone] of zones) {
     const others =
-      (zone.scrape + zone.mask + zone.unmask + zone.glass + zone.moving + zone.scaffold + zone.brushing) / hour;
+      (zone.scrape + zone.mask + zone.unmask + zone.glass + zone.moving + zone.scaffold + zone.brushing) /
+      hour;
     own.set(name, others + washHoursOf(zone) * (1 + again) + zoneSetup(zone));
   }
   const allOwn = [...own.values()].reduce((sum, hours) => sum + hours, 0);
