@@ -9,8 +9,11 @@ const MATERIALS = [
 ];
 const MORTARS = ['N', 'S', '', 'O', 'M'];
 const RESIDUES = ['light', 'moderate', 'heavy', ''];
-const BRUSHED = ['yes', 'no', 'priced', ''];
-const ACCESS = ['', 'lift', 'scaffold', 'ground', 'ladder', '', 'suspended'];
+const BRUSHED = ['yes', 'no', 'priced'];
+// Walls of a level are reached alike, and are about as high; here and there one states neither.
+const ACCESS = ['', 'suspended', 'lift', 'scaffold', 'ladder'];
+const HEIGHTS = ['', 9, 12, 12, 14];
+const LEVELS = 5;
 const ZONES = 8;
 const AREA = columnIds.indexOf('area');
 // Has no divisor in common with the counts of rows here, so that every label stands once.
@@ -56,6 +59,7 @@ export function madeWalls(count: number): unknown[][] {
   for (let row = 0; row < count; row++) {
     const zone = row % ZONES;
     const place = Math.floor(row / ZONES);
+    const level = place % LEVELS;
     const kinds = MATERIALS[zone % MATERIALS.length] ?? [];
     const material = kinds[place % kinds.length];
     const covered = row % 11 === 0 || (material === 'Coated glass' && zone === ZONES - 1);
@@ -63,20 +67,19 @@ export function madeWalls(count: number): unknown[][] {
     const cells: Partial<Record<ColumnId, unknown>> = {
       wall: `W${row}`,
       zone: `Zone ${zone}`,
-      // Zones of four levels, and walls here and there that state none.
-      level: place % 5 || '',
+      level: level || '',
       material,
       area: 100 + (row % 70),
-      height: row % 13 === 0 ? '' : 10 + (row % 5),
+      height: HEIGHTS[level],
       openings: row % 20,
       openingPerimeter: row % 17 === 0 ? '' : 18,
       fixtures: row % 3,
-      mortar: MORTARS[row % MORTARS.length],
-      residue: RESIDUES[row % RESIDUES.length],
-      brushed: BRUSHED[Math.floor(row / 7) % BRUSHED.length],
+      mortar: MORTARS[(place + zone) % MORTARS.length],
+      residue: RESIDUES[place % RESIDUES.length],
+      brushed: BRUSHED[Math.floor(place / RESIDUES.length) % BRUSHED.length],
       age: 14,
       masked,
-      access: ACCESS[row % ACCESS.length],
+      access: ACCESS[level],
     };
     rows.push(columnIds.map((id) => cells[id] ?? ''));
   }
