@@ -118,12 +118,12 @@ function withCleaner(
     const helpers = '(team_size - onePerson) * washPasses# * (slower# + paced# + wait# / patch#)';
     line('free#', helpers, free, 'helpersFree');
   }
-  const below = keepWet({ prewet: work.prewet, time: cycle.time, free }, strip, rules, rec);
+  const below = keepWet(work.prewet, cycle.time, free, strip, rules, rec);
   const mist = rules.mistings * rules.mist * passes;
   const rinseWater = rules.rinse.perArea * passes;
   rec?.line('mistPerArea#', 'mistings * weather_mist * washPasses#', mist, 'volumePerArea', 'mist');
   rec?.line('rinsePerArea#', 'rinse_perArea * washPasses#', rinseWater, 'volumePerArea', 'rinsePerArea');
-  return withHelpers({ ...work, below, time: cycle.time, free }, rules, rec, {
+  return withHelpers(work, below, cycle.time, free, rules, rec, {
     passes,
     wet,
     mistWater: mist,
@@ -144,8 +144,8 @@ function withClearWater({ rinse, scrub, strip }: FaceTimes, rules: WashRules, re
     rec.line('scrubWork#', 'scrubTime# * team_size', work.scrub, 'laborMinutesPerArea', 'teamWork');
     rec.line('free#', '(team_size - onePerson) * rinseTime#', free, 'laborMinutesPerArea', 'helpersFree');
   }
-  const below = keepWet({ prewet: 0, time, free }, strip, rules, rec);
-  return withHelpers({ ...work, below, time, free }, rules, rec, rinsedOnce(rules));
+  const below = keepWet(0, time, free, strip, rules, rec);
+  return withHelpers(work, below, time, free, rules, rec, rinsedOnce(rules));
 }
 
 /** What is only protected is rinsed, by one person while the team stands by. */
@@ -168,17 +168,15 @@ function rinseOnly(rinse: number, rules: WashRules, rec?: Recorder): RowWash {
     );
   }
   const below = { minutes: 0, water: 0 };
-  return withHelpers(
-    { ...work, below, time: rinse, free: (size - 1) * rinse },
-    rules,
-    rec,
-    rinsedOnce(rules),
-  );
+  return withHelpers(work, below, rinse, (size - 1) * rinse, rules, rec, rinsedOnce(rules));
 }
 
 /** Helpers' work that does not fit beside one who applies or rinses lengthens the cycle. */
 function withHelpers(
-  { prewet, apply, scrub, rinse, change, below, time, free }: TeamWork,
+  { prewet, apply, scrub, rinse, change }: TeamWork,
+  below: Below,
+  time: number,
+  free: number,
   { crew: { size } }: WashRules,
   rec: Recorder | undefined,
   rest: Pick<RowWash, 'passes' | 'wet' | 'mistWater' | 'rinseWater' | 'cycle'>,
@@ -208,9 +206,14 @@ function withHelpers(
     change,
     below: below.minutes,
     all,
+    // Spelled out: the engine is slow to spread objects, and this is done for each row and class.
+    passes: rest.passes,
+    wet: rest.wet,
+    mistWater: rest.mistWater,
+    rinseWater: rest.rinseWater,
     belowWater: below.water,
+    cycle: rest.cycle,
     finding: undefined,
-    ...rest,
   };
 }
 
@@ -219,11 +222,13 @@ function withHelpers(
  * applies or rinses counted: the wall below dries in that time too.
  */
 function keepWet(
-  { prewet, time, free }: Pick<TeamWork, 'prewet' | 'time' | 'free'>,
+  prewet: number,
+  time: number,
+  free: number,
   strip: number,
   { below, crew: { size } }: WashRules,
   rec?: Recorder,
-): { readonly minutes: number; readonly water: number } {
+): Below {
   const before = time + Math.max(0, prewet - free) / size;
   const wetted = (before / below.interval) * strip;
   const minutes = wetted / below.rate;
@@ -286,12 +291,11 @@ interface FaceTimes {
   readonly strip: number;
 }
 
-/** Minutes of persons on an area, and the team-time and the time of helpers that they are set against, min/m2. */
-interface TeamWork extends Omit<FaceTimes, 'strip'> {
-  readonly prewet: number;
-  readonly apply: number;
-  readonly change: number;
-  readonly below: { readonly minutes: number; readonly water: number };
-  readonly time: number;
-  readonly free: number;
+/** Minutes of persons on an area, min/m2, but for what lies below. */
+type TeamWork = Readonly<Record<'prewet' | 'apply' | 'scrub' | 'rinse' | 'change', number>>;
+
+/** What lies below, on an area that is washed: minutes of persons, min/m2, and water, L/m2. */
+interface Below {
+  readonly minutes: number;
+  readonly water: number;
 }
