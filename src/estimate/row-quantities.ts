@@ -168,22 +168,33 @@ export function addWashQuantities(
   const how = washRow(row, strip, ofClass.wash, rec);
   sums.washedArea += washed;
 
-  let hours = 0;
-  for (const id of washHours) {
-    const part = hoursOf(how[partOf[id]] * area * slowed, crew);
-    sums[id] += part;
-    hours += part;
-    rec?.line(
-      `${id}#`,
-      `bareArea# * ${partOf[id]}Work# * slowed# / minPerHour / working_share`,
-      part,
-      'laborHours',
-      'washPart',
-    );
+  // Spelled out: the engine is slow to go through quantities by name, and this is done for each row.
+  const hours = (work: number): number => hoursOf(work * area * slowed, crew);
+  const prewet = hours(how.prewet);
+  const apply = hours(how.apply);
+  const scrub = hours(how.scrub);
+  const rinse = hours(how.rinse);
+  const tend = hours(how.tend);
+  const change = hours(how.change);
+  const beneath = hours(how.below);
+  sums.prewetHours += prewet;
+  sums.applyHours += apply;
+  sums.scrubHours += scrub;
+  sums.rinseHours += rinse;
+  sums.tendHours += tend;
+  sums.changeHours += change;
+  sums.belowHours += beneath;
+  const cleanedAgain = (prewet + apply + scrub + rinse + tend + change + beneath) * again;
+  sums.recleanHours += cleanedAgain;
+  if (rec) {
+    for (const id of washHours) {
+      const part = partOf[id];
+      const expression = `bareArea# * ${part}Work# * slowed# / minPerHour / working_share`;
+      rec.line(`${id}#`, expression, hours(how[part]), 'laborHours', 'washPart');
+    }
+    const once = washHours.map((id) => `${id}#`).join(' + ');
+    rec.line('recleanHours#', `(${once}) * reclean_share`, cleanedAgain, 'laborHours', 'reclean');
   }
-  const once = washHours.map((id) => `${id}#`).join(' + ');
-  sums.recleanHours += hours * again;
-  rec?.line('recleanHours#', `(${once}) * reclean_share`, hours * again, 'laborHours', 'reclean');
   if (masonry) sums.scrapeHours += scrapeHours(row, area, slowed, rules.scrape, crew, rec);
   else rec?.line('scrapeHours#', '0', 0, 'laborHours', 'onlyProtected');
   sums.moveHours += moveHours(row, area, elevation, rules.access, crew, rec);
