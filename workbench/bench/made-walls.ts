@@ -3,13 +3,13 @@ import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
 // Zones of each ceiling, from full strength down to clear water.
 const MATERIALS = [
   ['Red clay brick', 'Dark clay brick'],
-  ['Red clay brick', 'Split-face block', 'Cast stone'],
+  ['Red clay brick', 'Split-face block', 'Cast stone', 'Architectural precast'],
   ['Red clay brick', 'Limestone', 'Plain glass', 'Sand-faced brick'],
-  ['Red clay brick', 'Glazed brick', 'Coated glass'],
+  ['Red clay brick', 'Glazed brick', 'Coated glass', 'Glazed terra cotta'],
 ];
 const MORTARS = ['N', 'S', '', 'O', 'M'];
 const RESIDUES = ['light', 'moderate', 'heavy', ''];
-const BRUSHED = ['yes', 'no', 'priced'];
+const BRUSHED = ['yes', 'no', 'priced', 'yes', ''];
 // Walls of a level are reached alike, and are about as high; here and there one states neither.
 const ACCESS = ['', 'suspended', 'lift', 'scaffold', 'ladder'];
 const HEIGHTS = ['', 9, 12, 12, 14];
@@ -75,8 +75,8 @@ export function madeWalls(count: number): unknown[][] {
       openingPerimeter: row % 17 === 0 ? '' : 18,
       fixtures: row % 3,
       mortar: MORTARS[(place + zone) % MORTARS.length],
-      residue: RESIDUES[place % RESIDUES.length],
-      brushed: BRUSHED[Math.floor(place / RESIDUES.length) % BRUSHED.length],
+      residue: RESIDUES[(place + level) % RESIDUES.length],
+      brushed: BRUSHED[(place + zone) % BRUSHED.length],
       age: 14,
       masked,
       access: ACCESS[level],
