@@ -107,6 +107,7 @@ function withCleaner(
   };
   const below = keepWet(cycle.time, strip, rules, rec);
   const free = (size - 1) * passes * (cycle.slower + cycle.paced + cycle.wait / cycle.patch);
+  const held = passes * (cycle.paced - Math.min(apply, rinse) + cycle.wait / cycle.patch);
   if (rec) {
     const line = (symbol: string, expression: string, value: number, method: MethodId): void => {
       rec.line(symbol, expression, value, 'laborMinutesPerArea', method);
@@ -118,12 +119,14 @@ function withCleaner(
     line('changeWork#', 'washPasses# * patch_change / patch# * team_size', work.change, 'teamWork');
     const helpers = '(team_size - onePerson) * washPasses# * (slower# + paced# + wait# / patch#)';
     line('free#', helpers, free, 'helpersFree');
+    const paced = 'washPasses# * (paced# - min(applyTime#, rinseTime#) + wait# / patch#) * onePerson';
+    line('held#', paced, held, 'held');
   }
   const mist = rules.mistings * rules.mist * passes;
   const rinseWater = rules.rinse.perArea * passes;
   rec?.line('mistPerArea#', 'mistings * weather_mist * washPasses#', mist, 'volumePerArea', 'mist');
   rec?.line('rinsePerArea#', 'rinse_perArea * washPasses#', rinseWater, 'volumePerArea', 'rinsePerArea');
-  return withHelpers({ ...work, below, time: cycle.time, free }, rules, rec, {
+  return withHelpers({ ...work, below, time: cycle.time, free, held }, rules, rec, {
     passes,
     wet,
     mistWater: mist,
@@ -145,7 +148,7 @@ function withClearWater({ rinse, scrub, strip }: FaceTimes, rules: WashRules, re
     rec.line('scrubWork#', 'scrubTime# * team_size', work.scrub, 'laborMinutesPerArea', 'teamWork');
     rec.line('free#', '(team_size - onePerson) * rinseTime#', free, 'laborMinutesPerArea', 'helpersFree');
   }
-  return withHelpers({ ...work, below, time, free }, rules, rec, rinsedOnce(rules));
+  return withHelpers({ ...work, below, time, free, held: 0 }, rules, rec, rinsedOnce(rules));
 }
 
 /** What is only protected is rinsed, by one person while the team stands by. */
@@ -169,35 +172,32 @@ function rinseOnly(rinse: number, rules: WashRules, rec?: Recorder): RowWash {
   }
   const below = { minutes: 0, water: 0 };
   return withHelpers(
-    { ...work, below, time: rinse, free: (size - 1) * rinse },
+    { ...work, below, time: rinse, free: (size - 1) * rinse, held: 0 },
     rules,
     rec,
     rinsedOnce(rules),
   );
 }
 
-/** Helpers' work that does not fit beside one who applies or rinses lengthens the cycle. */
+/**
+ * Helpers' work that does not fit beside one who applies or rinses lengthens the cycle; what is left of their time, and
+ * what the quicker step is paced and waits, is tending.
+ */
 function withHelpers(
-  { prewet, apply, scrub, rinse, change, below, time, free }: TeamWork,
+  { prewet, apply, scrub, rinse, change, below, time, free, held }: TeamWork,
   { crew: { size } }: WashRules,
   rec: Recorder | undefined,
   rest: Pick<RowWash, 'passes' | 'wet' | 'mistWater' | 'rinseWater' | 'cycle'>,
 ): RowWash {
   const excess = Math.max(0, prewet + below.minutes - free);
   const team = time + excess / size;
-  const all = size * team;
-  const tend = all - apply - rinse - scrub - prewet - below.minutes - change;
+  const tend = Math.max(0, free - prewet - below.minutes) + held;
   if (rec) {
     const excessWork = 'max(0 * free#, prewetWork# + belowWork# - free#)';
     rec.line('excess#', excessWork, excess, 'laborMinutesPerArea', 'helpersExcess');
     rec.line('teamTime#', 'cycle# + excess# / team_size', team, 'minutesPerArea', 'teamTime');
-    rec.line(
-      'tendWork#',
-      'team_size * teamTime# - applyWork# - rinseWork# - scrubWork# - prewetWork# - belowWork# - changeWork#',
-      tend,
-      'laborMinutesPerArea',
-      'tend',
-    );
+    const left = 'max(0 * free#, free# - prewetWork# - belowWork#) + held#';
+    rec.line('tendWork#', left, tend, 'laborMinutesPerArea', 'tend');
   }
   return {
     prewet,
@@ -207,7 +207,7 @@ function withHelpers(
     tend,
     change,
     below: below.minutes,
-    all,
+    all: size * team,
     belowWater: below.water,
     finding: undefined,
     ...rest,
@@ -239,7 +239,7 @@ function rinsedOnce(
 }
 
 function noCleaner(rec: Recorder): void {
-  for (const symbol of ['prewetWork#', 'applyWork#', 'changeWork#'])
+  for (const symbol of ['prewetWork#', 'applyWork#', 'changeWork#', 'held#'])
     rec.line(symbol, '0', 0, 'laborMinutesPerArea', 'noCleaner');
   for (const symbol of ['takenUp#', 'preWetPerArea#', 'mistPerArea#'])
     rec.line(symbol, '0', 0, 'volumePerArea', 'noCleaner');
@@ -288,4 +288,6 @@ interface TeamWork extends Omit<FaceTimes, 'strip'> {
   readonly below: { readonly minutes: number; readonly water: number };
   readonly time: number;
   readonly free: number;
+  /** Of the one who applies or rinses: pacing and waits. */
+  readonly held: number;
 }

@@ -67,9 +67,11 @@ export class Recorder {
    * Says which wall row the next lines belong to.
    * @param row row number within the range; undefined for the zone as a whole
    * @param label the wall's label
+   * @param tried class of cleaner that the lines try out, where it is not yet the one that is used
    */
-  inRow(row: number | undefined, label: string): void {
-    this.row = { suffix: row === undefined ? '' : `_r${String(row)}`, label };
+  inRow(row: number | undefined, label: string, tried?: number): void {
+    const trying = tried === undefined ? '' : `_c${String(tried)}`;
+    this.row = { suffix: row === undefined ? '' : `_r${String(row)}${trying}`, label };
   }
 
   /**
