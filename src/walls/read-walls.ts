@@ -16,7 +16,7 @@ import {
 } from './column-readers';
 import { columnIds, columns, type Column, type ColumnId } from './columns';
 import { edgeLength, openingsEdge } from './edge-length';
-import { Labels } from './labels';
+import { Labels, type Repeat } from './labels';
 import { matchHeadings, type ColumnPlaces } from './match-headings';
 import type { WallRow } from './wall-row';
 
@@ -108,10 +108,7 @@ function readRows(
     }
     const wall = label instanceof Refusal ? '' : label;
     if (label instanceof Refusal) problems.push(problemOf(label, row, wall));
-    else {
-      const first = labels.take(wall, row);
-      if (first !== undefined) problems.push(problemOf(repeated(wall, first), row, wall));
-    }
+    else labels.take(wall, row);
 
     let branch = root;
     for (const place of apart) branch = branch.at(cells[place]);
@@ -137,7 +134,9 @@ function readRows(
     kind.fixtures += fixtures;
     takeRow?.(kind, { row, wall, area, openings, openingPerimeter, fixtures, age });
   }
-  if (problems.length > 0) throw new WashdownError(problems);
+  const repeats = labels.repeats().map((repeat) => problemOf(repeated(repeat), repeat.row, repeat.label));
+  const all = [...repeats, ...problems].sort((a, b) => (a.row ?? 0) - (b.row ?? 0));
+  if (all.length > 0) throw new WashdownError(all);
   return kinds;
 }
 
@@ -259,7 +258,7 @@ function unlabelled(cells: readonly unknown[], places: ColumnPlaces): Refusal | 
   return undefined;
 }
 
-function repeated(label: string, first: number): Refusal {
+function repeated({ label, first }: Repeat): Refusal {
   return new Refusal(
     'wall',
     `"${label}", which row ${String(first)} has already,`,
