@@ -19,12 +19,14 @@ const KINDS: Readonly<Record<SourceKind, string>> = {
   'common practice': 'what the trade does, without a document to point at',
   'from memory': 'known, but not read in a source at hand',
   assumption: 'our own estimate, to be replaced by yours',
+  'yours to state': 'what only you can know; ours is a placeholder',
   computed: 'follows from the others by geometry and arithmetic',
   input: 'stated in a wall row',
   override: 'a value of your own in place of ours',
 };
 
-function withUnit(value: number, unit: string): string {
+function withUnit(value: number | string, unit: string): string {
+  if (typeof value === 'string') return value;
   return unit === '1' ? digits(value) : `${digits(value)} ${unit}`;
 }
 
@@ -58,14 +60,15 @@ function ruleLines(ids: readonly MethodId[], written: ReadonlyMap<MethodId, stri
 function factorTable(ids: readonly FactorId[]): string {
   const rows = factors.filter(({ id }) => ids.includes(id));
   return table(
-    ['factor', 'meaning', 'starts at', 'accepted', 'kind', 'source'],
-    rows.map((factor) => [
+    ['factor', 'meaning', 'starts at', 'accepted', 'kind', 'source', 'published for like work'],
+    rows.map((factor: Factor) => [
       `\`${factor.id}\``,
       factor.meaning,
       both((system) => withUnit(shownStart(factor, system), unitOf(factor.kind, system))),
       both((system) => accepted(factor, system)),
       factor.sourceKind,
       `\`${factor.source}\``,
+      factor.bracket ?? '',
     ]),
   );
 }

@@ -34,7 +34,7 @@ const PRICE_PARTS = [
   'profit',
 ];
 const PRICES: readonly (readonly [string, number])[] = [
-  ['price.labour', 50],
+  ['price.labor', 50],
   ['price.cleaner.1', 10],
   ['price.cleaner.2', 20],
   ['price.cleaner.3', 32],
@@ -152,7 +152,7 @@ describe('one band swapped in the middle of the job', () => {
     row['Wall'] === 'N2' ? { ...row, Material: 'Clay brick in coloured mortar' } : row,
   );
   const [line, whole] = changes(north, swapped, [
-    ['price.labour', 50],
+    ['price.labor', 50],
     ['price.cleaner.1', 10],
     ['price.cleaner.2', 20],
     ['price.water', 0.05],

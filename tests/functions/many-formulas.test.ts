@@ -19,7 +19,7 @@ const ROWS = 1_000;
 const FORMULAS = 2_000;
 const walls = madeWalls(ROWS);
 const factors = [
-  ['price.labour', 50],
+  ['price.labor', 50],
   ['crew', 3],
 ];
 /** As a host hands a range over: in arrays that no call had before. */
