@@ -1,7 +1,7 @@
 import { show, unitOf } from '../src/quantity/systems';
 import { factors as factorTable } from '../src/rules/factors';
 import { readFactors, shownStart } from '../src/rules/read-factors';
-import { sources } from '../src/rules/sources';
+import { sources, type Source } from '../src/rules/sources';
 import { heading } from './cells';
 import type { CellValue, Run } from './worksheet-function';
 
@@ -68,13 +68,14 @@ export const runMaterials: Run = ([range]) => {
 
 /** Spills the sources. */
 export const runSources: Run = () => [
-  ['Source', 'Document', 'Edition', 'Section', 'Used for', 'Kind of source'],
-  ...Object.entries(sources).map(([id, { document, edition, section, used, kind }]) => [
+  ['Source', 'Document', 'Edition', 'Section', 'Used for', 'Kind of source', 'Address'],
+  ...Object.entries<Source>(sources).map(([id, { document, edition, section, used, kind, address = '' }]) => [
     id,
     document,
     edition,
     section,
     used,
     kind,
+    address,
   ]),
 ];

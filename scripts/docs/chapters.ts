@@ -161,7 +161,7 @@ const PLANS: readonly Plan[] = [
     title: 'What the checks hold against',
     words: 'These enter no quantity; `WASH.CHECKS` and the steps compare with them.',
     methods: [],
-    factors: ['sample.', 'limit.'],
+    factors: ['sample.', 'limit.', 'apply.'],
     constants: [],
   },
 ];

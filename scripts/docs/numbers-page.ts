@@ -9,7 +9,7 @@ import { methods, type MethodId } from '../../src/rules/methods';
 import { DEFAULT_MORTAR, isStrong, mortarTypes } from '../../src/rules/mortars';
 import { shownStart } from '../../src/rules/read-factors';
 import type { SourceKind } from '../../src/rules/source-kinds';
-import { sources } from '../../src/rules/sources';
+import { sources, type Source } from '../../src/rules/sources';
 import { chapters, type Chapter } from './chapters';
 import { expressions } from './expressions';
 import { digits, page, table } from './markdown';
@@ -122,14 +122,15 @@ function classAndMaterialBlocks(): string[] {
 
 function sourceTable(): string {
   return table(
-    ['source', 'document', 'edition', 'section', 'used for', 'kind'],
-    Object.entries(sources).map(([id, { document, edition, section, used, kind }]) => [
+    ['source', 'document', 'edition', 'section', 'used for', 'kind', 'address'],
+    Object.entries<Source>(sources).map(([id, { document, edition, section, used, kind, address = '' }]) => [
       `\`${id}\``,
       document,
       edition,
       section,
       used,
       kind,
+      address,
     ]),
   );
 }
