@@ -1,3 +1,4 @@
+import { shownUnit } from '../src/quantity/shown-unit';
 import { show, unitOf } from '../src/quantity/systems';
 import { factors as factorTable } from '../src/rules/factors';
 import { readFactors, shownStart } from '../src/rules/read-factors';
@@ -15,7 +16,7 @@ export const runFactors: Run = ([range]) => {
     return [
       factor.id,
       show(inForce.value(factor.id), factor.kind, system),
-      unitOf(factor.kind, system),
+      shownUnit(unitOf(factor.kind, system)),
       own ? 'override' : factor.sourceKind,
       shownStart(factor, system),
       factor.meaning,

@@ -1,3 +1,4 @@
+import { withUnit } from '../../src/quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../../src/quantity/systems';
 import { toBase } from '../../src/quantity/conversions';
 import { cleanerClasses, classInWords } from '../../src/rules/cleaner-classes';
@@ -24,12 +25,8 @@ const KINDS: Readonly<Record<SourceKind, string>> = {
   override: 'a value of your own in place of ours',
 };
 
-function withUnit(value: number, unit: string): string {
-  return unit === '1' ? digits(value) : `${digits(value)} ${unit}`;
-}
-
 function shown(base: number, kind: Kind, system: System): string {
-  return withUnit(show(base, kind, system), unitOf(kind, system));
+  return withUnit(digits(show(base, kind, system)), unitOf(kind, system));
 }
 
 /** Both systems, or one where they are the same. */
@@ -62,7 +59,7 @@ function factorTable(ids: readonly FactorId[]): string {
     rows.map((factor) => [
       `\`${factor.id}\``,
       factor.meaning,
-      both((system) => withUnit(shownStart(factor, system), unitOf(factor.kind, system))),
+      both((system) => withUnit(digits(shownStart(factor, system)), unitOf(factor.kind, system))),
       both((system) => accepted(factor, system)),
       factor.sourceKind,
       `\`${factor.source}\``,

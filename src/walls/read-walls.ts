@@ -1,6 +1,7 @@
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
 import { nearest } from '../quantity/nearest';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
+import { shownUnit, withUnit } from '../quantity/shown-unit';
 import { show, take, unitOf, type Kind } from '../quantity/systems';
 import { findMaterial, type FactorsInForce } from '../rules/read-factors';
 import { Branch } from './branch';
@@ -83,7 +84,7 @@ export function readKinds(
     const value = seen * factor;
     if (value >= 0 && value <= most && !(whole && !Number.isInteger(value))) return value;
     const unit = unitOf(kind, system);
-    const what = (whole ? 'a whole number' : 'a number') + (unit === '1' ? '' : ` of ${unit}`);
+    const what = (whole ? 'a whole number' : 'a number') + (unit === '1' ? '' : ` of ${shownUnit(unit)}`);
     refuse(id, describe(readCell(raw)), `${what} from 0 to ${shown(most, kind, 6)}`);
     return 0;
   };
@@ -206,7 +207,7 @@ export function readKinds(
     // An area that cannot be read is 0 here, and would make every opening look too large.
     if (openings > area && problems.length === before) {
       // Without the last digits, which the conversion of units touches.
-      const most = `at most the Area of the row, ${shown(area, 'area', 12)} ${unitOf('area', system)}`;
+      const most = `at most the Area of the row, ${withUnit(shown(area, 'area', 12), unitOf('area', system))}`;
       refuse('openings', shown(openings, 'area', 12), most);
     }
     if (kind === undefined) return;

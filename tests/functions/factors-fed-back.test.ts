@@ -89,12 +89,12 @@ describe('FACTORS', () => {
 
   it.each([
     ['mask.lap', 6, 'in', 152.4, 'mm'],
-    ['weather.air', 68, 'degF', 20, 'degC'],
+    ['weather.air', 68, '°F', 20, '°C'],
     ['tape.waste', 10, '%', 10, '%'],
-    ['rate.rinse', 8, 'ft2/min', 0.74322432, 'm2/min'],
+    ['rate.rinse', 8, 'ft²/min', 0.74322432, 'm²/min'],
     ['nozzle.pressure', 400, 'psi', 2757.9029, 'kPa'],
-    ['cleaner.coverage', 100, 'ft2/gal', 9.290304 / 3.785411784, 'm2/L'],
-    ['prewet.residualUptake', 1, 'kg/m2', 1, 'kg/m2'],
+    ['cleaner.coverage', 100, 'ft²/gal', 9.290304 / 3.785411784, 'm²/L'],
+    ['prewet.residualUptake', 1, 'kg/m²', 1, 'kg/m²'],
     ['weather.wind', 6.2137119, 'mph', 10, 'km/h'],
   ])('shows %s as %d %s, in SI as %d %s', (id, us, usUnit, si, siUnit) => {
     for (const [own, value, unit] of [

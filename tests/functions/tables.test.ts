@@ -7,8 +7,8 @@ describe('MATERIALS', () => {
     const us = spill('MATERIALS');
     const si = spill('MATERIALS', [['units', 'SI']]);
     const row = column(us, 'Material').indexOf('Red clay brick');
-    expect(us[0]).toEqual(expect.arrayContaining(['Suction (g/30in2)', 'Pressure (psi)']));
-    expect(si[0]).toEqual(expect.arrayContaining(['Suction (kg/m2)', 'Pressure (kPa)']));
+    expect(us[0]).toEqual(expect.arrayContaining(['Suction (g/30in²)', 'Pressure (psi)']));
+    expect(si[0]).toEqual(expect.arrayContaining(['Suction (kg/m²)', 'Pressure (kPa)']));
     expect(column(us, 'Suction')[row]).toBeCloseTo(20, 9);
     expect(column(us, 'Pressure')[row]).toBeCloseTo(800, 9);
     expect(column(si, 'Suction')[row]).toBeCloseTo(0.02 / 0.0193548, 9);
