@@ -1,3 +1,4 @@
+import { withUnit } from '../../src/quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../../src/quantity/systems';
 import { toBase } from '../../src/quantity/conversions';
 import { cleanerClasses, classInWords } from '../../src/rules/cleaner-classes';
@@ -9,7 +10,7 @@ import { methods, type MethodId } from '../../src/rules/methods';
 import { DEFAULT_MORTAR, isStrong, mortarTypes } from '../../src/rules/mortars';
 import { shownStart } from '../../src/rules/read-factors';
 import type { SourceKind } from '../../src/rules/source-kinds';
-import { sources } from '../../src/rules/sources';
+import { sources, type Source } from '../../src/rules/sources';
 import { chapters, type Chapter } from './chapters';
 import { expressions } from './expressions';
 import { digits, page, table } from './markdown';
@@ -25,13 +26,13 @@ const KINDS: Readonly<Record<SourceKind, string>> = {
   override: 'a value of your own in place of ours',
 };
 
-function withUnit(value: number | string, unit: string): string {
-  if (typeof value === 'string') return value;
-  return unit === '1' ? digits(value) : `${digits(value)} ${unit}`;
+function shown(base: number, kind: Kind, system: System): string {
+  return withUnit(digits(show(base, kind, system)), unitOf(kind, system));
 }
 
-function shown(base: number, kind: Kind, system: System): string {
-  return withUnit(show(base, kind, system), unitOf(kind, system));
+function startOf(factor: Factor, system: System): string {
+  const start = shownStart(factor, system);
+  return typeof start === 'string' ? start : withUnit(digits(start), unitOf(factor.kind, system));
 }
 
 /** Both systems, or one where they are the same. */
@@ -64,7 +65,7 @@ function factorTable(ids: readonly FactorId[]): string {
     rows.map((factor: Factor) => [
       `\`${factor.id}\``,
       factor.meaning,
-      both((system) => withUnit(shownStart(factor, system), unitOf(factor.kind, system))),
+      both((system) => startOf(factor, system)),
       both((system) => accepted(factor, system)),
       factor.sourceKind,
       `\`${factor.source}\``,
@@ -125,14 +126,15 @@ function classAndMaterialBlocks(): string[] {
 
 function sourceTable(): string {
   return table(
-    ['source', 'document', 'edition', 'section', 'used for', 'kind'],
-    Object.entries(sources).map(([id, { document, edition, section, used, kind }]) => [
+    ['source', 'document', 'edition', 'section', 'used for', 'kind', 'address'],
+    Object.entries<Source>(sources).map(([id, { document, edition, section, used, kind, address = '' }]) => [
       `\`${id}\``,
       document,
       edition,
       section,
       used,
       kind,
+      address,
     ]),
   );
 }

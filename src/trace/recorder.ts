@@ -1,4 +1,5 @@
 import { conversionFactor } from '../quantity/conversions';
+import { shownUnit } from '../quantity/shown-unit';
 import { coherentKind, show, unitOf, type Kind, type System } from '../quantity/systems';
 import { constants, type ConstantId } from '../rules/constants';
 import { factors, type FactorId } from '../rules/factors';
@@ -255,7 +256,7 @@ export class Recorder {
         symbol: factor,
         expression: '',
         value: conversionFactor(fromUnit, toUnit),
-        unit: `${toUnit} per ${fromUnit}`,
+        unit: `${shownUnit(toUnit)} per ${shownUnit(fromUnit)}`,
         rule: methods.convert.rule,
         source: citation(sources.sp811),
         kind: 'published',
@@ -304,7 +305,7 @@ export class Recorder {
       symbol: name,
       expression: this.named(expression),
       value: show(value, kind, this.system),
-      unit: unitOf(kind, this.system),
+      unit: shownUnit(unitOf(kind, this.system)),
       rule,
       source: citation(source),
       kind: sourceKind,

@@ -1,6 +1,7 @@
 import { describe, isBlankOrZero, readCell } from '../quantity/cell';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
 import { metres, squareMetres } from '../quantity/quantities';
+import { withUnit } from '../quantity/shown-unit';
 import { unitOf } from '../quantity/systems';
 import type { FactorsInForce } from '../rules/read-factors';
 import { Branch } from './branch';
@@ -269,7 +270,7 @@ function repeated({ label, first }: Repeat): Refusal {
 function tooOpen(openings: number, area: number, { system }: FactorsInForce): Refusal {
   // Without the last digits, which the conversion of units touches.
   const shown = (value: number): string => shownNumber(value, 'area', system, 12);
-  const most = `at most the Area of the row, ${shown(area)} ${unitOf('area', system)}`;
+  const most = `at most the Area of the row, ${withUnit(shown(area), unitOf('area', system))}`;
   return new Refusal('openings', shown(openings), most);
 }
 

@@ -93,13 +93,13 @@ describe('FACTORS', () => {
 
   it.each([
     ['mask.lap', 6, 'in', 152.4, 'mm'],
-    ['weather.air', 68, 'degF', 20, 'degC'],
+    ['weather.air', 68, '°F', 20, '°C'],
     ['tape.waste', 10, '%', 10, '%'],
-    ['rate.apply', 10, 'ft2/min', 0.9290304, 'm2/min'],
-    ['rate.maskOn', 108, 'ft2/labor-h', 10.03352832, 'm2/labor-h'],
+    ['rate.apply', 10, 'ft²/min', 0.9290304, 'm²/min'],
+    ['rate.maskOn', 108, 'ft²/labor-h', 10.03352832, 'm²/labor-h'],
     ['nozzle.pressure', 400, 'psi', 2757.9029, 'kPa'],
-    ['cleaner.coverage', 70, 'ft2/gal', (70 * 0.09290304) / 3.785411784, 'm2/L'],
-    ['prewet.capacity', 14, 'L/m2', 14, 'L/m2'],
+    ['cleaner.coverage', 70, 'ft²/gal', (70 * 0.09290304) / 3.785411784, 'm²/L'],
+    ['prewet.capacity', 14, 'L/m²', 14, 'L/m²'],
     ['weather.wind', 6.2, 'mph', 9.9779328, 'km/h'],
   ])('shows %s as %d %s, in SI as %d %s', (id, us, usUnit, si, siUnit) => {
     for (const [own, value, unit] of [

@@ -66,7 +66,7 @@ describe('the functions at the host', () => {
     expect(error).toEqual(
       new HostError(
         '#VALUE!',
-        'Row 2 (A), column Area: "1,200" (a number stored as text) cannot be used. Accepted: a number of ft2 from 0 to 107639000.',
+        'Row 2 (A), column Area: "1,200" (a number stored as text) cannot be used. Accepted: a number of ft² from 0 to 107639000.',
       ),
     );
   });

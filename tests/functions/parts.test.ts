@@ -30,7 +30,7 @@ describe('the part of a quantity', () => {
     expect(refusal(() => call('CREWHOURS', walls, null, null, 'rinze'))).toEqual({
       type: 'input',
       // Of more than ten the nearest by letters are offered.
-      message: 'The part "rinze" is not known. Accepted: X',
+      message: 'The part "rinze" is not known. Accepted: rinse, tend, change, or empty for the whole.',
     });
   });
 

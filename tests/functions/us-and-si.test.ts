@@ -100,9 +100,9 @@ it('headings name the unit', () => {
   const bySystem = (system: string): unknown[] =>
     spill('SCHEDULE', system === 'US' ? us : si, null, [['units', system]])[0] ?? [];
   expect(bySystem('US')).toEqual(
-    expect.arrayContaining(['Water (gal)', 'Masking (ft2)', 'Tape (ft)', 'Crew-hours']),
+    expect.arrayContaining(['Water (gal)', 'Masking (ft²)', 'Tape (ft)', 'Crew-hours']),
   );
   expect(bySystem('SI')).toEqual(
-    expect.arrayContaining(['Water (L)', 'Masking (m2)', 'Tape (m)', 'Crew-hours']),
+    expect.arrayContaining(['Water (L)', 'Masking (m²)', 'Tape (m)', 'Crew-hours']),
   );
 });

@@ -213,7 +213,7 @@ it('a measured suction stands in the trace as an input, and residue without a st
   // Rows are counted within the range, its headings being row 1.
   expect(water.find(({ symbol }) => symbol === 'ira_r3_given')).toMatchObject({
     value: expect.closeTo(27.5, 9) as number,
-    unit: 'g/30in2',
+    unit: 'g/30in²',
     kind: 'input',
     where: 'A-2',
   });
@@ -365,7 +365,7 @@ describe('names that an expression must not be led astray by', () => {
     };
     const taken = record(job);
     replay(taken.lines);
-    const suctions = taken.lines.filter(({ unit, expression }) => unit === 'g/30in2' && expression === '');
+    const suctions = taken.lines.filter(({ unit, expression }) => unit === 'g/30in²' && expression === '');
     expect(suctions.map(({ value }) => value)).toHaveLength(codes.length);
     suctions.forEach(({ value }, index) => {
       expect(value).toBeCloseTo(5 + index, 9);

@@ -1,5 +1,7 @@
 import { all, create, type EvalFunction, type Unit } from 'mathjs';
 import { expect } from 'vitest';
+import { units } from '../../src/quantity/conversions';
+import { shownUnit } from '../../src/quantity/shown-unit';
 import type { TraceLine } from '../../src/trace/recorder';
 import { expectSame } from '../properties/call';
 import { RELATIVE } from './replay';
@@ -96,10 +98,13 @@ const unitOfLabel: Readonly<Record<string, string>> = {
 
 // The library's units carry no number in front: thirty square inches are made of their factor.
 const GRAMS = 'g/30in2';
+// A trace shows a unit by the name that users read.
+const labelOf = new Map(Object.keys(units).map((label) => [shownUnit(label), label]));
 const ones = new Map<string, Unit | number>();
 
 /** One of what a label names; a number where it has no dimension. */
-function oneOf(label: string): Unit | number {
+function oneOf(shown: string): Unit | number {
+  const label = labelOf.get(shown) ?? shown;
   const known = ones.get(label);
   if (known !== undefined) return known;
   const made = madeOf(label);
