@@ -1,3 +1,4 @@
+import { shownUnit } from '../src/quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../src/quantity/systems';
 import type { CellError, CellValue } from './worksheet-function';
 
@@ -27,7 +28,7 @@ export function quantityCell(
  */
 export function heading(heading: string, kind: Kind, system: System): string {
   const unit = unitOf(kind, system);
-  return unit === '1' || unit === 'crew-h' || unit === 'money' ? heading : `${heading} (${unit})`;
+  return unit === '1' || unit === 'crew-h' || unit === 'money' ? heading : `${heading} (${shownUnit(unit)})`;
 }
 
 /**

@@ -3,6 +3,7 @@ import { fanWidth, nozzleFlow, reactionForce } from '../src/estimate/nozzle';
 import { largestPatch } from '../src/estimate/largest-patch';
 import { describe, readCell } from '../src/quantity/cell';
 import { badInput, nothingHere } from '../src/quantity/problem';
+import { shownUnit } from '../src/quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../src/quantity/systems';
 import { readFactorValue } from '../src/rules/factor-value';
 import { factors as factorTable, type Factor, type FactorId } from '../src/rules/factors';
@@ -49,7 +50,11 @@ interface Line {
 }
 
 function linesOut(lines: readonly Line[], system: System): CellValue[][] {
-  return lines.map(({ label, value, kind }) => [label, show(value, kind, system), unitOf(kind, system)]);
+  return lines.map(({ label, value, kind }) => [
+    label,
+    show(value, kind, system),
+    shownUnit(unitOf(kind, system)),
+  ]);
 }
 
 function runPlain(numbers: readonly NumberArgument[], work: (values: readonly number[]) => Line[]): Run {

@@ -1,3 +1,4 @@
+import { shownUnit } from '../src/quantity/shown-unit';
 import { unitOf } from '../src/quantity/systems';
 import { readFactors } from '../src/rules/read-factors';
 import { worksheetFunctions } from './catalogue';
@@ -13,5 +14,5 @@ export function resultUnit(name: string, args: readonly unknown[]): string {
   if (found === undefined || found.unit === 'text') return '';
   const place = found.parameters.findIndex((parameter) => parameter.name === 'factors');
   const unit = unitOf(found.unit, readFactors(args[place]).system);
-  return unit === '1' ? '' : unit;
+  return unit === '1' ? '' : shownUnit(unit);
 }

@@ -1,7 +1,8 @@
+import { shownUnit } from '../src/quantity/shown-unit';
 import { show, unitOf } from '../src/quantity/systems';
 import { factors as factorTable, type Factor, type FactorId } from '../src/rules/factors';
 import { readFactors, shownStart } from '../src/rules/read-factors';
-import { sources } from '../src/rules/sources';
+import { sources, type Source } from '../src/rules/sources';
 import { heading } from './cells';
 import type { CellValue, Run } from './worksheet-function';
 
@@ -18,7 +19,7 @@ export const runFactors: Run = ([range]) => {
     return [
       factor.id,
       factor.unset && !own ? '' : value,
-      factor.choices ? '' : unitOf(factor.kind, system),
+      factor.choices ? '' : shownUnit(unitOf(factor.kind, system)),
       own ? 'override' : factor.sourceKind,
       shownStart(factor, system),
       factor.meaning,
@@ -91,13 +92,14 @@ export const runMaterials: Run = ([range]) => {
 
 /** Spills the sources. */
 export const runSources: Run = () => [
-  ['Source', 'Document', 'Edition', 'Section', 'Used for', 'Kind of source'],
-  ...Object.entries(sources).map(([id, { document, edition, section, used, kind }]) => [
+  ['Source', 'Document', 'Edition', 'Section', 'Used for', 'Kind of source', 'Address'],
+  ...Object.entries<Source>(sources).map(([id, { document, edition, section, used, kind, address = '' }]) => [
     id,
     document,
     edition,
     section,
     used,
     kind,
+    address,
   ]),
 ];

@@ -11,15 +11,15 @@ export const exampleWalls: Cells = [
   ['parapet', 'front', 1, 'Red clay brick', 300, 3, 0, 0, 0, 'S', 'heavy', 'no', 'no'],
   ['upper wall', 'front', 2, 'Dark clay brick', 1200, 12, 200, 140, 3, 'N', 'moderate', 'yes', 'no'],
   ['glazed bay', 'front', 2, 'Coated glass', 120, 12, 0, 0, 0, '', '', '', 'yes'],
-  ['gate', 'front', 3, 'Galvanised steel', 64, 0, 0, 0, 0, '', '', '', 'yes'],
+  ['gate', 'front', 3, 'Galvanized steel', 64, 0, 0, 0, 0, '', '', '', 'yes'],
   ['rear wall', 'rear', 1, 'Red clay brick', 900, 10, 60, 50, 1, '', '', 'yes', 'no'],
   ['rear band', 'rear', 1, 'Ground-face block', 100, 2, 0, 0, 0, 'N', 'light', 'no', 'no'],
   ['lobby', 'lobby', 1, 'Marble', 150, 9, 0, 0, 0, 'N', 'light', 'yes', 'no'],
 ];
 
-/** Without a price of labour nothing is priced. */
+/** Without a price of labor nothing is priced. */
 export const examplePrices: Cells = [
-  ['price.labour', 60],
+  ['price.labor', 60],
   ['price.cleaner.3', 20],
 ];
 

@@ -1,11 +1,16 @@
 import { answer, readQuestion } from '../../functions/arguments';
 import { quantityIds } from '../../src/estimate/quantities';
 import { methods, type MethodId } from '../../src/rules/methods';
-import { explainedByFactors, explainedByJob, explainedByZone } from '../../src/trace/explained';
+import {
+  explainedByFactors,
+  explainedByJob,
+  explainedByRow,
+  explainedByZone,
+} from '../../src/trace/explained';
 import { Recorder, type TraceLine } from '../../src/trace/recorder';
 import { examplePrices, exampleWalls } from './example-job';
 
-const NAME = /\b([A-Za-z_]\w*?)_([rz])\d+\b/g;
+const NAME = /\b([A-Za-z_]\w*?)_([rz])\d+(?:_c\d)?\b/g;
 const DOES_SOMETHING = /[-+*/^(]/;
 
 /** The lines of the example job, once as it stands and once with a class of the user's own choice. */
@@ -16,7 +21,7 @@ function exampleLines(): TraceLine[] {
     answer(question, { rec });
     const names = [
       ...quantityIds,
-      ...[explainedByJob, explainedByZone, explainedByFactors].flatMap(Object.values),
+      ...[explainedByJob, explainedByZone, explainedByRow, explainedByFactors].flatMap(Object.values),
     ];
     const places = [
       '',

@@ -27,18 +27,19 @@ const rearMasked: Cells = [
   headings,
   ...rows.map((row) => (row[1] === 'rear' ? [...row.slice(0, -1), 'yes'] : row)),
 ];
-// What dries within a minute or two leaves no time for the least dwell.
-const hotAndWindy: Cells = [
-  ['price.labour', 60],
-  ['weather.surface', 120],
-  ['weather.humidity', 0],
-  ['weather.wind', 60],
+// A patch that takes longer to apply than the dwell allows, and a cleaner that the user insists on.
+const slowPatch: Cells = [
+  ['price.labor', 60],
+  ['cleaner.class', 1],
+  ['dwell.least', 0.5],
+  ['dwell.most', 1],
+  ['patch.least', 20],
 ];
 
 const unknownPart = value('the part is not known', { part: 'rinsing twice' });
 const noWindow = value(
-  'a zone asked for has no contact window: its cleaner dries too soon, or first and last point are too far apart',
-  { factors: hotAndWindy },
+  'a zone asked for has no contact window: its cleaner is chosen, and its smallest patch takes longer than the dwell',
+  { factors: slowPatch },
 );
 const allMasked = none('every row asked for is masked', { walls: masked, zone: '' });
 const noWindowCells = inCells(
@@ -46,7 +47,7 @@ const noWindowCells = inCells(
     'in the cells of hours, days and price of a zone without a contact window; the others keep their numbers',
     {
       zone: '',
-      factors: hotAndWindy,
+      factors: slowPatch,
     },
   ),
 );
@@ -75,6 +76,7 @@ export const errorsOf: Readonly<Record<FunctionName, readonly FunctionError[]>> 
   MASKING: [],
   TAPE: [],
   CREWHOURS: [unknownPart, noWindow],
+  LABORHOURS: [unknownPart, noWindow],
   CLEANER: [],
   SCHEDULE: [
     noWindowCells,
@@ -85,13 +87,14 @@ export const errorsOf: Readonly<Record<FunctionName, readonly FunctionError[]>> 
   WALLROWS: [noWindowCells],
   TRACE: [
     value('the quantity is missing or not known', { quantity: '' }),
-    value('each zone has a number of its own and no zone is named', { quantity: 'passes', zone: '' }),
-    value('a wall is named for a number that belongs to its zone', { quantity: 'passes', wall: 'rear wall' }),
-    value('the quantity is a price and the factor `price.labour` is not given', {
+    value('each zone has a number of its own and no zone is named', { quantity: 'class', zone: '' }),
+    value('a wall is named for a number that belongs to its zone', { quantity: 'class', wall: 'rear wall' }),
+    value('each wall has a number of its own and no wall is named', { quantity: 'patch' }),
+    value('the quantity is a price and neither `price.labor` nor `price.crew` is given', {
       quantity: 'price',
       factors: null,
     }),
-    { ...noWindow, given: { ...noWindow.given, quantity: 'crew-hours' } },
+    { ...noWindow, given: { ...noWindow.given, quantity: 'labor-hours' } },
     none('no wall row has that label', { wall: 'attic wall' }),
     none('there is no such number, for example no class where every row is masked', {
       quantity: 'class',
@@ -105,7 +108,7 @@ export const errorsOf: Readonly<Record<FunctionName, readonly FunctionError[]>> 
   RUNOFF: [],
   NEUTRALIZER: [unknownPart],
   BIDPRICE: [
-    value('the factor `price.labour` is not given', { factors: null }),
+    value('neither `price.labor` nor `price.crew` is given', { factors: null }),
     unknownPart,
     noWindow,
     none('the part is `rate` and nothing is washed', { part: 'rate', walls: rearMasked }),
@@ -129,7 +132,7 @@ export const errorsOf: Readonly<Record<FunctionName, readonly FunctionError[]>> 
         {
           after: exampleWalls.slice(0, -1),
           before: exampleWalls.filter(([wall]) => wall !== 'rear wall'),
-          factors: hotAndWindy,
+          factors: slowPatch,
         },
       ),
     ),

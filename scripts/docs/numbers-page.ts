@@ -1,3 +1,4 @@
+import { withUnit } from '../../src/quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../../src/quantity/systems';
 import { toBase } from '../../src/quantity/conversions';
 import { cleanerClasses, classInWords } from '../../src/rules/cleaner-classes';
@@ -9,7 +10,7 @@ import { methods, type MethodId } from '../../src/rules/methods';
 import { DEFAULT_MORTAR, isStrong, mortarTypes } from '../../src/rules/mortars';
 import { shownStart } from '../../src/rules/read-factors';
 import type { SourceKind } from '../../src/rules/source-kinds';
-import { sources } from '../../src/rules/sources';
+import { sources, type Source } from '../../src/rules/sources';
 import { chapters, type Chapter } from './chapters';
 import { expressions } from './expressions';
 import { digits, page, table } from './markdown';
@@ -19,17 +20,19 @@ const KINDS: Readonly<Record<SourceKind, string>> = {
   'common practice': 'what the trade does, without a document to point at',
   'from memory': 'known, but not read in a source at hand',
   assumption: 'our own estimate, to be replaced by yours',
+  'yours to state': 'what only you can know; ours is a placeholder',
   computed: 'follows from the others by geometry and arithmetic',
   input: 'stated in a wall row',
   override: 'a value of your own in place of ours',
 };
 
-function withUnit(value: number, unit: string): string {
-  return unit === '1' ? digits(value) : `${digits(value)} ${unit}`;
+function shown(base: number, kind: Kind, system: System): string {
+  return withUnit(digits(show(base, kind, system)), unitOf(kind, system));
 }
 
-function shown(base: number, kind: Kind, system: System): string {
-  return withUnit(show(base, kind, system), unitOf(kind, system));
+function startOf(factor: Factor, system: System): string {
+  const start = shownStart(factor, system);
+  return typeof start === 'string' ? start : withUnit(digits(start), unitOf(factor.kind, system));
 }
 
 /** Both systems, or one where they are the same. */
@@ -58,14 +61,15 @@ function ruleLines(ids: readonly MethodId[], written: ReadonlyMap<MethodId, stri
 function factorTable(ids: readonly FactorId[]): string {
   const rows = factors.filter(({ id }) => ids.includes(id));
   return table(
-    ['factor', 'meaning', 'starts at', 'accepted', 'kind', 'source'],
-    rows.map((factor) => [
+    ['factor', 'meaning', 'starts at', 'accepted', 'kind', 'source', 'published for like work'],
+    rows.map((factor: Factor) => [
       `\`${factor.id}\``,
       factor.meaning,
-      both((system) => withUnit(shownStart(factor, system), unitOf(factor.kind, system))),
+      both((system) => startOf(factor, system)),
       both((system) => accepted(factor, system)),
       factor.sourceKind,
       `\`${factor.source}\``,
+      factor.bracket ?? '',
     ]),
   );
 }
@@ -122,14 +126,15 @@ function classAndMaterialBlocks(): string[] {
 
 function sourceTable(): string {
   return table(
-    ['source', 'document', 'edition', 'section', 'used for', 'kind'],
-    Object.entries(sources).map(([id, { document, edition, section, used, kind }]) => [
+    ['source', 'document', 'edition', 'section', 'used for', 'kind', 'address'],
+    Object.entries<Source>(sources).map(([id, { document, edition, section, used, kind, address = '' }]) => [
       `\`${id}\``,
       document,
       edition,
       section,
       used,
       kind,
+      address,
     ]),
   );
 }

@@ -114,3 +114,23 @@ export function bareMasonry(rows: readonly WallRow[], own?: CleanerClass): BareM
 export function bareSymbol(level: number, { own }: BareMasonry): string {
   return `bareArea${String(level)}${own === undefined ? '' : `_later${String(own)}`}@`;
 }
+
+/**
+ * Writes the lines of the bare masonry of each level.
+ * @param washed the rows that are washed together
+ * @param bare the bare masonry
+ * @param rec takes down the lines
+ */
+export function traceBare(washed: readonly WallRow[], bare: BareMasonry, rec: Recorder): void {
+  for (const level of bare.areas.keys()) {
+    const rows = washed.filter((row) => row.level === level && row.material.masonry);
+    for (const row of rows) {
+      rec.inRow(row.row, row.wall);
+      rec.input('Area#', row.area, 'area', 'Area of the row, gross');
+      rec.input('Openings#', row.openings, 'area', 'Openings in the row');
+      rec.line('bareArea#', 'Area# - Openings#', netArea(row), 'area', 'bareArea');
+    }
+    const terms = rows.map((row) => `bareArea_r${String(row.row)}`);
+    rec.sum(bareSymbol(level, bare), terms, rows.map(netArea), 'area', 'bareOfLevel');
+  }
+}

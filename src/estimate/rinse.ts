@@ -1,9 +1,9 @@
-import { litresPerMinute, minutesPerSquareMetre, type MinutesPerSquareMetre } from '../quantity/quantities';
+import { minutesPerSquareMetre, type MinutesPerSquareMetre } from '../quantity/quantities';
 import { symbolOf } from '../govern/govern-zone';
-import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
+import { fanWidth, nozzleFlow, reactionForce } from './nozzle';
 
 /** The rinse in force. */
 export interface RinseRules {
@@ -17,9 +17,11 @@ export interface RinseRules {
 /**
  * The rinse in force.
  * @param factors the factors in force
+ * @param rec takes down the width of the fan
  * @returns nozzle, pressure and water on an area
  */
-export function rinseRules(factors: FactorsInForce): RinseRules {
+export function rinseRules(factors: FactorsInForce, rec?: Recorder): RinseRules {
+  if (rec) fanWidth(factors.value('nozzle.distance'), factors.value('nozzle.angle'), rec);
   return {
     nozzle: factors.value('nozzle.number'),
     pressure: factors.value('nozzle.pressure'),
@@ -53,17 +55,10 @@ export function rinsePressure(row: WallRow, rules: RinseRules, rec?: Recorder): 
  */
 export function rinseTime(row: WallRow, rules: RinseRules, rec?: Recorder): MinutesPerSquareMetre {
   const pressure = rinsePressure(row, rules, rec);
-  const { ratedFlow, ratedPressure } = constants;
-  const flow = litresPerMinute(rules.nozzle * ratedFlow.value * Math.sqrt(pressure / ratedPressure.value));
+  const flow = nozzleFlow(rules.nozzle, pressure, rec);
   const time = rules.perArea / flow;
   if (rec) {
-    rec.line(
-      'flow#',
-      'nozzle_number * ratedFlow * sqrt(pressure# / ratedPressure)',
-      flow,
-      'flow',
-      'nozzleFlow',
-    );
+    reactionForce(flow, pressure, rec);
     rec.line('rinseTime#', 'rinse_perArea / flow#', time, 'minutesPerArea', 'rinseTime');
   }
   return minutesPerSquareMetre(time);

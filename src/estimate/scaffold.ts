@@ -74,7 +74,7 @@ export function scaffoldHours(
     );
     rec.line(
       'scaffoldHours#',
-      'Area# * ((1 - highScaffold#) / rate_scaffold_low + highScaffold# / rate_scaffold_high) / working_share',
+      'scaffold * Area# * ((1 - highScaffold#) / rate_scaffold_low + highScaffold# / rate_scaffold_high) / working_share',
       hours,
       'laborHours',
       'scaffoldHours',

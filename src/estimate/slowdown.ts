@@ -52,9 +52,10 @@ export function slowdownOf(row: WallRow, slowdowns: Slowdowns, rec?: Recorder): 
   const masking = slowdowns.access[kind];
   const washing = masking * slowdowns.texture[texture];
   if (rec) {
+    const byUser = `access_kind == ${String(accessKinds.indexOf(kind))} ? access_factor_${kind} : 0`;
     rec.line(
       'access#',
-      `access_factor_${kind}`,
+      row.access ? `access_factor_${kind}` : byUser,
       masking,
       'ratio',
       row.access ? 'accessOfRow' : 'accessUsual',

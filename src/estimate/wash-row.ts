@@ -106,6 +106,7 @@ function withCleaner(
     change: (size * passes * rules.cycle.change) / cycle.patch,
   };
   const free = (size - 1) * passes * (cycle.slower + cycle.paced + cycle.wait / cycle.patch);
+  const held = passes * (cycle.paced - Math.min(apply, rinse) + cycle.wait / cycle.patch);
   if (rec) {
     const line = (symbol: string, expression: string, value: number, method: MethodId): void => {
       rec.line(symbol, expression, value, 'laborMinutesPerArea', method);
@@ -117,13 +118,15 @@ function withCleaner(
     line('changeWork#', 'washPasses# * patch_change / patch# * team_size', work.change, 'teamWork');
     const helpers = '(team_size - onePerson) * washPasses# * (slower# + paced# + wait# / patch#)';
     line('free#', helpers, free, 'helpersFree');
+    const paced = 'washPasses# * (paced# - min(applyTime#, rinseTime#) + wait# / patch#) * onePerson';
+    line('held#', paced, held, 'held');
   }
   const below = keepWet(work.prewet, cycle.time, free, strip, rules, rec);
   const mist = rules.mistings * rules.mist * passes;
   const rinseWater = rules.rinse.perArea * passes;
   rec?.line('mistPerArea#', 'mistings * weather_mist * washPasses#', mist, 'volumePerArea', 'mist');
   rec?.line('rinsePerArea#', 'rinse_perArea * washPasses#', rinseWater, 'volumePerArea', 'rinsePerArea');
-  return withHelpers(work, below, cycle.time, free, rules, rec, {
+  return withHelpers(work, below, cycle.time, free, held, rules, rec, {
     passes,
     wet,
     mistWater: mist,
@@ -145,7 +148,7 @@ function withClearWater({ rinse, scrub, strip }: FaceTimes, rules: WashRules, re
     rec.line('free#', '(team_size - onePerson) * rinseTime#', free, 'laborMinutesPerArea', 'helpersFree');
   }
   const below = keepWet(0, time, free, strip, rules, rec);
-  return withHelpers(work, below, time, free, rules, rec, rinsedOnce(rules));
+  return withHelpers(work, below, time, free, 0, rules, rec, rinsedOnce(rules));
 }
 
 /** What is only protected is rinsed, by one person while the team stands by. */
@@ -168,34 +171,32 @@ function rinseOnly(rinse: number, rules: WashRules, rec?: Recorder): RowWash {
     );
   }
   const below = { minutes: 0, water: 0 };
-  return withHelpers(work, below, rinse, (size - 1) * rinse, rules, rec, rinsedOnce(rules));
+  return withHelpers(work, below, rinse, (size - 1) * rinse, 0, rules, rec, rinsedOnce(rules));
 }
 
-/** Helpers' work that does not fit beside one who applies or rinses lengthens the cycle. */
+/**
+ * Helpers' work that does not fit beside one who applies or rinses lengthens the cycle; what is left of their time, and
+ * what the quicker step is paced and waits, is tending.
+ */
 function withHelpers(
   { prewet, apply, scrub, rinse, change }: TeamWork,
   below: Below,
   time: number,
   free: number,
+  held: number,
   { crew: { size } }: WashRules,
   rec: Recorder | undefined,
   rest: Pick<RowWash, 'passes' | 'wet' | 'mistWater' | 'rinseWater' | 'cycle'>,
 ): RowWash {
   const excess = Math.max(0, prewet + below.minutes - free);
   const team = time + excess / size;
-  const all = size * team;
-  const tend = all - apply - rinse - scrub - prewet - below.minutes - change;
+  const tend = Math.max(0, free - prewet - below.minutes) + held;
   if (rec) {
     const excessWork = 'max(0 * free#, prewetWork# + belowWork# - free#)';
     rec.line('excess#', excessWork, excess, 'laborMinutesPerArea', 'helpersExcess');
     rec.line('teamTime#', 'cycle# + excess# / team_size', team, 'minutesPerArea', 'teamTime');
-    rec.line(
-      'tendWork#',
-      'team_size * teamTime# - applyWork# - rinseWork# - scrubWork# - prewetWork# - belowWork# - changeWork#',
-      tend,
-      'laborMinutesPerArea',
-      'tend',
-    );
+    const left = 'max(0 * free#, free# - prewetWork# - belowWork#) + held#';
+    rec.line('tendWork#', left, tend, 'laborMinutesPerArea', 'tend');
   }
   return {
     prewet,
@@ -205,7 +206,7 @@ function withHelpers(
     tend,
     change,
     below: below.minutes,
-    all,
+    all: size * team,
     // Spelled out: the engine is slow to spread objects, and this is done for each row and class.
     passes: rest.passes,
     wet: rest.wet,
@@ -250,7 +251,7 @@ function rinsedOnce(
 }
 
 function noCleaner(rec: Recorder): void {
-  for (const symbol of ['prewetWork#', 'applyWork#', 'changeWork#'])
+  for (const symbol of ['prewetWork#', 'applyWork#', 'changeWork#', 'held#'])
     rec.line(symbol, '0', 0, 'laborMinutesPerArea', 'noCleaner');
   for (const symbol of ['takenUp#', 'preWetPerArea#', 'mistPerArea#'])
     rec.line(symbol, '0', 0, 'volumePerArea', 'noCleaner');

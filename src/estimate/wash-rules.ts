@@ -23,7 +23,7 @@ export function washRules(factors: FactorsInForce, rec?: Recorder): (classToUse:
     crew: crewOf(factors),
     cycle: cycleRules(factors),
     preWet: preWetRules(factors, rec),
-    rinse: rinseRules(factors),
+    rinse: rinseRules(factors, rec),
     residue,
     below: belowRules(factors),
     applyRate: factors.value('rate.apply'),

@@ -7,7 +7,8 @@ import { netArea } from '../walls/net-area';
 import type { WallRow } from '../walls/wall-row';
 import type { Zone } from '../walls/zones';
 import { stripBelow } from './below';
-import { bareMasonry, type BareMasonry, type Elevation } from './elevation';
+import { hoursOf } from './crew';
+import { bareMasonry, traceBare, type BareMasonry, type Elevation } from './elevation';
 import { slowdownOf, type Slowdowns } from './slowdown';
 import { washRow, type WashRules } from './wash-row';
 
@@ -55,6 +56,7 @@ export function decideZone(
   const governing = governZone({ rows, below }, factors, rec);
   const wash: MakeWash = (washed, ceiling, own) => {
     const bare = bareMasonry(washed, own);
+    if (rec) traceBare(washed, bare, rec);
     const symbol = own === undefined ? 'class@' : `laterClass${String(own)}@`;
     const limit = own === undefined ? 'ceiling@' : `laterCeiling${String(own)}@`;
     if (factors.chosenClass !== undefined) {
@@ -69,7 +71,10 @@ export function decideZone(
     // Sums that differ in their last digits alone are a tie.
     const found = minutes.findIndex((each) => each <= least * (1 + constants.guard.value));
     const classToUse = (found < 0 ? ceiling : found) as CleanerClass;
-    if (rec) traceClass(symbol, classToUse, minutes, rulesOf(0), rec);
+    if (rec)
+      traceClass(symbol, classToUse, minutes, rec, (of) => {
+        traceTry(rulesOf(of), washed, bare, elevation, slowdowns, rec, symbol);
+      });
     return { rows: washed, ceiling, class: classToUse, bare };
   };
   const isWashed = (row: WallRow): boolean => !row.masked && netArea(row) > 0;
@@ -127,30 +132,54 @@ function laterWashes(
   return washes;
 }
 
+/** Takes down what a class would take that is tried out. */
+function traceTry(
+  rules: WashRules,
+  rows: readonly WallRow[],
+  bare: BareMasonry,
+  elevation: Elevation,
+  slowdowns: Slowdowns,
+  rec: Recorder,
+  symbol: string,
+): void {
+  const minutes = rows.map((row) => {
+    rec.inRow(row.row, row.wall, rules.class);
+    const area = netArea(row);
+    rec.input('Area#', row.area, 'area', 'Area of the row, gross');
+    rec.input('Openings#', row.openings, 'area', 'Openings in the row');
+    rec.line('bareArea#', 'Area# - Openings#', area, 'area', 'bareArea');
+    const slowed = slowdownOf(row, slowdowns, rec).washing;
+    const strip = stripBelow(row, elevation, bare, rules.below, rec);
+    const hours = hoursOf(washRow(row, strip, rules, rec).all * area * slowed, rules.crew);
+    const expression = 'team_size * teamTime# * bareArea# * slowed# / minPerHour / working_share';
+    rec.line('hours#', expression, hours, 'laborHours', 'hoursAtClass');
+    return hours;
+  });
+  const terms = rows.map(({ row }) => `hours_r${String(row)}_c${String(rules.class)}`);
+  rec.sum(hoursSymbol(symbol, rules.class), terms, minutes, 'laborHours', 'hoursAtClass');
+}
+
+function hoursSymbol(symbol: string, of: number): string {
+  return `${symbol.slice(0, -1)}Hours${String(of)}@`;
+}
+
 function traceClass(
   symbol: string,
   classToUse: CleanerClass,
   minutes: readonly number[],
-  { crew }: WashRules,
   rec: Recorder,
+  tryClass: (of: CleanerClass) => void,
 ): void {
-  const hour = constants.minPerHour.value * crew.workingShare;
-  const known = minutes.map((sum, of) => ({
-    of,
-    hours: sum / hour,
-    name: `${symbol.slice(0, -1)}Hours${String(of)}@`,
-  }));
-  for (const { hours, name } of known) {
-    if (!Number.isNaN(hours)) rec.given(name, hours, 'laborHours', 'hoursAtClass');
-  }
-  const able = known.filter(({ hours }) => !Number.isNaN(hours));
-  const cases = able.slice(0, -1).map(({ of, name }, place) => {
-    const others = able.slice(place + 1).map((each) => each.name);
-    return `${name} <= min(${others.join(', ')}) * (1 + guard) ? ${String(of)} : `;
+  // A class whose cycle is an error is no candidate.
+  const able = cleanerClasses.map((row) => row.class).filter((of) => !Number.isNaN(minutes[of] ?? NaN));
+  for (const of of able) tryClass(of);
+  const cases = able.slice(0, -1).map((of, place) => {
+    const others = able.slice(place + 1).map((each) => hoursSymbol(symbol, each));
+    return `${hoursSymbol(symbol, of)} <= min(${others.join(', ')}) * (1 + guard) ? ${String(of)} : `;
   });
   rec.line(
     symbol,
-    `${cases.join('')}${String(able.at(-1)?.of ?? classToUse)}`,
+    `${cases.join('')}${String(able.at(-1) ?? classToUse)}`,
     classToUse,
     'class',
     'classToUse',

@@ -4,7 +4,7 @@ import type { Recorder } from '../trace/recorder';
 import { netArea } from '../walls/net-area';
 import type { WallRow } from '../walls/wall-row';
 import type { Zone } from '../walls/zones';
-import { bareSymbol, elevationOf, type Elevation } from './elevation';
+import { elevationOf, type Elevation } from './elevation';
 import { addedQuantities, hourParts, noQuantities, quantityIds, type Quantities } from './quantities';
 import { addFaceQuantities, addWashQuantities, ofWashing, type JobRules } from './row-quantities';
 import type { RowWash } from './wash-row';
@@ -66,7 +66,6 @@ export function zoneOwn(
     factors,
     rec,
   );
-  if (rec) traceBare(decision, rec);
   const sums = noQuantities();
   const washed: WashedRow[] = [];
   let finding: string | undefined;
@@ -129,23 +128,6 @@ export function rowOwn(
   const wash = washOf(row, decision);
   if (wash) addWashQuantities(row, wash, elevation, rules, sums);
   return sums;
-}
-
-/** What is bare on each level, which the strips below rest on. */
-function traceBare({ first, later }: ZoneDecision, rec: Recorder): void {
-  for (const wash of first ? [first, ...later] : later) {
-    for (const level of wash.bare.areas.keys()) {
-      const rows = wash.rows.filter((row) => row.level === level && row.material.masonry);
-      for (const row of rows) {
-        rec.inRow(row.row, row.wall);
-        rec.input('Area#', row.area, 'area', 'Area of the row, gross');
-        rec.input('Openings#', row.openings, 'area', 'Openings in the row');
-        rec.line('bareArea#', 'Area# - Openings#', netArea(row), 'area', 'bareArea');
-      }
-      const terms = rows.map((row) => `bareArea_r${String(row.row)}`);
-      rec.sum(bareSymbol(level, wash.bare), terms, rows.map(netArea), 'area', 'bareOfLevel');
-    }
-  }
 }
 
 function traceSums(rows: readonly WallRow[], of: (row: WallRow) => Quantities, rec: Recorder): void {

@@ -1,3 +1,5 @@
+import { errorCode } from './cell-error';
+
 /** What a worksheet cell holds, told apart as far as the host lets a function see it. */
 export type Cell =
   | { readonly type: 'blank' }
@@ -10,7 +12,6 @@ export type Cell =
   | { readonly type: 'unknown'; readonly value: string };
 
 const BLANK: Cell = { type: 'blank' };
-const ERROR_TEXT = /^#(N\/A|GETTING_DATA|[A-Z0/]+[!?])$/i;
 const NUMBER_TEXT =
   /^[-+(]?\s*\p{Sc}?\s*(\d{1,3}([.,'’\u00a0\u202f ]\d{3})+|\d+)?([.,]\d*)?(e[-+]?\d+)?\s*[%)]?$/iu;
 const DATE_TEXT = /^(\d{4}-\d{1,2}-\d{1,2}([T ].*)?|\d{1,2}[./-]\d{1,2}[./-]\d{2,4})$/;
@@ -41,7 +42,7 @@ export function readCell(raw: unknown): Cell {
 function readText(raw: string): Cell {
   const value = raw.trim();
   if (value === '') return BLANK;
-  if (ERROR_TEXT.test(value)) return { type: 'error', value };
+  if (errorCode(value) !== undefined) return { type: 'error', value };
   if (DATE_TEXT.test(value)) return { type: 'date', value };
   if (/\d/.test(value) && NUMBER_TEXT.test(value)) return { type: 'number as text', value };
   return { type: 'text', value };

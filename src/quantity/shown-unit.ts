@@ -2,12 +2,18 @@ const names: Readonly<Record<string, string>> = {
   degF: '°F',
   degC: '°C',
   'crew-h': 'crew-hours',
+  'labor-h': 'labor-hours',
   d: 'days',
   person: 'persons',
   'ug/m3': 'µg/m³',
 };
 
-const singular: Readonly<Record<string, string>> = { d: 'day', 'crew-h': 'crew-hour', person: 'person' };
+const singular: Readonly<Record<string, string>> = {
+  d: 'day',
+  'crew-h': 'crew-hour',
+  'labor-h': 'labor-hour',
+  person: 'person',
+};
 
 /**
  * A unit as a user reads it, in a sentence or a sheet: the one set of units' names.

@@ -4,6 +4,7 @@ import { zoneOwn, type ZoneOwn } from '../estimate/zone-own';
 import { comparable } from '../quantity/cell';
 import { columnIds, columns, type ColumnId } from '../walls/columns';
 import type { FactorsInForce } from '../rules/read-factors';
+import { withUnit } from '../quantity/shown-unit';
 import { show, unitOf } from '../quantity/systems';
 import type { WallRow } from '../walls/wall-row';
 import { zonesOf } from '../walls/zones';
@@ -209,9 +210,8 @@ function inWords(row: WallRow, id: ColumnId, { system }: FactorsInForce): string
   const value = valueOf(row, id);
   const { reading } = columns[id];
   if (reading.as === 'number' && typeof value === 'number') {
-    const unit = unitOf(reading.kind, system);
     const shown = String(Number(show(value, reading.kind, system).toPrecision(6)));
-    return unit === '1' ? shown : `${shown} ${unit}`;
+    return withUnit(shown, unitOf(reading.kind, system));
   }
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   return value === undefined ? 'not stated' : String(value);

@@ -1,6 +1,7 @@
 import { isBlankOrZero, type Cell } from '../quantity/cell';
 import { tradeWord } from '../quantity/trade-word';
 import { toBase } from '../quantity/conversions';
+import { shownUnit } from '../quantity/shown-unit';
 import { show, take, unitOf, type System } from '../quantity/systems';
 import type { Factor } from './factors';
 
@@ -78,7 +79,7 @@ function acceptedRange(
     row.positive && least === 0
       ? `above 0 and at most ${tidy(most)}`
       : `from ${tidy(least)} to ${tidy(most)}`;
-  return `${what} ${bounds}${unit === '1' ? '' : ` ${unit}`}`;
+  return `${what} ${bounds}${unit === '1' ? '' : ` ${shownUnit(unit)}`}`;
 }
 
 function tidy(bound: number): string {

@@ -13,6 +13,7 @@ export const explainedByRow = {
   wait: 'wait',
   pressure: 'pressure',
   flow: 'flow',
+  'reaction force': 'reactionForce',
   'left to the brush': 'left',
 } as const;
 
@@ -20,6 +21,7 @@ export const explainedByRow = {
 export const explainedByFactors = {
   'time to dry': 'timeToDry',
   mistings: 'mistings',
+  'fan width': 'fanWidth',
   'days of the job': 'jobDays',
   'days of hire': 'jobHireDays',
 } as const;

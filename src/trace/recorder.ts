@@ -1,4 +1,5 @@
 import { conversionFactor } from '../quantity/conversions';
+import { shownUnit } from '../quantity/shown-unit';
 import { coherentKind, show, unitOf, type Kind, type System } from '../quantity/systems';
 import { constants, type ConstantId } from '../rules/constants';
 import { factors, type FactorId } from '../rules/factors';
@@ -67,9 +68,11 @@ export class Recorder {
    * Says which wall row the next lines belong to.
    * @param row row number within the range; undefined for the zone as a whole
    * @param label the wall's label
+   * @param tried class of cleaner that the lines try out, where it is not yet the one that is used
    */
-  inRow(row: number | undefined, label: string): void {
-    this.row = { suffix: row === undefined ? '' : `_r${String(row)}`, label };
+  inRow(row: number | undefined, label: string, tried?: number): void {
+    const trying = tried === undefined ? '' : `_c${String(tried)}`;
+    this.row = { suffix: row === undefined ? '' : `_r${String(row)}${trying}`, label };
   }
 
   /**
@@ -253,7 +256,7 @@ export class Recorder {
         symbol: factor,
         expression: '',
         value: conversionFactor(fromUnit, toUnit),
-        unit: `${toUnit} per ${fromUnit}`,
+        unit: `${shownUnit(toUnit)} per ${shownUnit(fromUnit)}`,
         rule: methods.convert.rule,
         source: citation(sources.sp811),
         kind: 'published',
@@ -302,7 +305,7 @@ export class Recorder {
       symbol: name,
       expression: this.named(expression),
       value: show(value, kind, this.system),
-      unit: unitOf(kind, this.system),
+      unit: shownUnit(unitOf(kind, this.system)),
       rule,
       source: citation(source),
       kind: sourceKind,

@@ -1,5 +1,6 @@
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
 import { nearest } from '../quantity/nearest';
+import { shownUnit } from '../quantity/shown-unit';
 import { show, take, unitOf, type Kind, type System } from '../quantity/systems';
 import { findMaterial, type MaterialInForce } from '../rules/read-factors';
 import {
@@ -134,7 +135,7 @@ function refusedNumber(raw: unknown, column: NumberReader, kind: Kind, system: S
   const { id, least, most, whole, datesFrom, countedTo } = column;
   const cell = readCell(raw);
   const unit = unitOf(kind, system);
-  const what = (whole ? 'a whole number' : 'a number') + (unit === '1' ? '' : ` of ${unit}`);
+  const what = (whole ? 'a whole number' : 'a number') + (unit === '1' ? '' : ` of ${shownUnit(unit)}`);
   const bounds = [least, most].map((bound) => shownNumber(bound, kind, system, 6));
   const number = `${least > 0 ? 'blank, or ' : ''}${what} from ${bounds.join(' to ')}`;
   if (datesFrom === Infinity) return new Refusal(id, describe(cell), number);

@@ -1,27 +1,48 @@
+/** A label that stands more than once. */
+export interface Repeat {
+  readonly label: string;
+  /** The row that has it once more. */
+  readonly row: number;
+  /** The first row that has it. */
+  readonly first: number;
+}
+
 /** The labels of a range's rows, in the order of the rows; each may stand once. */
 export class Labels {
-  readonly #byRow: string[] = [];
+  readonly #labels: string[] = [];
+  readonly #rows: number[] = [];
   #last = '';
-  /** Made at the first label that does not rise: labels that rise, as those of numbered walls do, cannot repeat. */
-  #seen: Set<string> | undefined;
+  /** Labels that rise, as those of numbered walls do, cannot repeat. */
+  #rise = true;
 
   /**
    * Takes the label of the next row.
-   * @param label the label, not empty
+   * @param label the label
    * @param row the row that has it
-   * @returns the first row that has it already, or undefined
    */
-  take(label: string, row: number): number | undefined {
+  take(label: string, row: number): void {
+    this.#labels.push(label);
+    this.#rows.push(row);
+    if (!this.#rise) return;
     const last = this.#last;
-    const rises = label.length === last.length ? label > last : label.length > last.length;
-    if (this.#seen !== undefined || !rises) {
-      const seen = (this.#seen ??= new Set(this.#byRow));
-      const before = seen.size;
-      seen.add(label);
-      if (seen.size === before) return this.#byRow.indexOf(label);
-    }
+    this.#rise = label.length === last.length ? label > last : label.length > last.length;
     this.#last = label;
-    this.#byRow[row] = label;
-    return undefined;
+  }
+
+  /**
+   * Finds the labels that stand more than once.
+   * @returns each row that has a label once more, in the order of the rows
+   */
+  repeats(): Repeat[] {
+    // One set of all of them at the end takes less than a look-up at each row.
+    if (this.#rise || new Set(this.#labels).size === this.#labels.length) return [];
+    const firsts = new Map<string, number>();
+    return this.#labels.flatMap((label, index) => {
+      const row = this.#rows[index] ?? NaN;
+      const first = firsts.get(label);
+      if (first !== undefined) return [{ label, row, first }];
+      firsts.set(label, row);
+      return [];
+    });
   }
 }

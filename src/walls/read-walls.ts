@@ -1,6 +1,7 @@
 import { describe, isBlankOrZero, readCell } from '../quantity/cell';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
 import { metres, squareMetres } from '../quantity/quantities';
+import { withUnit } from '../quantity/shown-unit';
 import { unitOf } from '../quantity/systems';
 import type { FactorsInForce } from '../rules/read-factors';
 import { Branch } from './branch';
@@ -16,7 +17,7 @@ import {
 } from './column-readers';
 import { columnIds, columns, type Column, type ColumnId } from './columns';
 import { edgeLength, openingsEdge } from './edge-length';
-import { Labels } from './labels';
+import { Labels, type Repeat } from './labels';
 import { matchHeadings, type ColumnPlaces } from './match-headings';
 import type { WallRow } from './wall-row';
 
@@ -108,10 +109,7 @@ function readRows(
     }
     const wall = label instanceof Refusal ? '' : label;
     if (label instanceof Refusal) problems.push(problemOf(label, row, wall));
-    else {
-      const first = labels.take(wall, row);
-      if (first !== undefined) problems.push(problemOf(repeated(wall, first), row, wall));
-    }
+    else labels.take(wall, row);
 
     let branch = root;
     for (const place of apart) branch = branch.at(cells[place]);
@@ -137,7 +135,9 @@ function readRows(
     kind.fixtures += fixtures;
     takeRow?.(kind, { row, wall, area, openings, openingPerimeter, fixtures, age });
   }
-  if (problems.length > 0) throw new WashdownError(problems);
+  const repeats = labels.repeats().map((repeat) => problemOf(repeated(repeat), repeat.row, repeat.label));
+  const all = [...repeats, ...problems].sort((a, b) => (a.row ?? 0) - (b.row ?? 0));
+  if (all.length > 0) throw new WashdownError(all);
   return kinds;
 }
 
@@ -259,7 +259,7 @@ function unlabelled(cells: readonly unknown[], places: ColumnPlaces): Refusal | 
   return undefined;
 }
 
-function repeated(label: string, first: number): Refusal {
+function repeated({ label, first }: Repeat): Refusal {
   return new Refusal(
     'wall',
     `"${label}", which row ${String(first)} has already,`,
@@ -270,7 +270,7 @@ function repeated(label: string, first: number): Refusal {
 function tooOpen(openings: number, area: number, { system }: FactorsInForce): Refusal {
   // Without the last digits, which the conversion of units touches.
   const shown = (value: number): string => shownNumber(value, 'area', system, 12);
-  const most = `at most the Area of the row, ${shown(area)} ${unitOf('area', system)}`;
+  const most = `at most the Area of the row, ${withUnit(shown(area), unitOf('area', system))}`;
   return new Refusal('openings', shown(openings), most);
 }
 

@@ -1,5 +1,6 @@
 import { cautionTopics } from '../../src/rules/cautions';
 import { siteSources } from '../../src/rules/site-sources';
+import type { Source } from '../../src/rules/sources';
 import type { AppliedCaution } from '../../src/site/caution-sheet';
 
 /**
@@ -10,7 +11,16 @@ import type { AppliedCaution } from '../../src/site/caution-sheet';
  */
 export function cautionRows(cautions: readonly AppliedCaution[], made: string): string[][] {
   return [
-    ['Topic', 'Stop', 'Caution', 'Why it applies here', 'Where', 'Source', 'Kind of source'],
+    [
+      'Topic',
+      'Stop',
+      'Caution',
+      'Why it applies here',
+      'Where',
+      'Source',
+      'Kind of source',
+      'Where to read it',
+    ],
     ...cautions.flatMap(({ topic, stop, text, places, source, kind }) =>
       places.map(({ why, where }) => [
         cautionTopics[topic],
@@ -20,8 +30,13 @@ export function cautionRows(cautions: readonly AppliedCaution[], made: string): 
         where === '' ? 'the whole job' : where,
         siteSources[source].document,
         kind,
+        addressOf(siteSources[source]),
       ]),
     ),
-    ['Made', '', made, '', '', '', ''],
+    ['Made', '', made, '', '', '', '', ''],
   ];
+}
+
+function addressOf({ address = '' }: Source): string {
+  return address;
 }

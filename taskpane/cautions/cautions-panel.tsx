@@ -8,8 +8,8 @@ import { useJob } from '../use-job';
 import { cautionRows } from './caution-rows';
 
 const SHEET = 'Washdown cautions';
-// Topic, stop, caution, why, where, source, kind: the caution is what a crew reads.
-const WIDTHS = [24, 6, 60, 26, 26, 36, 16];
+// Topic, stop, caution, why, where, source, kind, address: the caution is what a crew reads.
+const WIDTHS = [24, 6, 60, 26, 26, 36, 16, 40];
 
 /**
  * The cautions that apply to this workbook, with their reasons; label, safety data sheet, local codes and licensed

@@ -1,5 +1,6 @@
 import { comparable } from '../../src/quantity/cell';
 import { toBase } from '../../src/quantity/conversions';
+import { shownUnit } from '../../src/quantity/shown-unit';
 import { show, unitOf } from '../../src/quantity/systems';
 import { factors as table, type Factor, type FactorId } from '../../src/rules/factors';
 import type { FactorsInForce } from '../../src/rules/read-factors';
@@ -55,7 +56,7 @@ function starterRow(factor: Factor & { id: FactorId }, { value, system }: Factor
   const low = Math.max(likely * (1 - EITHER_WAY), toBase(factor.least, unit));
   const high = Math.min(likely * (1 + EITHER_WAY), toBase(factor.most, unit));
   const shown = [low, likely, high].map((end) => Number(show(end, kind, system).toPrecision(DIGITS)));
-  return [id, ...shown, unitOf(kind, system), meaning];
+  return [id, ...shown, shownUnit(unitOf(kind, system)), meaning];
 }
 
 function placesOf(headings: readonly string[]): number[] | undefined {

@@ -117,7 +117,7 @@ describe('gates', () => {
     await expect.poll(() => said(page).innerText()).toContain('Sample area: Waits for "Age of the wall".');
     expect(await tick(page, 'Sample area').isChecked()).toBe(false);
 
-    for (const title of ['Age of the wall', 'Sample area', 'Protection up', 'Scrape and brush, dry']) {
+    for (const title of ['Age of the wall', 'Sample area', 'Protection up', 'Scrape and brush']) {
       await name(page).focus();
       await tabTo(page, tick(page, title));
       await page.keyboard.press('Space');
@@ -125,7 +125,7 @@ describe('gates', () => {
       expect(await tick(page, title).isChecked()).toBe(true);
     }
     await page.keyboard.press('Space');
-    await step(page, 'Scrape and brush, dry').getByText('Taken back by R. Mason').waitFor();
+    await step(page, 'Scrape and brush').getByText('Taken back by R. Mason').waitFor();
   });
 
   it('hold back what the workbook itself does not allow', async () => {
@@ -148,7 +148,7 @@ describe('gates', () => {
     await step(page, 'Age of the wall')
       .getByText('New in the workbook since then: S-4. Look again.')
       .waitFor();
-    await step(page, 'Scrape and brush, dry').getByText('Waits for "Age of the wall".').waitFor();
+    await step(page, 'Scrape and brush').getByText('Waits for "Age of the wall".').waitFor();
     await pass(page, 'Age of the wall');
     // Limestone now holds the cleaner down.
     await step(page, 'Sample area')

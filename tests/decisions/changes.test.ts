@@ -34,7 +34,7 @@ const PRICE_PARTS = [
   'profit',
 ];
 const PRICES: readonly (readonly [string, number])[] = [
-  ['price.labour', 50],
+  ['price.labor', 50],
   ['price.cleaner.1', 10],
   ['price.cleaner.2', 20],
   ['price.cleaner.3', 32],
@@ -152,7 +152,7 @@ describe('one band swapped in the middle of the job', () => {
     row['Wall'] === 'N2' ? { ...row, Material: 'Clay brick in coloured mortar' } : row,
   );
   const [line, whole] = changes(north, swapped, [
-    ['price.labour', 50],
+    ['price.labor', 50],
     ['price.cleaner.1', 10],
     ['price.cleaner.2', 20],
     ['price.water', 0.05],
@@ -230,7 +230,7 @@ describe('changes made one after another', () => {
     expect(spilled.map((line) => line['What'])).toEqual([
       'removed from North',
       'Zone: Court -> North',
-      'Material: Red clay brick -> Limestone; Area: 400 ft2 -> 380 ft2',
+      'Material: Red clay brick -> Limestone; Area: 400 ft² -> 380 ft²',
       'Marble added to Court',
       'Stucco added to Tower',
       '',
@@ -314,7 +314,7 @@ describe('what a change is called', () => {
   it('has the units of the job', () => {
     const [base] = north;
     const [line] = changes([{ ...base }], [{ ...base, Area: 55.5 }], [['units', 'SI']]);
-    expect(line?.['What']).toBe('Area: 600 m2 -> 55.5 m2');
+    expect(line?.['What']).toBe('Area: 600 m² -> 55.5 m²');
   });
 });
 

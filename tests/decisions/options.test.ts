@@ -57,7 +57,7 @@ const wall: fc.Arbitrary<Wall> = fc.record({
 });
 
 const PRICES: readonly (readonly [string, number])[] = [
-  ['price.labour', 55],
+  ['price.labor', 55],
   ['price.cleaner.1', 12],
   ['price.cleaner.2', 22],
   ['price.cleaner.3', 30],
@@ -245,7 +245,7 @@ describe('the ladder of one zone', () => {
     // The price of film decides once labour has one too.
     const priced = lines('OPTIONS', rangeOf(front), 'Front', [
       ['price.film', 5000],
-      ['price.labour', 55],
+      ['price.labor', 55],
     ]);
     expect(priced.findIndex((line) => text(line['Mark']).includes('cheapest'))).not.toBe(2);
   });

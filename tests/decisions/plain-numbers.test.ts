@@ -69,7 +69,7 @@ describe('PATCH', () => {
   ])('%j is %j', (args, [area, wait, first, last]) => {
     const seen = spill('PATCH', ...args);
     expect(seen.map(([label, , unit]) => [label, unit])).toEqual([
-      ['Patch', 'ft2'],
+      ['Patch', 'ft²'],
       ['Wait', 'min'],
       ['Contact at the first point', 'min'],
       ['Contact at the last point', 'min'],
@@ -80,7 +80,7 @@ describe('PATCH', () => {
   });
 
   it('is in square metres in SI', () => {
-    expect(linesOf('PATCH', 1, 0.8, 3, 5, null, 'SI')['Patch']).toEqual([4, 'm2']);
+    expect(linesOf('PATCH', 1, 0.8, 3, 5, null, 'SI')['Patch']).toEqual([4, 'm²']);
     const us = valueOf('Patch', 'PATCH', 10, 8, 3, 5);
     const si = valueOf('Patch', 'PATCH', 10 * FOOT2_M2, 8 * FOOT2_M2, 3, 5, '', 'SI');
     expectSame(si, us * FOOT2_M2, 1e-12, 'patch');
@@ -163,7 +163,7 @@ describe('DRYING', () => {
     expectNear(valueOf('Evaporation', 'DRYING', ...weather, null, system), published, within);
   });
 
-  it('dries a film of 0.1 mm in 19.3 min at 20 degC, 50 %, 10 km/h, and a film of 0.25 mm in 2.5 times that', () => {
+  it('dries a film of 0.1 mm in 19.3 min at 20 °C, 50 %, 10 km/h, and a film of 0.25 mm in 2.5 times that', () => {
     expectNear(valueOf('Time to dry', 'DRYING', 20, 20, 0.5, 10, 0.1, 'SI'), 19.3, 0.003);
     expectNear(valueOf('Time to dry', 'DRYING', 20, 20, 0.5, 10, 0.25, 'SI'), 2.5 * 19.3, 0.003);
   });
@@ -176,7 +176,7 @@ describe('DRYING', () => {
   it('tells the same weather alike in both systems', () => {
     const si = linesOf('DRYING', 20, 25, 0.4, 16.09344, null, 'SI');
     const us = linesOf('DRYING', 68, 77, 0.4, 10);
-    expect([si['Evaporation']?.[1], us['Evaporation']?.[1]]).toEqual(['kg/(m2 h)', 'lb/(ft2 h)']);
+    expect([si['Evaporation']?.[1], us['Evaporation']?.[1]]).toEqual(['kg/(m² h)', 'lb/(ft² h)']);
     expectSame(
       (us['Evaporation']?.[0] ?? NaN) * (POUND_KG / FOOT2_M2),
       si['Evaporation']?.[0] ?? NaN,

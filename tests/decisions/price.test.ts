@@ -57,7 +57,7 @@ const usWalls = [
 const usFactors: Factors = [
   ['runoff.captured', 80],
   ['neutralizer.sodaAsh', 30],
-  ['price.labour', 58],
+  ['price.labor', 58],
   ['price.cleaner.1', 1000],
   ['price.cleaner.2', 24],
   ['price.cleaner.3', 2000],
@@ -117,7 +117,7 @@ const siFactors: Factors = [
   ['access.dropWidth', 6],
   ['cleaner.coverage', 2.5],
   ['cleaner.dilution.1', 19],
-  ['price.labour', 46],
+  ['price.labor', 46],
   ['price.cleaner.1', 6.5],
   ['price.film', 2.1],
   ['price.tape', 0.32],
@@ -226,7 +226,7 @@ const marbleZones = (count: number): unknown[][] => [
 ];
 
 describe('rounding', () => {
-  const labour: Factors = [['price.labour', 10.004 / MARBLE_HOURS]];
+  const labour: Factors = [['price.labor', 10.004 / MARBLE_HOURS]];
 
   it('is done once, at the end: three zones of 10.004 are 30.01, not 30.00', () => {
     const walls = marbleZones(3);
@@ -294,13 +294,13 @@ describe('the price of several zones', () => {
 describe('without the price of labour', () => {
   it.each([
     ['left out', [['price.water', 0.05]]],
-    ['0', [['price.labour', 0]]],
+    ['0', [['price.labor', 0]]],
     ['no factors at all', null],
   ])('%s: no price, in words that name the factor', (_, factors) => {
     for (const part of [null, 'water', 'rate']) {
       const { type, message } = refusal(() => call('BIDPRICE', usWalls, null, factors, part));
       expect(type).toBe('input');
-      expect(message).toContain('price.labour');
+      expect(message).toContain('price.labor');
     }
   });
 

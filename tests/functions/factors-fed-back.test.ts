@@ -13,7 +13,6 @@ const header = [
   'Mortar',
   'Residue',
 ];
-// 1040 ft2 are 26 patches to the last foot: a factor that came back changed would make it 27.
 const walls = [
   header,
   ['A', 'Yard', 'Red clay brick', 600, 20, 60, 64, 3, 'N', 'moderate'],
@@ -39,7 +38,9 @@ describe.each([
   [
     'US, values of the user',
     [
-      ['crew', 3],
+      ['team.size', 3],
+      ['access.kind', 'scaffold'],
+      ['scaffold', 'yes'],
       ['rate.apply', 17.3],
       ['weather.air', 77],
       ['cleaner.class', 1],
@@ -50,9 +51,9 @@ describe.each([
     'SI, values of the user',
     [
       ['units', 'SI'],
-      ['rate.rinse', 0.9],
+      ['rinse.perArea', 22],
       ['nozzle.pressure', 2500],
-      ['prewet.residualUptake', 0.7],
+      ['prewet.capacity', 12],
     ],
   ],
 ])('FACTORS fed back as factors: %s', (_, own) => {
@@ -68,34 +69,38 @@ describe.each([
     for (const heading of ['Factor', 'Unit', 'Starting value', 'Meaning'])
       expect(column(again, heading)).toEqual(column(fed, heading));
     expectSame([column(again, 'Value')], [column(fed, 'Value')]);
-    const kinds = new Set(column(again, 'Kind of source').slice(2));
-    expect([...kinds]).toEqual(['override']);
+    const kinds = column(again, 'Kind of source').slice(2);
+    const values = column(again, 'Value').slice(2);
+    // What is not given has no value to feed back.
+    expect(kinds).toEqual(values.map((value) => (value === '' ? 'yours to state' : 'override')));
+    expect(values.filter((value) => value === '')).toHaveLength(4);
   });
 });
 
 describe('FACTORS', () => {
   it('marks as override what the user gave, and nothing else', () => {
     const spilled = spill('FACTORS', [
-      ['crew', 4],
+      ['team.size', 4],
       ['cleaner.class', 2],
       ['mask.lap', 6],
     ]);
     const ids = column(spilled, 'Factor');
     const marked = ids.filter((_id, row) => column(spilled, 'Kind of source')[row] === 'override');
-    expect(marked).toEqual(['cleaner.class', 'crew', 'mask.lap']);
-    expect(column(spilled, 'Value')[ids.indexOf('crew')]).toBe(4);
-    expect(column(spilled, 'Starting value')[ids.indexOf('crew')]).toBe(2);
+    expect(marked).toEqual(['cleaner.class', 'team.size', 'mask.lap']);
+    expect(column(spilled, 'Value')[ids.indexOf('team.size')]).toBe(4);
+    expect(column(spilled, 'Starting value')[ids.indexOf('team.size')]).toBe(2);
   });
 
   it.each([
     ['mask.lap', 6, 'in', 152.4, 'mm'],
-    ['weather.air', 68, 'degF', 20, 'degC'],
+    ['weather.air', 68, '°F', 20, '°C'],
     ['tape.waste', 10, '%', 10, '%'],
-    ['rate.rinse', 8, 'ft2/min', 0.74322432, 'm2/min'],
+    ['rate.apply', 10, 'ft²/min', 0.9290304, 'm²/min'],
+    ['rate.maskOn', 108, 'ft²/labor-h', 10.03352832, 'm²/labor-h'],
     ['nozzle.pressure', 400, 'psi', 2757.9029, 'kPa'],
-    ['cleaner.coverage', 100, 'ft2/gal', 9.290304 / 3.785411784, 'm2/L'],
-    ['prewet.residualUptake', 1, 'kg/m2', 1, 'kg/m2'],
-    ['weather.wind', 6.2137119, 'mph', 10, 'km/h'],
+    ['cleaner.coverage', 70, 'ft²/gal', (70 * 0.09290304) / 3.785411784, 'm²/L'],
+    ['prewet.capacity', 14, 'L/m²', 14, 'L/m²'],
+    ['weather.wind', 6.2, 'mph', 9.9779328, 'km/h'],
   ])('shows %s as %d %s, in SI as %d %s', (id, us, usUnit, si, siUnit) => {
     for (const [own, value, unit] of [
       [[], us, usUnit],

@@ -38,7 +38,14 @@ const walls = [
   ['A', 'Yard', 'Red clay brick', 100, ''],
   ['B', 'Gate', 'Copper', 20, 'yes'],
 ];
-const WITHOUT_WINDOW = [['weather.film', 0.001]];
+// The smallest patch takes longer to apply than the dwell, and a cleaner is insisted on.
+const WITHOUT_WINDOW = [
+  ['cleaner.class', 1],
+  ['dwell.least', 0.5],
+  ['dwell.most', 1],
+  ['patch.least', 20],
+];
+const NOTHING = 'Nothing bare is washed here: every row is masked or has no face beside its openings.';
 
 describe('the functions at the host', () => {
   it('are all of the list, under their names', () => {
@@ -59,15 +66,13 @@ describe('the functions at the host', () => {
     expect(error).toEqual(
       new HostError(
         '#VALUE!',
-        'Row 2 (A), column Area: "1,200" (a number stored as text) cannot be used. Accepted: a number of ft2 from 0 to 107639000.',
+        'Row 2 (A), column Area: "1,200" (a number stored as text) cannot be used. Accepted: a number of ft² from 0 to 107639000.',
       ),
     );
   });
 
   it('throw a question without an answer as #N/A with its message', () => {
-    expect(thrown(() => atHost('CLASS', walls, 'Gate'))).toEqual(
-      new HostError('#N/A', 'Nothing is washed here: every row is masked.'),
-    );
+    expect(thrown(() => atHost('CLASS', walls, 'Gate'))).toEqual(new HostError('#N/A', NOTHING));
     expect(thrown(() => atHost('WATER', walls, 'Yrad'))).toEqual(
       new HostError('#N/A', 'No wall is in the zone "Yrad". The nearest zones are Yard, Gate.'),
     );
@@ -76,7 +81,10 @@ describe('the functions at the host', () => {
   it('give an error cell as an error of the host', () => {
     const error = atHost('CREWHOURS', walls, 'Yard', WITHOUT_WINDOW);
     expect(error).toBeInstanceOf(HostError);
-    expect(error).toMatchObject({ code: '#VALUE!', message: expect.stringMatching(/^No contact window: /) });
+    expect(error).toMatchObject({
+      code: '#VALUE!',
+      message: expect.stringMatching(/^Wall A has no contact window: /),
+    });
   });
 
   it('put errors into the cells of an array, and hide no neighbour', () => {
@@ -85,10 +93,9 @@ describe('the functions at the host', () => {
     const cell = (line: unknown[], heading: string): unknown => line[head.indexOf(heading)];
     expect(cell(yard, 'Crew-hours')).toMatchObject({ code: '#VALUE!' });
     expect(cell(yard, 'Crew-hours')).toBeInstanceOf(HostError);
-    expect(cell(yard, 'Water (gal)')).toBeGreaterThan(0);
-    expect(cell(gate, 'Class')).toEqual(
-      new HostError('#N/A', 'Nothing is washed here: every row is masked.'),
-    );
+    expect(cell(yard, 'Masking (ft2)')).toBe(0);
+    expect(cell(gate, 'Masking (ft2)')).toBeGreaterThan(20);
+    expect(cell(gate, 'Class')).toEqual(new HostError('#N/A', NOTHING));
     expect(cell(gate, 'Class')).toBeInstanceOf(HostError);
     expect(cell(gate, 'Crew-hours')).toBeGreaterThan(0);
   });

@@ -10,6 +10,7 @@ describe('the part of a quantity', () => {
   it.each([
     ['WATER', 'prewet', ['Pre-wet', 'PRE WET', ' prewet ', [['prewet']]]],
     ['CREWHOURS', 'setup', ['Set-up', 'set up']],
+    ['LABORHOURS', 'reclean', ['Re-clean', 're clean']],
   ])('%s "%s" may be typed as %j', (name, plain, others) => {
     const worked = number(name, walls, null, null, plain);
     expect(worked).toBeLessThan(number(name, walls));
@@ -23,12 +24,13 @@ describe('the part of a quantity', () => {
   it('that is not known is refused with the parts that are', () => {
     expect(refusal(() => call('WATER', walls, null, null, 'rinze'))).toEqual({
       type: 'input',
-      message: 'The part "rinze" is not known. Accepted: prewet, mix, rinse, or empty for the whole.',
+      message:
+        'The part "rinze" is not known. Accepted: prewet, below, mist, mix, rinse, reclean, or empty for the whole.',
     });
     expect(refusal(() => call('CREWHOURS', walls, null, null, 'rinze'))).toEqual({
       type: 'input',
-      message:
-        'The part "rinze" is not known. Accepted: scrape, mask, prewet, apply, scrub, rinse, unmask, move, setup, or empty for the whole.',
+      // Of more than ten the nearest by letters are offered.
+      message: 'The part "rinze" is not known. Accepted: rinse, tend, change, or empty for the whole.',
     });
   });
 
@@ -59,7 +61,7 @@ describe('the arguments in order', () => {
     },
   );
 
-  it.each(['WATER', 'CREWHOURS'])('%s takes headings fifth, behind the part', (name) => {
+  it.each(['WATER', 'CREWHOURS', 'LABORHOURS'])('%s takes headings fifth, behind the part', (name) => {
     const theirs = [
       ['Face', 'Material', 'Area', 'Height'],
       ['A', 'Red clay brick', 1000, 10],

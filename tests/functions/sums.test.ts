@@ -19,8 +19,10 @@ const headings = [
   'Washed area',
   'Water',
   'Pre-wet water',
+  'Water below',
   'Mix water',
   'Rinse water',
+  'Re-clean water',
   'Water taken up',
   'Mixed cleaner',
   'Concentrate',
@@ -29,16 +31,46 @@ const headings = [
   'Film to buy',
   'Tape',
   'Crew-hours',
+  'Labor-hours',
   'Scrape hours',
   'Mask hours',
   'Pre-wet hours',
   'Apply hours',
   'Scrub hours',
   'Rinse hours',
+  'Tend hours',
+  'Change hours',
+  'Below hours',
   'Unmask hours',
+  'Glass hours',
   'Move hours',
+  'Re-clean hours',
+  'Sample hours',
   'Set-up hours',
   'Days',
+  'Hire days',
+];
+const HOUR_PARTS = [
+  'scrape',
+  'mask',
+  'prewet',
+  'apply',
+  'scrub',
+  'rinse',
+  'tend',
+  'change',
+  'below',
+  'unmask',
+  'glass',
+  'move',
+  'scaffold',
+  'brush',
+  'reclean',
+  'zonesetup',
+  'sample',
+  'mobilize',
+  'protect',
+  'setup',
 ];
 const sum = (values: readonly unknown[]): number =>
   (values as number[]).reduce((all, value) => all + value, 0);
@@ -69,22 +101,31 @@ describe.each([
   it.each([
     ['WATER', '', 'Water'],
     ['WATER', 'prewet', 'Pre-wet water'],
+    ['WATER', 'below', 'Water below'],
     ['WATER', 'mix', 'Mix water'],
+    ['WATER', 'reclean', 'Re-clean water'],
     ['WATER', 'rinse', 'Rinse water'],
     ['MASKING', '', 'Masking'],
     ['TAPE', '', 'Tape'],
     ['CLEANER', '', 'Concentrate'],
     ['RUNOFF', '', 'Runoff'],
     ['CREWHOURS', '', 'Crew-hours'],
-    ['CREWHOURS', 'scrape', 'Scrape hours'],
-    ['CREWHOURS', 'mask', 'Mask hours'],
-    ['CREWHOURS', 'prewet', 'Pre-wet hours'],
-    ['CREWHOURS', 'apply', 'Apply hours'],
-    ['CREWHOURS', 'scrub', 'Scrub hours'],
-    ['CREWHOURS', 'rinse', 'Rinse hours'],
-    ['CREWHOURS', 'unmask', 'Unmask hours'],
-    ['CREWHOURS', 'move', 'Move hours'],
-    ['CREWHOURS', 'setup', 'Set-up hours'],
+    ['LABORHOURS', '', 'Labor-hours'],
+    ['LABORHOURS', 'scrape', 'Scrape hours'],
+    ['LABORHOURS', 'mask', 'Mask hours'],
+    ['LABORHOURS', 'prewet', 'Pre-wet hours'],
+    ['LABORHOURS', 'apply', 'Apply hours'],
+    ['LABORHOURS', 'scrub', 'Scrub hours'],
+    ['LABORHOURS', 'rinse', 'Rinse hours'],
+    ['LABORHOURS', 'tend', 'Tend hours'],
+    ['LABORHOURS', 'change', 'Change hours'],
+    ['LABORHOURS', 'below', 'Below hours'],
+    ['LABORHOURS', 'unmask', 'Unmask hours'],
+    ['LABORHOURS', 'glass', 'Glass hours'],
+    ['LABORHOURS', 'move', 'Move hours'],
+    ['LABORHOURS', 'reclean', 'Re-clean hours'],
+    ['LABORHOURS', 'sample', 'Sample hours'],
+    ['LABORHOURS', 'setup', 'Set-up hours'],
   ])('%s "%s" is the column %s of SCHEDULE, zone by zone and for the job', (name, part, heading) => {
     const cells = column(spill('SCHEDULE', walls, null, factors), heading);
     zones.forEach((zone, place) => {
@@ -94,8 +135,9 @@ describe.each([
   });
 
   it.each([
-    ['WATER', ['prewet', 'mix', 'rinse']],
-    ['CREWHOURS', ['scrape', 'mask', 'prewet', 'apply', 'scrub', 'rinse', 'unmask', 'move', 'setup']],
+    ['WATER', ['prewet', 'below', 'mist', 'mix', 'rinse', 'reclean']],
+    ['LABORHOURS', HOUR_PARTS],
+    ['CREWHOURS', HOUR_PARTS],
   ])('the parts of %s add up', (name, parts) => {
     for (const zone of ['', ...zones]) {
       const each = parts.map((part) => number(name, walls, zone, factors, part));
@@ -128,5 +170,14 @@ it('SCHEDULE has the class that CLASS, GOVERNING and GOVERNOR have', () => {
     expect(call('CLASS', walls, zone)).toBe(column(schedule, 'Class')[place]);
     expect(call('GOVERNING', walls, zone)).toBe(column(schedule, 'Ceiling')[place]);
     expect(call('GOVERNOR', walls, zone)).toBe(column(schedule, 'Set by')[place]);
+  }
+});
+
+it('labor-hours are those of two persons where one team of two is the crew', () => {
+  for (const zone of ['', ...zones]) {
+    const labor = number('LABORHOURS', walls, zone, [['teams', 1]]);
+    expect(labor / number('CREWHOURS', walls, zone)).toBeCloseTo(2, 12);
+    expect(number('LABORHOURS', walls, zone, [['teams', 3]])).toBeCloseTo(labor, 9);
+    expect(labor / number('CREWHOURS', walls, zone, [['teams', 3]])).toBeCloseTo(6, 12);
   }
 });

@@ -7,8 +7,8 @@ describe('MATERIALS', () => {
     const us = spill('MATERIALS');
     const si = spill('MATERIALS', [['units', 'SI']]);
     const row = column(us, 'Material').indexOf('Red clay brick');
-    expect(us[0]).toEqual(expect.arrayContaining(['Suction (g/30in2)', 'Pressure (psi)']));
-    expect(si[0]).toEqual(expect.arrayContaining(['Suction (kg/m2)', 'Pressure (kPa)']));
+    expect(us[0]).toEqual(expect.arrayContaining(['Suction (g/30in²)', 'Pressure (psi)']));
+    expect(si[0]).toEqual(expect.arrayContaining(['Suction (kg/m²)', 'Pressure (kPa)']));
     expect(column(us, 'Suction')[row]).toBeCloseTo(20, 9);
     expect(column(us, 'Pressure')[row]).toBeCloseTo(800, 9);
     expect(column(si, 'Suction')[row]).toBeCloseTo(0.02 / 0.0193548, 9);
@@ -45,5 +45,12 @@ describe('SOURCES', () => {
     const documents = new Set(column(spill('SOURCES'), 'Document'));
     for (const source of column(spill('FACTORS'), 'Source').filter((cell) => cell !== ''))
       expect(documents).toContain(source);
+  });
+
+  it('says where each was read, as far as it was', () => {
+    const spilled = spill('SOURCES');
+    const row = column(spilled, 'Source').indexOf('ufgs-04900');
+    expect(column(spilled, 'Address')[row]).toBe('ufgscriteriadocreport.tpub.com/04900/049000014.htm');
+    expect(column(spilled, 'Address')[column(spilled, 'Source').indexOf('practice')]).toBe('');
   });
 });

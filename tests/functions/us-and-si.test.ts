@@ -37,7 +37,7 @@ const si = [
 const ownUs = [
   ['units', 'US'],
   ['rate.apply', 12],
-  ['rate.scrub', 45],
+  ['scrub.full', 15],
   ['mask.lap', 9],
   ['nozzle.pressure', 350],
   ['access.dropWidth', 15],
@@ -47,7 +47,7 @@ const ownUs = [
 const ownSi = [
   ['units', 'SI'],
   ['rate.apply', m2(12)],
-  ['rate.scrub', m2(45)],
+  ['scrub.full', m2(15)],
   ['mask.lap', 228.6],
   ['nozzle.pressure', converted(350, 'psi', 'kPa')],
   ['access.dropWidth', m(15)],
@@ -66,6 +66,7 @@ describe.each([
     ['CLEANER', 'gallon', 'L'],
     ['RUNOFF', 'gallon', 'L'],
     ['CREWHOURS', 'hour', 'hour'],
+    ['LABORHOURS', 'hour', 'hour'],
   ])('%s', (name, from, to) => {
     for (const zone of ['', 'Yard', 'Court']) {
       const inUs = number(name, us, zone, usFactors);
@@ -77,11 +78,12 @@ describe.each([
 
   it.each([
     ['Class', '', ''],
-    ['Passes', '', ''],
-    ['Patches', '', ''],
-    ['Pre-wet', '', ''],
+    ['Most pre-wet passes', '', ''],
+    ['Most passes of cleaner', '', ''],
     ['Days', '', ''],
-    ['Patch', 'sqft', 'm^2'],
+    ['Hire days', '', ''],
+    ['Smallest patch', 'sqft', 'm^2'],
+    ['Area per labor-hour', 'sqft', 'm^2'],
     ['Washed area', 'sqft', 'm^2'],
     ['Film to buy', 'sqft', 'm^2'],
     ['Rinse water', 'gallon', 'L'],
@@ -98,9 +100,9 @@ it('headings name the unit', () => {
   const bySystem = (system: string): unknown[] =>
     spill('SCHEDULE', system === 'US' ? us : si, null, [['units', system]])[0] ?? [];
   expect(bySystem('US')).toEqual(
-    expect.arrayContaining(['Water (gal)', 'Masking (ft2)', 'Tape (ft)', 'Crew-hours']),
+    expect.arrayContaining(['Water (gal)', 'Masking (ft²)', 'Tape (ft)', 'Crew-hours']),
   );
   expect(bySystem('SI')).toEqual(
-    expect.arrayContaining(['Water (L)', 'Masking (m2)', 'Tape (m)', 'Crew-hours']),
+    expect.arrayContaining(['Water (L)', 'Masking (m²)', 'Tape (m)', 'Crew-hours']),
   );
 });

@@ -15,8 +15,8 @@ const weather = fc.record({
 const anyFactors = fc
   .tuple(ownFactors, weather)
   .map(([own, air]) => [
-    ['price.labour', 40],
-    ...own.filter(([id]) => id !== 'price.labour'),
+    ['price.labor', 40],
+    ...own.filter(([id]) => id !== 'price.labor'),
     ...Object.entries(air),
   ]);
 

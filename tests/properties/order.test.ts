@@ -5,8 +5,8 @@ import { expectSameLines, scheduleOf, wallRowsOf } from './compare';
 import { ownFactors, rangeOf, RUNS, walls } from './walls';
 
 const priced = ownFactors.map((own) => [
-  ['price.labour', 40],
-  ...own.filter(([id]) => id !== 'price.labour'),
+  ['price.labor', 40],
+  ...own.filter(([id]) => id !== 'price.labor'),
 ]);
 
 /** A list in another order, told by keys to sort by. */

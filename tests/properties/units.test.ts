@@ -101,14 +101,14 @@ function inBoth(lines: FactorLines, library: Library): { us: unknown[][]; si: un
   return {
     us: [
       ['units', 'US'],
-      ['price.labour', 40],
-      ...inside.filter(({ id }) => id !== 'price.labour').map(({ id, value }) => [id, value]),
+      ['price.labor', 40],
+      ...inside.filter(({ id }) => id !== 'price.labor').map(({ id, value }) => [id, value]),
     ],
     si: [
       ['units', 'SI'],
-      ['price.labour', 40],
+      ['price.labor', 40],
       ...inside
-        .filter(({ id }) => id !== 'price.labour')
+        .filter(({ id }) => id !== 'price.labor')
         .map(({ id, value, kind }) => [
           id,
           converted(value, unitOf(kind, 'US'), unitOf(kind, 'SI'), library),

@@ -33,6 +33,13 @@ group('a cell', () => {
     ['#value!', 'error'],
     ['#SPILL!', 'error'],
     ['#GETTING_DATA', 'error'],
+    ['#EAST', 'text'],
+    ['#EAST!', 'text'],
+    ['#A', 'text'],
+    ['#N/A 2', 'text'],
+    ...['BUSY!', 'CALC!', 'FIELD!', 'BLOCKED!', 'CONNECT!', 'UNKNOWN!', 'PYTHON!'].map(
+      (code): [unknown, string] => [`#${code}`, 'error'],
+    ),
     [{ type: 'Double', basicType: 'Double', basicValue: 3 }, 'number'],
     [{ type: 'String', basicType: 'String', basicValue: '1,5' }, 'number as text'],
     [{ type: 'Empty', basicType: 'Empty', basicValue: '' }, 'blank'],

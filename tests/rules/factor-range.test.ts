@@ -120,7 +120,7 @@ describe('the range of factors', () => {
         ['dwell.least', 200],
       ]).message,
     ).toBe(
-      'Row 1 (crew), column value: 0 cannot be used. Accepted: a whole number from 1 to 100 person. (and 2 more)',
+      'Row 1 (crew), column value: 0 cannot be used. Accepted: a whole number from 1 to 100 persons. (and 2 more)',
     );
   });
 });

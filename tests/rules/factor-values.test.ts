@@ -6,22 +6,22 @@ const refused = (...rows: unknown[][]): string => refusal(() => readFactors(rows
 
 describe('a factor of the user', () => {
   it.each<[string, unknown, string, string]>([
-    ['crew', 2.5, '2.5', 'a whole number from 1 to 100 person'],
-    ['crew', 0, '0', 'a whole number from 1 to 100 person'],
-    ['crew', '', 'a blank cell', 'a whole number from 1 to 100 person'],
-    ['crew', 'two', '"two"', 'a whole number from 1 to 100 person'],
-    ['crew', '1,5', '"1,5" (a number stored as text)', 'a whole number from 1 to 100 person'],
-    ['crew', true, 'TRUE', 'a whole number from 1 to 100 person'],
-    ['crew', '#REF!', 'the error #REF!', 'a whole number from 1 to 100 person'],
-    ['crew', NaN, 'NaN', 'a whole number from 1 to 100 person'],
+    ['crew', 2.5, '2.5', 'a whole number from 1 to 100 persons'],
+    ['crew', 0, '0', 'a whole number from 1 to 100 persons'],
+    ['crew', '', 'a blank cell', 'a whole number from 1 to 100 persons'],
+    ['crew', 'two', '"two"', 'a whole number from 1 to 100 persons'],
+    ['crew', '1,5', '"1,5" (a number stored as text)', 'a whole number from 1 to 100 persons'],
+    ['crew', true, 'TRUE', 'a whole number from 1 to 100 persons'],
+    ['crew', '#REF!', 'the error #REF!', 'a whole number from 1 to 100 persons'],
+    ['crew', NaN, 'NaN', 'a whole number from 1 to 100 persons'],
     ['cleaner.applications', 1.5, '1.5', 'a whole number from 1 to 10'],
     ['shift', 25, '25', 'a number from 1 to 24 h/d'],
     ['dwell.least', '2025-01-05', '"2025-01-05" (a date)', 'a number from 0 to 120 min'],
     ['mask.lap', -1, '-1', 'a number from 0 to 120 in'],
     ['tape.waste', 301, '301', 'a number from 0 to 300 %'],
-    ['rate.apply', 0, '0', 'a number above 0 and at most 1000 ft2/min'],
-    ['rate.apply', null, 'a blank cell', 'a number above 0 and at most 1000 ft2/min'],
-    ['weather.air', 141, '141', 'a number from -40 to 140 degF'],
+    ['rate.apply', 0, '0', 'a number above 0 and at most 1000 ft²/min'],
+    ['rate.apply', null, 'a blank cell', 'a number above 0 and at most 1000 ft²/min'],
+    ['weather.air', 141, '141', 'a number from -40 to 140 °F'],
     ['nozzle.pressure', Infinity, 'Infinity', 'a number above 0 and at most 5000 psi'],
   ])('%s of %j is refused', (id, value, seen, accepted) => {
     expect(refused(['Factor', 'Value'], [id, value])).toBe(
@@ -31,9 +31,9 @@ describe('a factor of the user', () => {
 
   it('has its range in the units of the user', () => {
     // 1000 ft2/min x 0.09290304; 120 in. x 25.4; 140 degF.
-    expect(refused(['units', 'SI'], ['rate.apply', 93])).toContain('above 0 and at most 92.903 m2/min');
+    expect(refused(['units', 'SI'], ['rate.apply', 93])).toContain('above 0 and at most 92.903 m²/min');
     expect(refused(['units', 'SI'], ['mask.lap', 3049])).toContain('a number from 0 to 3048 mm');
-    expect(refused(['units', 'SI'], ['weather.air', 61])).toContain('a number from -40 to 60 degC');
+    expect(refused(['units', 'SI'], ['weather.air', 61])).toContain('a number from -40 to 60 °C');
   });
 
   it('is taken at the very ends of its range, in both systems', () => {

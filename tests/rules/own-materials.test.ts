@@ -67,8 +67,8 @@ describe('a material of the table', () => {
   it.each<[string, unknown, string, string]>([
     ['ceiling', 4, '4', 'a whole number from 0 to 3'],
     ['ceiling', 1.5, '1.5', 'a whole number from 0 to 3'],
-    ['suction', 201, '201', 'a number from 0 to 200 g/30in2'],
-    ['suction', -1, '-1', 'a number from 0 to 200 g/30in2'],
+    ['suction', 201, '201', 'a number from 0 to 200 g/30in²'],
+    ['suction', -1, '-1', 'a number from 0 to 200 g/30in²'],
     ['pressure', '600', '"600" (a number stored as text)', 'a number from 0 to 5000 psi'],
   ])('has no %s of %j', (property, value, seen, accepted) => {
     const id = `material.limestone.${property}`;

@@ -27,11 +27,6 @@ const headingOf = new Map<string, string>(
 /** Where the number of each name stands in SCHEDULE, beside the quantities under their own headings. */
 const scheduleHeadings: Readonly<Record<string, string>> = {
   cleaner: 'Concentrate',
-  'pre-wet minutes': 'Pre-wet',
-  passes: 'Passes',
-  patches: 'Patches',
-  patch: 'Patch',
-  wait: 'Wait',
   class: 'Class',
   governing: 'Ceiling',
 };
@@ -40,8 +35,11 @@ const scheduleHeadings: Readonly<Record<string, string>> = {
 const scalarFunctions: Readonly<Record<string, readonly [name: string, part?: string]>> = {
   water: ['WATER'],
   'pre-wet water': ['WATER', 'prewet'],
+  'water below': ['WATER', 'below'],
+  'mist water': ['WATER', 'mist'],
   'mix water': ['WATER', 'mix'],
   'rinse water': ['WATER', 'rinse'],
+  're-clean water': ['WATER', 'reclean'],
   masking: ['MASKING'],
   tape: ['TAPE'],
   cleaner: ['CLEANER'],
@@ -51,17 +49,29 @@ const scalarFunctions: Readonly<Record<string, readonly [name: string, part?: st
   'sodium bicarbonate': ['NEUTRALIZER', 'bicarbonate'],
   'soda ash': ['NEUTRALIZER', 'soda ash'],
   'crew-hours': ['CREWHOURS'],
-  'scrape hours': ['CREWHOURS', 'scrape'],
-  'mask hours': ['CREWHOURS', 'mask'],
-  'pre-wet hours': ['CREWHOURS', 'prewet'],
-  'apply hours': ['CREWHOURS', 'apply'],
-  'scrub hours': ['CREWHOURS', 'scrub'],
-  'rinse hours': ['CREWHOURS', 'rinse'],
-  'unmask hours': ['CREWHOURS', 'unmask'],
-  'move hours': ['CREWHOURS', 'move'],
-  'set-up hours': ['CREWHOURS', 'setup'],
+  'labor-hours': ['LABORHOURS'],
+  'scrape hours': ['LABORHOURS', 'scrape'],
+  'mask hours': ['LABORHOURS', 'mask'],
+  'pre-wet hours': ['LABORHOURS', 'prewet'],
+  'apply hours': ['LABORHOURS', 'apply'],
+  'scrub hours': ['LABORHOURS', 'scrub'],
+  'rinse hours': ['LABORHOURS', 'rinse'],
+  'tend hours': ['LABORHOURS', 'tend'],
+  'change hours': ['LABORHOURS', 'change'],
+  'below hours': ['LABORHOURS', 'below'],
+  'unmask hours': ['LABORHOURS', 'unmask'],
+  'glass hours': ['LABORHOURS', 'glass'],
+  'move hours': ['LABORHOURS', 'move'],
+  'scaffold hours': ['LABORHOURS', 'scaffold'],
+  'brush hours': ['LABORHOURS', 'brush'],
+  're-clean hours': ['LABORHOURS', 'reclean'],
+  'zone set-up hours': ['LABORHOURS', 'zonesetup'],
+  'sample hours': ['LABORHOURS', 'sample'],
+  'mobilize hours': ['LABORHOURS', 'mobilize'],
+  'protect hours': ['LABORHOURS', 'protect'],
+  'set-up hours': ['LABORHOURS', 'setup'],
   'bid price': ['BIDPRICE'],
-  'labour price': ['BIDPRICE', 'labour'],
+  'labor price': ['BIDPRICE', 'labor'],
   'cleaner price': ['BIDPRICE', 'cleaner'],
   'masking price': ['BIDPRICE', 'masking'],
   'water price': ['BIDPRICE', 'water'],
@@ -69,9 +79,14 @@ const scalarFunctions: Readonly<Record<string, readonly [name: string, part?: st
   'access price': ['BIDPRICE', 'access'],
   'neutralizer price': ['BIDPRICE', 'neutralizer'],
   'disposal price': ['BIDPRICE', 'disposal'],
+  'mobilization price': ['BIDPRICE', 'mobilization'],
+  'protection price': ['BIDPRICE', 'protection'],
+  'fixed sums': ['BIDPRICE', 'fixed'],
+  supervision: ['BIDPRICE', 'supervision'],
   contingency: ['BIDPRICE', 'contingency'],
   overhead: ['BIDPRICE', 'overhead'],
   profit: ['BIDPRICE', 'profit'],
+  'up to the minimum': ['BIDPRICE', 'minimum'],
   governing: ['GOVERNING'],
   class: ['CLASS'],
 };
@@ -112,12 +127,11 @@ export class Cells {
       const rest = part === undefined ? [] : [part];
       cells.push(attempt(() => call(name, walls, zone, factors, ...rest)));
     }
-    const ofNozzle = ['flow', 'fan width', 'reaction force'].indexOf(quantity);
-    if (ofNozzle >= 0) {
+    if (quantity === 'fan width') {
       const given = ['number', 'pressure', 'angle', 'distance'].map((id) =>
         this.factorValue.get(`nozzle.${id}`),
       );
-      cells.push(this.plain('NOZZLE', given, ofNozzle));
+      cells.push(this.plain('NOZZLE', given, 1));
     }
     if (quantity === 'time to dry') cells.push(this.timeToDry());
     return cells;

@@ -33,9 +33,17 @@ export const mixedUs: Job = {
   walls: [HEADINGS, ...mixedRows],
   factors: [
     ['units', 'US'],
-    ['crew', 3],
+    ['team.size', 3],
+    ['teams', 2],
+    ['access.kind', 'scaffold'],
+    ['scaffold', 'yes'],
+    ['mobilize.hours', 6],
+    ['setup.zone', 1.5],
+    ['price.mobilization', 850],
+    ['price.supervision', 6],
+    ['price.minimum', 90000],
     ['mask.lap', 8],
-    ['rate.scrub', 55],
+    ['scrub.full', 16],
     ['weather.air', 61],
     ['weather.wind', 7],
     ['prewet.runoffPerPass', 1.2],
@@ -47,7 +55,7 @@ export const mixedUs: Job = {
     ['material.House brick.ceiling', 3],
     ['material.House brick.suction', 18],
     ['material.House brick.pressure', 700],
-    ['price.labour', 58],
+    ['price.labor', 58],
     ['price.cleaner.2', 31.5],
     ['price.cleaner.3', 36],
     ['price.water', 0.02],
@@ -79,7 +87,7 @@ export const mixedSi: Job = {
   ),
   factors: [
     ['units', 'SI'],
-    ['crew', 2],
+    ['team.size', 2],
     ['cleaner.class', 2],
     ['mask.lap', 150],
     ['weather.surface', 26],
@@ -90,7 +98,7 @@ export const mixedSi: Job = {
     ['material.House brick.ceiling', 3],
     ['material.House brick.suction', 0.9],
     ['material.House brick.pressure', 5000],
-    ['price.labour', 46],
+    ['price.labor', 46],
     ['price.cleaner.1', 5.25],
     ['price.film', 2.1],
     ['price.tape', 0.32],
@@ -98,15 +106,15 @@ export const mixedSi: Job = {
   ],
 };
 
-/** A hot wind dries the cleaner before its least dwell, so that there is no contact window. */
+/** The smallest patch takes longer to apply than the dwell allows, and the user insists on a cleaner. */
 export const noWindow: Job = {
   walls: mixedUs.walls,
   factors: [
-    ...mixedUs.factors.filter(([id]) => !String(id).startsWith('weather.')),
-    ['weather.air', 100],
-    ['weather.surface', 130],
-    ['weather.humidity', 10],
-    ['weather.wind', 25],
+    ...mixedUs.factors,
+    ['cleaner.class', 2],
+    ['dwell.least', 0.5],
+    ['dwell.most', 1],
+    ['patch.least', 20],
   ],
 };
 

@@ -9,7 +9,16 @@ import type { Job } from './jobs';
 
 export const RELATIVE = 1e-9;
 
-const KINDS = ['published', 'common practice', 'from memory', 'assumption', 'override', 'input', 'computed'];
+const KINDS = [
+  'published',
+  'common practice',
+  'from memory',
+  'assumption',
+  'yours to state',
+  'override',
+  'input',
+  'computed',
+];
 
 interface Compiled {
   readonly symbols: readonly string[];
@@ -44,7 +53,8 @@ function mustHold(condition: boolean, what: string): void {
 
 const worked = new Set(
   Object.entries(methods)
-    .filter(([id]) => id !== 'convert')
+    // A conversion is a factor; another zone has a trace of its own.
+    .filter(([id]) => id !== 'convert' && id !== 'otherZone')
     .map(([, { rule }]) => rule as string),
 );
 

@@ -1,5 +1,7 @@
 import { all, create, type EvalFunction, type Unit } from 'mathjs';
 import { expect } from 'vitest';
+import { units } from '../../src/quantity/conversions';
+import { shownUnit } from '../../src/quantity/shown-unit';
 import type { TraceLine } from '../../src/trace/recorder';
 import { expectSame } from '../properties/call';
 import { RELATIVE } from './replay';
@@ -41,11 +43,16 @@ const unitOfLabel: Readonly<Record<string, string>> = {
   'h/d': 'hour / workday',
   'min/h': 'minute / hour',
   person: 'person',
-  'crew-h': 'person hour',
+  'crew-h': 'hour',
+  'labor-h': 'person hour',
   'm2/min': 'm^2 / minute',
   'ft2/min': 'ft^2 / minute',
-  'm2/crew-h': 'm^2 / (person hour)',
-  'ft2/crew-h': 'ft^2 / (person hour)',
+  'm2/labor-h': 'm^2 / (person hour)',
+  'ft2/labor-h': 'ft^2 / (person hour)',
+  'min/m2': 'minute / m^2',
+  'min/ft2': 'minute / ft^2',
+  'labor-min/m2': 'person minute / m^2',
+  'labor-min/ft2': 'person minute / ft^2',
   'm2/L': 'm^2 / L',
   'ft2/gal': 'ft^2 / gal',
   'L/m2': 'L / m^2',
@@ -65,7 +72,8 @@ const unitOfLabel: Readonly<Record<string, string>> = {
   'lbf/(gal/min psi^0.5)': 'lbf minute / (gal psi^0.5)',
   degree: 'deg',
   money: 'money',
-  'money/crew-h': 'money / (person hour)',
+  'money/crew-h': 'money / hour',
+  'money/labor-h': 'money / (person hour)',
   'money/d': 'money / workday',
   'money/L': 'money / L',
   'money/gal': 'money / gal',
@@ -90,10 +98,13 @@ const unitOfLabel: Readonly<Record<string, string>> = {
 
 // The library's units carry no number in front: thirty square inches are made of their factor.
 const GRAMS = 'g/30in2';
+// A trace shows a unit by the name that users read.
+const labelOf = new Map(Object.keys(units).map((label) => [shownUnit(label), label]));
 const ones = new Map<string, Unit | number>();
 
 /** One of what a label names; a number where it has no dimension. */
-function oneOf(label: string): Unit | number {
+function oneOf(shown: string): Unit | number {
+  const label = labelOf.get(shown) ?? shown;
   const known = ones.get(label);
   if (known !== undefined) return known;
   const made = madeOf(label);

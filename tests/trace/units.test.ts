@@ -58,7 +58,7 @@ describe('what a wrong line looks like', () => {
   });
 
   it('a product in place of a quotient comes out in another unit', () => {
-    expect(put('rinsePerArea', 'flow * rate_rinse * rinse_count')).toThrow('not in gal/ft2');
+    expect(put('rinsePerArea', 'flow * rate_rinse * rinse_count')).toThrow('not in gal/ft²');
   });
 
   it('inches taken for feet are right as a quantity, and wrong as the number that is shown', () => {

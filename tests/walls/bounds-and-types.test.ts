@@ -13,7 +13,7 @@ describe('bounds of sense', () => {
   it('take the bound itself, and nothing beyond it', () => {
     expect(column(spill('WALLROWS', walls(1e7), null, SI), 'Washed area')).toEqual([1e7]);
     expect(refused(walls(1e7 + 1))).toBe(
-      'Row 2 (A), column Area: 10000001 cannot be used. Accepted: a number of m2 from 0 to 10000000.',
+      'Row 2 (A), column Area: 10000001 cannot be used. Accepted: a number of m² from 0 to 10000000.',
     );
   });
 });

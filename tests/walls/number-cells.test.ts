@@ -22,7 +22,7 @@ const refused = (cells: Record<string, unknown>, factors?: unknown): string =>
 
 // The bounds of sense, from m2, m and kg/m2: 1e7 / 0.09290304 ft2, 1e3 / 0.3048 ft, 1e6 / 0.3048 ft, and 10 kg/m2 in
 // grams on 30 in2, 10 / 0.0516668.
-const AREA = 'a number of ft2 from 0 to 107639000';
+const AREA = 'a number of ft² from 0 to 107639000';
 
 describe('a number column', () => {
   it.each<[string, unknown, string]>([
@@ -34,7 +34,7 @@ describe('a number column', () => {
     ['a space', '1 200', '"1 200" (a number stored as text)'],
     ['a narrow space', '1\u202f200', '"1\u202f200" (a number stored as text)'],
     ['plain digits', '1200', '"1200" (a number stored as text)'],
-    ['a unit', '1200 ft2', '"1200 ft2"'],
+    ['a unit', '1200 ft²', '"1200 ft²"'],
     ['a sign', '-12.5', '"-12.5" (a number stored as text)'],
     ['a power of ten', '1.2e3', '"1.2e3" (a number stored as text)'],
     ['a text', 'lots', '"lots"'],
@@ -79,8 +79,8 @@ describe('a number column', () => {
     ['Height', 5e-324, 'blank, or a number of ft from 0.00328084 to 3280.84'],
     ['Openings', -2, AREA],
     ['Opening perimeter', 1e8, 'a number of ft from 0 to 3280840'],
-    ['Suction', 500, 'a number of g/30in2 from 0 to 193.548'],
-    ['Age', -1, 'a number of d from 0 to 19999, or a date'],
+    ['Suction', 500, 'a number of g/30in² from 0 to 193.548'],
+    ['Age', -1, 'a number of days from 0 to 19999, or a date'],
     ['Level', 1.5, 'a whole number from 0 to 1000000'],
     ['Level', -1, 'a whole number from 0 to 1000000'],
     ['Fixtures', 2.5, 'a whole number from 0 to 1000000'],
@@ -93,10 +93,10 @@ describe('a number column', () => {
   it('says what is accepted in the units of the user', () => {
     const si = [['units', 'SI']];
     expect(refused({ Area: -1 }, si)).toBe(
-      'Row 2 (South), column Area: -1 cannot be used. Accepted: a number of m2 from 0 to 10000000.',
+      'Row 2 (South), column Area: -1 cannot be used. Accepted: a number of m² from 0 to 10000000.',
     );
     expect(refused({ Suction: 11 }, si)).toBe(
-      'Row 2 (South), column Suction: 11 cannot be used. Accepted: a number of kg/m2 from 0 to 10.',
+      'Row 2 (South), column Suction: 11 cannot be used. Accepted: a number of kg/m² from 0 to 10.',
     );
   });
 
@@ -110,10 +110,10 @@ describe('a number column', () => {
 describe('openings', () => {
   it('must not be larger than the area of the row', () => {
     expect(refused({ Area: 100, Openings: 101 })).toBe(
-      'Row 2 (South), column Openings: 101 cannot be used. Accepted: at most the Area of the row, 100 ft2.',
+      'Row 2 (South), column Openings: 101 cannot be used. Accepted: at most the Area of the row, 100 ft².',
     );
     expect(refused({ Area: 0.1, Openings: 0.3 }, [['units', 'SI']])).toBe(
-      'Row 2 (South), column Openings: 0.3 cannot be used. Accepted: at most the Area of the row, 0.1 m2.',
+      'Row 2 (South), column Openings: 0.3 cannot be used. Accepted: at most the Area of the row, 0.1 m².',
     );
   });
 

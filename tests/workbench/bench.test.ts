@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { readFactors } from '../../src/rules/read-factors';
-import { bareLoop } from '../../workbench/bench/bare-loop';
+import { bareLoop, labelsDiffer } from '../../workbench/bench/bare-loop';
 import { figureTable, isMissed } from '../../workbench/bench/figures';
-import { changeWalls, madeFactors, madeWalls } from '../../workbench/bench/made-walls';
+import { changeWalls, madeFactors, madeWalls, scatterLabels } from '../../workbench/bench/made-walls';
 import { nativeFormulas } from '../../workbench/bench/native-formulas';
 import { expectSameTotals } from '../../workbench/bench/same-totals';
 import { inTurn, median } from '../../workbench/bench/timing';
@@ -38,6 +38,13 @@ describe('what SCHEDULE is compared with', () => {
     expect(() => {
       expectSameTotals(schedule, totals, 'it');
     }).toThrow('it: 7 zones, not 8');
+  });
+
+  it('looks for a label that stands twice, as reading does', () => {
+    const scattered = scatterLabels(madeWalls(60));
+    expect(labelsDiffer(scattered)).toBe(true);
+    const [, first = [], ...others] = scattered;
+    expect(labelsDiffer([[], first, ...others, [...first]])).toBe(false);
   });
 
   it('is about other walls after each change', () => {

@@ -306,7 +306,7 @@ describe('the demo bid workbook in metric units', () => {
     expect(cells.filter(({ error }) => error !== undefined)).toEqual([]);
     const units = (id: string): Set<string> =>
       new Set(cells.filter(({ formula }) => formula.startsWith(`=WASH.${id}(`)).map(({ unit }) => unit));
-    expect([...units('WATER'), ...units('MASKING'), ...units('TAPE')]).toEqual(['L', 'm2', 'm']);
+    expect([...units('WATER'), ...units('MASKING'), ...units('TAPE')]).toEqual(['L', 'm²', 'm']);
     expect([...units('RUNOFF'), ...units('NEUTRALIZER')]).toEqual(['L', 'kg']);
   });
 

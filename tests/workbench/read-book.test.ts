@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readBook } from '../../workbench/xlsx/read-book';
-import { shiftFormula } from '../../workbench/xlsx/shift-formula';
+import { moveFormula } from '../../src/review/audit/move-formula';
 import type { BookCell } from '../../workbench/xlsx/book';
 import { rawArchive, WALLS } from './raw-workbook';
 
@@ -81,6 +81,6 @@ describe('moving a formula', () => {
     ["LOG10(A1)+'Q1'!A1+Z9", "LOG10(B3)+'Q1'!B3+AA11"],
     ['Walls[A1]&"A1"', 'Walls[A1]&"A1"'],
   ])('%s, two down and one right', (from, to) => {
-    expect(shiftFormula(from, 2, 1)).toBe(to);
+    expect(moveFormula(from, { row: 1, column: 1 }, { row: 3, column: 2 })).toBe(to);
   });
 });

@@ -3,6 +3,18 @@ import { constants } from '../../src/rules/constants';
 import type { FactorId } from '../../src/rules/factors';
 import type { FactorsInForce, MaterialInForce } from '../../src/rules/read-factors';
 
+/**
+ * Whether each label stands once, found out with nothing but a set.
+ * @param walls a headed range, the labels in its first column
+ * @returns true where none repeats
+ */
+export function labelsDiffer(walls: readonly (readonly unknown[])[]): boolean {
+  const count = walls.length;
+  const seen = new Set<unknown>();
+  for (let index = 1; index < count; index++) seen.add(walls[index]?.[0]);
+  return seen.size === count - 1;
+}
+
 /** What a zone comes to, in US units, by the headings of SCHEDULE. */
 export type ZoneTotals = Readonly<Record<string, number>>;
 

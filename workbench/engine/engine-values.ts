@@ -1,6 +1,7 @@
 import type { BaseValueObject } from '@univerjs/preset-sheets-node-core';
 import type { ICellData, Nullable } from '@univerjs/presets';
-import { isCellError, isErrorCode, type CellError, type CellValue } from '../xlsx/cell-value';
+import { errorCode } from '../../src/quantity/cell-error';
+import { isCellError, type CellError, type CellValue } from '../xlsx/cell-value';
 import type { Argument } from './call';
 import {
   ArrayValueObject,
@@ -20,7 +21,7 @@ const ENGINE_ERRORS: Readonly<Record<string, CellError>> = {
 const ENGINE_KINDS = Object.values(ErrorType);
 
 function errorFrom(code: string): CellError {
-  return ENGINE_ERRORS[code] ?? { error: code };
+  return ENGINE_ERRORS[code] ?? { error: errorCode(code) ?? code };
 }
 
 /**
@@ -45,7 +46,8 @@ export function fromCellData(cell: Nullable<ICellData>): CellValue {
   const value = cell.v;
   if (value === undefined || value === null) return null;
   if (cell.t === CellValueType.BOOLEAN) return value === 1 || value === true;
-  if (typeof value === 'string' && (isErrorCode(value) || value in ENGINE_ERRORS)) return errorFrom(value);
+  if (typeof value === 'string' && (errorCode(value) !== undefined || value in ENGINE_ERRORS))
+    return errorFrom(value);
   return value;
 }
 

@@ -17,7 +17,8 @@ export const HELP = `Recalculates the Washdown formulas of a workbook, prints th
   FILE.xlsx       the workbook; its Washdown cells get their new values, everything else stays as it is
   --out FILE2     write the workbook there and leave FILE.xlsx alone
   --json          print one JSON object with every Washdown cell, and nothing else, on standard output;
-                  the values are written to the workbook all the same
+                  the values are written to the workbook all the same (npm run --silent estimate -- ... keeps
+                  npm's own banner out of it)
   --help          print this
 
 The workbook is asked to recalculate when a spreadsheet opens it, so that ordinary formulas follow.

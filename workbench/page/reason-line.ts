@@ -1,7 +1,7 @@
 import { ICommandService } from '@univerjs/presets';
 import { SetSelectionsOperation } from '@univerjs/presets/preset-sheets-core';
 import { cellAddress } from '../../src/review/audit/address';
-import { isErrorCode } from '../xlsx/cell-value';
+import { errorCode } from '../../src/quantity/cell-error';
 import type { Spreadsheet } from './spreadsheet';
 import type { Reasons } from './worksheet-functions';
 
@@ -17,7 +17,7 @@ export function showReasons({ univer, api }: Spreadsheet, reasons: Reasons, line
   const look = (): void => {
     const cell = api.getActiveWorkbook()?.getActiveCell();
     const value = cell?.getRawValue();
-    const inError = typeof value === 'string' && isErrorCode(value);
+    const inError = typeof value === 'string' && errorCode(value) !== undefined;
     const reason =
       cell && inError ? reasons.of(cell.getSheetId(), cell.getRow(), cell.getColumn()) : undefined;
     line.hidden = reason === undefined;

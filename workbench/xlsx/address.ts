@@ -1,12 +1,14 @@
+import * as core from '../../src/review/audit/address';
+
 /** A rectangle of cells, counted from 0, both ends included. */
 export interface Area {
+  /** Only for the type: a block that counts from 1, as the core has it, is another one. */
+  readonly countsFrom?: 0;
   readonly top: number;
   readonly left: number;
   readonly bottom: number;
   readonly right: number;
 }
-
-const CELL = /^\$?([A-Za-z]{1,3})\$?(\d{1,7})$/;
 
 /**
  * The letters of a column.
@@ -14,13 +16,7 @@ const CELL = /^\$?([A-Za-z]{1,3})\$?(\d{1,7})$/;
  * @returns for example `A` for 0, `AA` for 26
  */
 export function columnLetters(column: number): string {
-  let rest = column;
-  let letters = '';
-  do {
-    letters = String.fromCharCode(65 + (rest % 26)) + letters;
-    rest = Math.floor(rest / 26) - 1;
-  } while (rest >= 0);
-  return letters;
+  return core.columnLetters(column + 1);
 }
 
 /**
@@ -29,9 +25,7 @@ export function columnLetters(column: number): string {
  * @returns counted from 0
  */
 export function columnNumber(letters: string): number {
-  let number = 0;
-  for (const letter of letters.toUpperCase()) number = number * 26 + letter.charCodeAt(0) - 64;
-  return number - 1;
+  return core.columnNumber(letters) - 1;
 }
 
 /**
@@ -41,7 +35,7 @@ export function columnNumber(letters: string): number {
  * @returns for example `B3`
  */
 export function cellAddress(row: number, column: number): string {
-  return columnLetters(column) + String(row + 1);
+  return core.cellAddress(row + 1, column + 1);
 }
 
 /**
@@ -51,20 +45,10 @@ export function cellAddress(row: number, column: number): string {
  * @throws {Error} where the text is neither
  */
 export function parseArea(text: string): Area {
-  const [first = '', last = first] = text.split(':');
-  const from = CELL.exec(first);
-  const to = CELL.exec(last);
-  if (!from || !to) {
-    throw new Error(`"${text}" is not a cell or a range. Accepted: an address like B3 or A1:C9.`);
-  }
-  const rows = [Number(from[2]) - 1, Number(to[2]) - 1];
-  const columns = [columnNumber(from[1] ?? ''), columnNumber(to[1] ?? '')];
-  return {
-    top: Math.min(...rows),
-    left: Math.min(...columns),
-    bottom: Math.max(...rows),
-    right: Math.max(...columns),
-  };
+  const area = core.parseAddress(text);
+  if (!area) throw new Error(`"${text}" is not a cell or a range. Accepted: an address like B3 or A1:C9.`);
+  const { top, left, bottom, right } = area;
+  return { top: top - 1, left: left - 1, bottom: bottom - 1, right: right - 1 };
 }
 
 /**

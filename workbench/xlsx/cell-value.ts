@@ -15,25 +15,3 @@ export type CellValue = number | string | boolean | null | CellError;
 export function isCellError(value: CellValue): value is CellError {
   return typeof value === 'object' && value !== null;
 }
-
-const ERROR_CODES = new Set([
-  '#DIV/0!',
-  '#N/A',
-  '#NAME?',
-  '#NULL!',
-  '#NUM!',
-  '#REF!',
-  '#VALUE!',
-  '#SPILL!',
-  '#CALC!',
-  '#GETTING_DATA',
-]);
-
-/**
- * Whether a text is the name of a cell error.
- * @param text for example `#N/A`
- * @returns true where a spreadsheet shows this as an error
- */
-export function isErrorCode(text: string): boolean {
-  return ERROR_CODES.has(text);
-}

@@ -2,7 +2,7 @@ import { cellAddress, parseArea } from './address';
 import type { BookCell } from './book';
 import type { CellValue } from './cell-value';
 import { attribute, type ScannedCell, type ScannedSheet } from './sheet-scan';
-import { shiftFormula } from './shift-formula';
+import { moveFormula, type CellPlace } from '../../src/review/audit/move-formula';
 import { decodeEscapes, decodeXml } from './xml';
 
 const FORMULA = /<(?:[\w.-]+:)?f((?:\s[^>]*?)?)(?:\/>|>([\s\S]*?)<\/(?:[\w.-]+:)?f>)/;
@@ -89,6 +89,11 @@ export function readCells(sheet: ScannedSheet, strings: readonly string[]): Map<
   return cells;
 }
 
+/** A cell as a formula counts it, from 1. */
+function placeOf({ row, column }: { row: number; column: number }): CellPlace {
+  return { row: row + 1, column: column + 1 };
+}
+
 function formulaFields(
   stored: StoredFormula,
   cell: ScannedCell,
@@ -106,7 +111,7 @@ function formulaFields(
   const master = masters.get(shared);
   if (!master) return {};
   return {
-    formula: shiftFormula(master.formula, cell.row - master.row, cell.column - master.column),
+    formula: moveFormula(master.formula, placeOf(master), placeOf(cell)),
     shared,
   };
 }

@@ -1,3 +1,4 @@
+import type { ErrorCode } from '../../src/quantity/cell-error';
 import { areaAddress, cellAddress, type Area } from './address';
 import { isCellError, type CellValue } from './cell-value';
 import { attribute, scanSheet, type ScannedCell, type ScannedRow, type ScannedSheet } from './sheet-scan';
@@ -23,7 +24,7 @@ const FORMULA_ELEMENT = /<(?:[\w.-]+:)?f(?:\s[^>]*?)?(?:\/>|>[\s\S]*?<\/(?:[\w.-
 const EXTENSION_ELEMENT = /<(?:[\w.-]+:)?extLst[\s>][\s\S]*?<\/(?:[\w.-]+:)?extLst>/;
 
 // The format knows these; newer errors are stored as #VALUE! and found again when the spreadsheet recalculates.
-const STORED_ERRORS = new Set([
+const STORED_ERRORS: ReadonlySet<string> = new Set<ErrorCode>([
   '#DIV/0!',
   '#N/A',
   '#NAME?',

@@ -1,5 +1,7 @@
 /** A block of cells; rows and columns count from 1. */
 export interface Area {
+  /** Only for the type: a block that counts from 0 is another one. */
+  readonly countsFrom?: 1;
   readonly top: number;
   readonly left: number;
   readonly bottom: number;

@@ -1,4 +1,4 @@
-import { columnLetters, columnNumber } from './address';
+import { columnLetters, columnNumber, LAST_COLUMN, LAST_ROW } from './address';
 import { tokensOf } from './tokens';
 
 /** A cell by its row and column, from 1. */
@@ -21,16 +21,16 @@ const CORNER = /(\$?)([A-Z]{1,3})(\$?)(\d+)|(\$?)([A-Z]{1,3})|(\$?)(\d+)/gi;
  */
 export function moveFormula(formula: string, from: CellPlace, to: CellPlace): string {
   return rewriteAddresses(formula, (address) => {
-    const by = (distance: number, write: (place: number) => string): Rewrite => {
+    const by = (distance: number, last: number, write: (place: number) => string): Rewrite => {
       return (place, fixed) => {
         const moved = fixed ? place : place + distance;
-        return moved < 1 ? OUTSIDE : (fixed ? '$' : '') + write(moved);
+        return moved < 1 || moved > last ? OUTSIDE : (fixed ? '$' : '') + write(moved);
       };
     };
     const moved = rewriteCorners(
       address,
-      by(to.column - from.column, columnLetters),
-      by(to.row - from.row, String),
+      by(to.column - from.column, LAST_COLUMN, columnLetters),
+      by(to.row - from.row, LAST_ROW, String),
     );
     return moved.includes(OUTSIDE) ? '#REF!' : moved;
   });

@@ -1,3 +1,4 @@
+import { errorCode } from '../../quantity/cell-error';
 import type { Shown } from './audited-book';
 
 /** A cell error with what is known about it. */
@@ -11,8 +12,6 @@ export type Value = Shown | ErrorValue;
 
 /** What a formula gives: a value, or rows of values. */
 export type Outcome = Value | readonly (readonly Value[])[];
-
-const ERROR_TEXT = /^#(?:[A-Z]+(?:\/[A0])?[!?]?|GETTING_DATA)$/;
 
 /**
  * Whether a value is an error.
@@ -38,7 +37,8 @@ export function isRows(outcome: Outcome): outcome is readonly (readonly Value[])
  * @returns the value
  */
 export function valueOf(shown: Shown): Value {
-  return isErrorText(shown) ? { error: String(shown), message: '' } : shown;
+  const error = typeof shown === 'string' ? errorCode(shown) : undefined;
+  return error === undefined ? shown : { error, message: '' };
 }
 
 /**
@@ -47,5 +47,5 @@ export function valueOf(shown: Shown): Value {
  * @returns true for `#VALUE!` and the like
  */
 export function isErrorText(shown: Shown): boolean {
-  return typeof shown === 'string' && ERROR_TEXT.test(shown);
+  return typeof shown === 'string' && errorCode(shown) !== undefined;
 }

@@ -1,5 +1,6 @@
 import { comparable } from '../../quantity/cell';
 import { WashdownError } from '../../quantity/problem';
+import { withUnit } from '../../quantity/shown-unit';
 import { show, unitOf } from '../../quantity/systems';
 import { className } from '../../rules/cleaner-classes';
 import { factors } from '../../rules/factors';
@@ -30,10 +31,9 @@ export function overrideFindings(book: AuditedBook, area: SheetArea): AuditFindi
     .filter(({ id }) => inForce.overridden(id))
     .map((factor): AuditFinding => {
       const unit = unitOf(factor.kind, system);
-      const units = unit === '1' ? '' : ` ${unit}`;
-      const value = said(show(inForce.value(factor.id), factor.kind, system));
-      const start = said(shownStart(factor, system));
-      const what = `${factor.id} is ${value}${units}; the starting value is ${start}${units}.`;
+      const value = withUnit(said(show(inForce.value(factor.id), factor.kind, system)), unit);
+      const start = withUnit(said(shownStart(factor, system)), unit);
+      const what = `${factor.id} is ${value}; the starting value is ${start}.`;
       return { kind: 'override', ...at(factor.id), what, todo: TODO };
     });
   const chosen = inForce.chosenClass;

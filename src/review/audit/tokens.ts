@@ -1,4 +1,5 @@
-import { parseAddress } from './address';
+import { ERROR_PATTERN } from '../../quantity/cell-error';
+import { columnNumber, LAST_COLUMN, LAST_ROW, parseAddress } from './address';
 
 /** What a piece of a formula is. */
 export type TokenKind =
@@ -21,7 +22,7 @@ const END = String.raw`(?![\p{L}\p{N}_.(!$])`;
 const kinds: readonly (readonly [TokenKind, RegExp])[] = [
   ['space', /\s+/uy],
   ['text', /"(?:[^"]|"")*"/uy],
-  ['error', /#(?:[A-Z]+(?:\/[A0])?[!?]?|GETTING_DATA)/iuy],
+  ['error', new RegExp(ERROR_PATTERN, 'iuy')],
   [
     'reference',
     new RegExp(`${SHEET}(?:${CELL}(?::${CELL})?|${COLUMN}:${COLUMN}|${ROW}:${ROW})${END}`, 'iuy'),
@@ -58,8 +59,14 @@ function tokenAt(formula: string, at: number, before: Token | undefined): Token 
 
 /** A word such as XYZ2024 looks like an address, but no sheet has the column: it is a name. */
 function isBeyondSheet(reference: string): boolean {
-  const address = reference.slice(reference.lastIndexOf('!') + 1);
-  return !address.includes(':') && parseAddress(address) === undefined;
+  const corners = reference
+    .slice(reference.lastIndexOf('!') + 1)
+    .replaceAll('$', '')
+    .split(':');
+  return !corners.every((corner) => {
+    if (/^\d+$/.test(corner)) return Number(corner) >= 1 && Number(corner) <= LAST_ROW;
+    return /\d/.test(corner) ? parseAddress(corner) !== undefined : columnNumber(corner) <= LAST_COLUMN;
+  });
 }
 
 function bracketsAt(formula: string, start: number): Token | undefined {

@@ -238,7 +238,7 @@ describe('an audit', () => {
     );
     const overrides = ran({ book: cells }).report.findings.filter(({ kind }) => kind === 'override');
     expect(overrides.map(({ address, what }) => `${address} ${what}`)).toEqual([
-      'B2 crew is 5 person; the starting value is 2 person.',
+      'B2 crew is 5 persons; the starting value is 2 persons.',
       'B3 cleaner.class is 1 (neutral detergent); otherwise the need decides.',
       'B4 The suction of Limestone is a value of your own.',
     ]);

@@ -17,6 +17,17 @@ describe('a formula filled into another cell', () => {
     ['=LOG10(B6)*Q2', { row: 5, column: 3 }, '=LOG10(C6)*R2'],
     ['=A4', { row: 1, column: 2 }, '=#REF!'],
     ['=A4', { row: 5, column: 1 }, '=#REF!'],
+    ["='My A1'!A4+$A$4", { row: 5, column: 1 }, "='My A1'!#REF!+$A$4"],
+    ['=SUM(A4:C6)', { row: 5, column: 1 }, '=SUM(#REF!)'],
+    ['=SUM(A:B)', { row: 5, column: 1 }, '=SUM(#REF!)'],
+    ['=SUM(4:5)', { row: 1, column: 2 }, '=SUM(#REF!)'],
+    ['=XFD4', { row: 5, column: 3 }, '=#REF!'],
+    ['=A1048576', { row: 6, column: 2 }, '=#REF!'],
+    // No sheet has the column XFE, nor the row 1048577: names.
+    ['=XFE1+A4', { row: 6, column: 3 }, '=XFE1+B5'],
+    ['=A1048577+A4', { row: 6, column: 3 }, '=A1048577+B5'],
+    ['=#REF!+A4', { row: 6, column: 3 }, '=#REF!+B5'],
+    ['=Walls[Area]&"A1"&LOG10(A4)', { row: 6, column: 3 }, '=Walls[Area]&"A1"&LOG10(B5)'],
   ])('%s', (formula, to, moved) => {
     expect(moveFormula(formula, B5, to)).toBe(moved);
   });

@@ -22,18 +22,32 @@ it('has a row for each caution and place, and says when it was made', () => {
           { where: 'North', why: '300 psi' },
         ],
         stop: true,
-        source: 'practice',
-        kind: 'common practice',
+        source: 'niosh-96-118',
+        kind: 'published',
       },
     ],
     '4 May 2026, 08:00',
   );
-  const source = ['Common practice of the trade', 'common practice'];
+  const source = ['Common practice of the trade', 'common practice', ''];
+  const read = [
+    'NIOSH 96-118, Preventing Carbon Monoxide Poisoning from Small Gasoline-Powered Engines and Tools',
+    'published',
+    'cdc.gov/niosh/docs/96-118a',
+  ];
   expect(rows).toEqual([
-    ['Topic', 'Stop', 'Caution', 'Why it applies here', 'Where', 'Source', 'Kind of source'],
+    [
+      'Topic',
+      'Stop',
+      'Caution',
+      'Why it applies here',
+      'Where',
+      'Source',
+      'Kind of source',
+      'Where to read it',
+    ],
     ['Before anything else', '', 'Follow the label.', '', 'the whole job', ...source],
-    ['Pressure', 'stop', 'Lower it.', '400 psi', 'South', ...source],
-    ['Pressure', 'stop', 'Lower it.', '300 psi', 'North', ...source],
-    ['Made', '', '4 May 2026, 08:00', '', '', '', ''],
+    ['Pressure', 'stop', 'Lower it.', '400 psi', 'South', ...read],
+    ['Pressure', 'stop', 'Lower it.', '300 psi', 'North', ...read],
+    ['Made', '', '4 May 2026, 08:00', '', '', '', '', ''],
   ]);
 });

@@ -24,16 +24,16 @@ describe('tables of ranges', () => {
     const [, ...us] = starterRanges(readFactors([['price.labour', 60]]));
     // The starting values of the table of factors, by hand: 10 and 8 ft2/min, 150, 200 and 60 ft2/h.
     expect(us.map((row) => row.slice(0, 5))).toEqual([
-      ['rate.apply', 7.5, 10, 12.5, 'ft2/min'],
-      ['rate.rinse', 6, 8, 10, 'ft2/min'],
-      ['rate.scrape.moderate', 150, 200, 250, 'ft2/crew-h'],
-      ['rate.scrub', 45, 60, 75, 'ft2/crew-h'],
-      ['rate.maskOn', 112.5, 150, 187.5, 'ft2/crew-h'],
+      ['rate.apply', 7.5, 10, 12.5, 'ft²/min'],
+      ['rate.rinse', 6, 8, 10, 'ft²/min'],
+      ['rate.scrape.moderate', 150, 200, 250, 'ft²/crew-h'],
+      ['rate.scrub', 45, 60, 75, 'ft²/crew-h'],
+      ['rate.maskOn', 112.5, 150, 187.5, 'ft²/crew-h'],
       ['price.labour', 45, 60, 75, 'money/crew-h'],
     ]);
     // 1 ft2 = 0.09290304 m2, NIST SP 811.
     const [, apply] = starterRanges(readFactors([['units', 'SI']]));
-    expect(apply?.slice(1, 5)).toEqual([0.696773, 0.92903, 1.16129, 'm2/min']);
+    expect(apply?.slice(1, 5)).toEqual([0.696773, 0.92903, 1.16129, 'm²/min']);
   });
 
   it('start with ranges that can be read, also at the end of what is accepted and without a price', () => {

@@ -1,7 +1,8 @@
 import type { ICellData, Nullable } from '@univerjs/presets';
 import type { CellContent } from '../../../taskpane/workbook/port';
 import { areaAddress, cellAddress, type Area } from '../../xlsx/address';
-import { isErrorCode, type CellValue } from '../../xlsx/cell-value';
+import { errorCode } from '../../../src/quantity/cell-error';
+import type { CellValue } from '../../xlsx/cell-value';
 import { valueParts } from '../../xlsx/write-cells';
 import { encodeEscapes, encodeXml } from '../../xlsx/xml';
 
@@ -32,7 +33,8 @@ const TEXT = 4;
  * @returns the value; a cell that is filled holds at least an empty text
  */
 export function valueOf(content: CellContent): CellValue {
-  return typeof content === 'string' && isErrorCode(content) ? { error: content } : content;
+  const error = typeof content === 'string' ? errorCode(content) : undefined;
+  return error === undefined ? content : { error };
 }
 
 /**

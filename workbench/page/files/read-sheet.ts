@@ -11,7 +11,8 @@ import type {
 import type { CellContent } from '../../../taskpane/workbook/port';
 import { areaAddress, cellAddress, contains, parseArea, type Area } from '../../xlsx/address';
 import type { BookCell } from '../../xlsx/book';
-import { isCellError, isErrorCode, type CellValue } from '../../xlsx/cell-value';
+import { errorCode } from '../../../src/quantity/cell-error';
+import { isCellError, type CellValue } from '../../xlsx/cell-value';
 import { attribute, scanSheet, type ScannedSheet } from '../../xlsx/sheet-scan';
 import { elements, parseXml } from '../../xlsx/xml';
 import { colourOf, type Palette } from './colour';
@@ -143,7 +144,7 @@ function valueData(value: CellValue): ICellData {
   if (isCellError(value)) return { v: value.error, t: STRING };
   if (typeof value === 'number') return { v: value, t: NUMBER };
   if (typeof value === 'boolean') return { v: value ? 1 : 0, t: BOOLEAN };
-  const another = READS_AS_ANOTHER.test(value) || isErrorCode(value);
+  const another = READS_AS_ANOTHER.test(value) || errorCode(value) !== undefined;
   return { v: value, t: another ? TEXT : STRING };
 }
 

@@ -1,6 +1,6 @@
 import type { ICellData, IRowData, IWorksheetData, Nullable } from '@univerjs/presets';
 import { cellAddress, contains, parseArea, type Area } from '../../xlsx/address';
-import { shiftFormula } from '../../xlsx/shift-formula';
+import { moveFormula } from '../../../src/review/audit/move-formula';
 import { attribute, type ScannedCell, type ScannedSheet } from '../../xlsx/sheet-scan';
 import type { BookCell } from '../../xlsx/book';
 import type { CellValue } from '../../xlsx/cell-value';
@@ -164,7 +164,8 @@ export class CellsWriter {
     if (cell?.f) return cell.f;
     const shared = cell?.si ? this.#formulas.get(cell.si) : undefined;
     if (!shared) return undefined;
-    return `=${shiftFormula(shared.formula.replace(/^=/, ''), row - shared.row, column - shared.column)}`;
+    const from = { row: shared.row + 1, column: shared.column + 1 };
+    return `=${moveFormula(shared.formula.replace(/^=/, ''), from, { row: row + 1, column: column + 1 })}`;
   }
 
   #formulaCell(
