@@ -77,6 +77,7 @@ class Face {
   rinse = 0;
   change = 0;
   below = 0;
+  tend = 0;
   all = 0;
   absorbed = 0;
   preWetWater = 0;
@@ -319,8 +320,7 @@ export function bareLoop(
     zone.rinsing += face.rinse * slow;
     zone.changing += face.change * slow;
     zone.wettingBelow += face.below * slow;
-    zone.tending +=
-      (face.all - face.prewet - face.apply - face.scrub - face.rinse - face.change - face.below) * slow;
+    zone.tending += face.tend * slow;
     const rate = row[residueAt] === 'heavy' ? scrapeHeavy : isLight(row) ? scrapeLight : scrapeModerate;
     zone.scrape += (slow / rate) * hardness;
     if (row[brushedAt] === 'priced') zone.brushing += net / brushRate;
@@ -378,6 +378,7 @@ function faceFiller(
     const scrub = brushing / team;
     let passes = 1;
     let cycle = rinse;
+    let held = 0;
     let change = 0;
     let prewet = 0;
     face.absorbed = 0;
@@ -391,6 +392,7 @@ function faceFiller(
       const quicker = Math.max(Math.min(apply, rinse), slower - (most - least) / patch);
       const wait = Math.max(0, least - patch * (quicker + each));
       cycle = passes * (slower + quicker + wait / patch);
+      held = passes * (quicker - Math.min(apply, rinse) + wait / patch);
       change = (passes * patchChange) / patch;
       if (atLeast <= 0 || passes > mostApplications) cycle = NaN;
       const S = suction * fieldShare;
@@ -416,6 +418,7 @@ function faceFiller(
     face.rinse = passes * rinse;
     face.change = change * team;
     face.below = below;
+    face.tend = Math.max(0, free - prewet - below) + held;
     face.belowWater = wettedBelow * belowWater;
     face.all = time * team;
   };
