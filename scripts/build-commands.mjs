@@ -9,7 +9,8 @@ import { COMMANDS, MADE_OF, madeOf, root } from './built.mjs';
 const PAGE = join(root, 'out', 'workbench');
 
 // Some packages ask for others while they run.
-const REQUIRE = "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);";
+const REQUIRE =
+  "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);";
 
 /** Bundles the commands that people wait for, so that they start without a loader of TypeScript. */
 async function buildCommands() {

@@ -25,7 +25,9 @@ function runOnce(report: string): string[] {
   const { status } = spawnSync(process.execPath, [VITEST, ...args], { cwd: ROOT, stdio: 'ignore' });
   if (!existsSync(report)) return ['the test runner: it gave no report'];
   const failed = failuresOf(JSON.parse(readFileSync(report, 'utf8')) as RunReport, ROOT);
-  return failed.length === 0 && status !== 0 ? ['the test runner: something failed outside of a file'] : failed;
+  return failed.length === 0 && status !== 0
+    ? ['the test runner: something failed outside of a file']
+    : failed;
 }
 
 function steady(runs: number, busy: number): string[][] {

@@ -24,11 +24,9 @@ let errors: string[];
 const folder = mkdtempSync(join(tmpdir(), 'washdown-workbench-'));
 
 beforeAll(async () => {
-  command = spawn(
-    process.execPath,
-    [resolve('scripts/run-built.mjs'), 'workbench/serve/main.ts', '--no-open'],
-    { stdio: ['ignore', 'pipe', 'inherit'], detached: true },
-  );
+  command = spawn(process.execPath, [resolve('scripts/run-command.mjs'), 'start', '--no-open'], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
   address = await new Promise((found, failed) => {
     let text = '';
     command.once('exit', (code) => {
@@ -44,8 +42,7 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await browser.close();
-  // The script has started another process, which is in its group.
-  if (command.pid !== undefined) process.kill(-command.pid);
+  command.kill();
   rmSync(folder, { recursive: true });
 });
 beforeEach(async () => {
@@ -100,7 +97,10 @@ const shows = (sheet: string, cell: string) => expect.poll(() => value(sheet, ce
 async function goTo(sheet: string, cell: string): Promise<void> {
   await page.evaluate((place) => (globalThis as Host).washdownWorkbook.goTo(place), { sheet, address: cell });
   await page.locator('#__editor___INTERNAL_EDITOR__DOCS_NORMAL').focus();
+  await expect.poll(selection).toEqual({ sheet, address: cell });
 }
+
+const FUNCTION_LIST = 'ul[data-u-comp=sheets-formula-editor]';
 
 const selection = () => page.evaluate(() => (globalThis as Host).washdownWorkbook.selection());
 
@@ -118,6 +118,8 @@ async function type(sheet: string, cell: string, texts: readonly string[]): Prom
     await cursorAt(place);
     if (text === '') await page.keyboard.press('Delete');
     else await page.keyboard.type(text, { delay: 10 });
+    // While the list of functions is there, Tab takes one of it.
+    if (text.startsWith('=')) await page.locator(FUNCTION_LIST).waitFor({ state: 'hidden' });
     await page.keyboard.press('Tab');
   }
   await cursorAt(texts.length);
