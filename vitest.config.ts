@@ -9,6 +9,9 @@ export default defineConfig({
   test: {
     reporters: ['default', './tests/slowest.ts', './tests/closing-line.ts'],
     maxWorkers: WORKERS,
+    // A busy machine is slow, not wrong.
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
     projects: [
       {
         extends: true,
@@ -16,8 +19,6 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
           exclude: [IN_BROWSER],
-          testTimeout: 60_000,
-          hookTimeout: 120_000,
         },
       },
       {
@@ -26,10 +27,8 @@ export default defineConfig({
           name: 'browser',
           include: [IN_BROWSER],
           sequence: { groupOrder: 1 },
-          // A busy machine is slow, not wrong: what a person would see may take its time to show.
+          // What a person would see may take its time to show.
           expect: { poll: { timeout: 60_000 } },
-          testTimeout: 180_000,
-          hookTimeout: 180_000,
         },
       },
     ],
