@@ -2,6 +2,7 @@ import { spawn, type ChildProcess } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import type { FUniver } from '@univerjs/presets';
 import ExcelJS from 'exceljs';
 import type { Browser, FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, afterEach, describe, expect, it } from 'vitest';
@@ -78,7 +79,7 @@ const said = (text: string) => page.locator('#said').getByText(text).waitFor();
 const picture = (name: string) => page.screenshot({ path: join(SCREENS, `${name}.png`) });
 
 type Host = typeof globalThis & { washdownWorkbook: WorkbookPort };
-type Shown = { washdownWorkbook: { book: PageBook } };
+type Shown = { washdownWorkbook: { book: PageBook; api: FUniver } };
 
 function values(sheet: string, range: string): Promise<CellContent[][]> {
   return page.evaluate((place) => (globalThis as Host).washdownWorkbook.readRange(place), {
@@ -208,6 +209,41 @@ describe('the demo bid', () => {
       .getByText(/of \d+ formulas show what they should/)
       .first()
       .waitFor();
+  });
+
+  it('only the formulas that an edit touches are worked out', async () => {
+    /** Changes a cell, and gives how many formulas were worked out for it. */
+    const workedOut = async (sheet: string, cell: string, content: string | number): Promise<number> => {
+      await page.evaluate(
+        ([name, address, put]) => {
+          const { book, api } = (globalThis as unknown as Shown).washdownWorkbook;
+          Object.assign(globalThis, { workedOut: 0 });
+          api.getFormula().calculationProcessing(({ totalFormulasToCalculate }) => {
+            Object.assign(globalThis, { workedOut: totalFormulasToCalculate });
+          });
+          book.workbook.getSheetByName(name)?.getRange(address).setValue(put);
+        },
+        [sheet, cell, content] as const,
+      );
+      await shows(sheet, cell).toBe(content);
+      return page.evaluate(() => (globalThis as unknown as { workedOut: number }).workedOut);
+    };
+    const file = new ExcelJS.Workbook();
+    await file.xlsx.readFile(resolve('out/workbench/demo-bid-us.xlsx'));
+    const formulas = file.worksheets.flatMap((sheet) => {
+      const found: string[] = [];
+      sheet.eachRow((row) => {
+        row.eachCell(({ formula }) => {
+          if (formula) found.push(formula);
+        });
+      });
+      return found;
+    });
+    const ofWalls = formulas.filter((formula) => formula.includes('Walls[#All]'));
+    expect(await workedOut('Bid', 'H60', 'a note')).toBe(0);
+    const touched = await workedOut('Walls', 'E3', 777);
+    expect(touched).toBeGreaterThanOrEqual(ofWalls.length);
+    expect(touched).toBeLessThan(formulas.length);
   });
 
   it('a row that is put into the table counts at once, and again when it changes', async () => {
