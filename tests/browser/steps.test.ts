@@ -64,7 +64,7 @@ describe('steps to look at', () => {
     await page.getByLabel('Zone').selectOption('Court');
     await page.getByText('This zone is washed with clear water').waitFor();
     expect(await page.getByText('Dwell clock').count()).toBe(0);
-    expect(await page.locator('.step').count()).toBe(8);
+    await expect.poll(() => page.locator('.step').count()).toBe(8);
     await typeWall(page, 'M6', 'yes');
     await page.getByText('Nothing is washed here: every wall of the zone is masked.').waitFor();
     await typeWall(page, 'D6', 'Cheese');
@@ -169,7 +169,7 @@ describe('progress', () => {
     const { page } = await tests.open(siteBook([], renamed));
     await keepSteps(page, kept);
     await showPanel(page, 'Steps');
-    expect(await page.getByLabel('Zone').inputValue()).toBe('Façade 1');
+    await expect.poll(() => page.getByLabel('Zone').inputValue()).toBe('Façade 1');
     await step(page, 'Age of the wall').getByText('✓ Done. R. Mason').waitFor();
     await step(page, 'Age of the wall').getByText(': laid in April').waitFor();
     await pass(page, 'Sample area');
@@ -256,7 +256,7 @@ describe('the dwell clock', () => {
     const { page } = await steps();
     await page.getByRole('button', { name: 'Start: first stroke' }).click({ force: true });
     expect(await page.getByRole('timer').count()).toBe(0);
-    expect(await clock(page).innerText()).toContain('Waits for "Age of the wall".');
+    await expect.poll(() => clock(page).innerText()).toContain('Waits for "Age of the wall".');
   });
 
   it('warns at least and most dwell, in words, and keeps the patch', async () => {
@@ -267,13 +267,13 @@ describe('the dwell clock', () => {
     await expect.poll(() => alert(page)).toBe('Leave it to work until 3 min, and keep it wet.');
     await timeIs(page, '08:02:59');
     await expect.poll(() => page.getByRole('timer').innerText()).toBe('2:59');
-    expect(await clock(page).innerText()).toContain('Let it work');
+    await expect.poll(() => clock(page).innerText()).toContain('Let it work');
     await timeIs(page, '08:03:00');
     await expect.poll(() => alert(page)).toContain('Least dwell reached. Start to rinse at 4 min');
     await picture(page, 'site-steps-dwell-within');
     await timeIs(page, '08:05:01');
     await expect.poll(() => alert(page)).toBe('Rinse now: the most dwell of 5 min is over.');
-    expect(await clock(page).innerText()).toContain('Too long: rinse now');
+    await expect.poll(() => clock(page).innerText()).toContain('Too long: rinse now');
     expect(await violations(page)).toEqual([]);
     await picture(page, 'site-steps-dwell-over');
 
@@ -303,7 +303,7 @@ describe('the dwell clock', () => {
     await expect.poll(() => clock(page).innerText()).toContain('Within its dwell');
     await timeIs(page, '08:03:52');
     await expect.poll(() => alert(page)).toContain('the cleaner may have dried, 3.85 min in this weather');
-    expect(await clock(page).innerText()).toContain('Dry: rinse now');
+    await expect.poll(() => clock(page).innerText()).toContain('Dry: rinse now');
     await picture(page, 'site-steps-dwell-dried');
   });
 
@@ -327,7 +327,7 @@ describe('the dwell clock', () => {
   it('does not start where no patch stays within the dwell', async () => {
     const { page } = await steps(siteBook([['weather.film', 0.01]]));
     await pass(page, 'Age of the wall');
-    expect(await clock(page).innerText()).toContain('No contact window');
+    await expect.poll(() => clock(page).innerText()).toContain('No contact window');
     await page.getByRole('button', { name: 'Start: first stroke' }).click({ force: true });
     expect(await page.getByRole('timer').count()).toBe(0);
   });
