@@ -53,7 +53,8 @@ export const openingPerimeterMissing = rowCheck(
 
 /** Residue that was seen and brushing that foretells it, both stated. */
 export const residueAndBrushed = rowCheck(
-  (row) => row.residue !== undefined && row.brushedStated,
+  // Brushing that is priced here is stated for its price.
+  (row) => row.residue !== undefined && row.brushedStated && !row.brushPriced,
   () => ({
     check: 'stated twice',
     what: 'Residue and Brushed are both stated: Residue counts',
