@@ -57,9 +57,6 @@ export function patchTimes(cycle: WashCycle, factors: FactorsInForce): PatchTime
 export function patchesToWash(washes: readonly SiteWash[]): number {
   const all = washes
     .flatMap(({ walls }) => walls)
-    .reduce(
-      (sum, { area, how: { cycle } }) => sum + (cycle ? (area / cycle.patch) * cycle.passes : 0),
-      0,
-    );
+    .reduce((sum, { area, how: { cycle } }) => sum + (cycle ? (area / cycle.patch) * cycle.passes : 0), 0);
   return Math.ceil(all - constants.guard.value);
 }

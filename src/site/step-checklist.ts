@@ -78,7 +78,9 @@ function noticeOf({ zone, first, later }: StepSite): string {
       ? ['Nothing is washed here: every wall of the zone is masked.']
       : []),
     ...(first === undefined && later.length > 0
-      ? ['Every wall of the zone is masked: the masonry is uncovered and washed afterwards, at its own class.']
+      ? [
+          'Every wall of the zone is masked: the masonry is uncovered and washed afterwards, at its own class.',
+        ]
       : []),
     ...(first?.class === 0
       ? [

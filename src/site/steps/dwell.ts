@@ -43,6 +43,8 @@ export function mistTodo({ zone, factors }: Pick<StepSite, 'zone' | 'factors'>):
     `It dries before the most dwell is over: mist it at least every ${every}, or wash smaller areas, in shade, or at a cooler hour.`,
     ...(driesTooSoon(zone, factors) === undefined
       ? []
-      : ['Without misting it is dry before even the least dwell is over: do not apply without water at hand.']),
+      : [
+          'Without misting it is dry before even the least dwell is over: do not apply without water at hand.',
+        ]),
   ];
 }

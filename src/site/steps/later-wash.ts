@@ -26,16 +26,16 @@ export function laterWash(own: CleanerClass): StepBuilder {
     const rows = rowsOf(wash);
     const among = new Set(rows);
     const clear = wash.class === 0;
-    const covered = zone.zone.rows.filter(
-      ({ masked, material }) => masked && material.ceiling < wash.class,
-    );
+    const covered = zone.zone.rows.filter(({ masked, material }) => masked && material.ceiling < wash.class);
     const limited = overPressure(zone, factors);
     return {
       id: `later-${String(own) as '0' | '1' | '2' | '3'}`,
       title: `Afterwards: ${materialsNamed(rows)}, class ${String(wash.class)}, ${className(wash.class)}`,
       todo: [
         `Uncover ${wallsNamed(rows)} once the walls washed before are rinsed. What is clean lies bare: wet it before this wash runs over it.`,
-        ...(covered.length > 0 ? [`Leave covered: ${materialsNamed(covered)} (${wallsNamed(covered)}).`] : []),
+        ...(covered.length > 0
+          ? [`Leave covered: ${materialsNamed(covered)} (${wallsNamed(covered)}).`]
+          : []),
         ...(clear
           ? ['Scrub with a soft brush that is not metal, and rinse with clear water, from the top down.']
           : [

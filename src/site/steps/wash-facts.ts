@@ -205,9 +205,7 @@ export function rinseFacts(
       const material = materialOf(walls);
       return material ? pressureFact('', material, factors) : factorFact('', 'nozzle.pressure', factors);
     }),
-    ...wallFacts('Flow', wash.walls, (walls) =>
-      resultFact('', flowOf(walls), 'flow', 'nozzleFlow', factors),
-    ),
+    ...wallFacts('Flow', wash.walls, (walls) => resultFact('', flowOf(walls), 'flow', 'nozzleFlow', factors)),
     ...wallFacts('Pace of rinsing, one person', wash.walls, (walls) => {
       const { cycle } = walls.how;
       const own = flowOf(walls) / factors.value('rinse.perArea');
