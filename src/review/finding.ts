@@ -20,7 +20,10 @@ export interface Finding {
 
 /** What a check looks at. */
 export interface Checked {
+  /** The zones asked for. */
   readonly zones: readonly ZoneEstimate[];
+  /** All zones of the job. */
+  readonly job: readonly ZoneEstimate[];
   readonly factors: FactorsInForce;
 }
 

@@ -1,5 +1,5 @@
 import { dryingTime } from '../estimate/drying';
-import { reactionForce, rinseFlow } from '../estimate/nozzle';
+import { nozzleFlow, reactionForce } from '../estimate/nozzle';
 import type { ZoneEstimate } from '../estimate/schedule';
 import { residueOf } from '../govern/residue';
 import { tooOld, tooYoung } from '../hazards/age';
@@ -192,8 +192,9 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
       : { why: used.map(([mass, name]) => `${amount(mass, 'mass', system)} of ${name}`).join(', ') };
   },
   jet: (zone, _, { factors }) => {
-    const flow = rinseFlow(factors);
-    const force = reactionForce(flow, factors.value('nozzle.pressure'));
+    const pressure = factors.value('nozzle.pressure');
+    const flow = nozzleFlow(factors.value('nozzle.number'), pressure);
+    const force = reactionForce(flow, pressure);
     return !isWashed(zone)
       ? undefined
       : {

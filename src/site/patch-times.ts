@@ -58,5 +58,5 @@ export function patchesToWash(washes: readonly SiteWash[]): number {
   const all = washes
     .flatMap(({ walls }) => walls)
     .reduce((sum, { area, how: { cycle } }) => sum + (cycle ? (area / cycle.patch) * cycle.passes : 0), 0);
-  return Math.ceil(all - constants.guard.value);
+  return all > 0 ? Math.ceil(all - constants.guard.value) : 0;
 }

@@ -630,8 +630,8 @@ const cases: readonly Case[] = [
     // 64.5 ft2 a labor-hour and scraping at 500 take 1.75 more, re-clean and moves 0.13: 100 / (3.88 * 8 / 7.25).
     found: [
       [
-        'South',
-        /^23\.\d+ ft² a labor-hour over all, outside of 25\.02 ft² a labor-hour to 68\.13 ft² a labor-hour/,
+        'the whole job',
+        /^23\.\d+ ft²\/labor-h over all, outside of 25\.02 ft²\/labor-h to 68\.13 ft²\/labor-h/,
       ],
     ],
   },
@@ -645,7 +645,7 @@ const cases: readonly Case[] = [
       ['working.share', 1],
     ],
     // (0.1 + 0.1186 + 0.5 / 41) * 2 persons = 0.46 min/ft2 make 130 ft2 a labor-hour before scraping, moves and set-up.
-    found: [['the whole job', /^1\d\d(\.\d)? ft² a labor-hour over all/]],
+    found: [['the whole job', /^1\d\d(\.\d)? ft²\/labor-h over all/]],
   },
   { says: 'a wall of 1,000 ft2', check: yieldOutsideNorms, rows: [wall('A', { Area: 1000 })], found: [] },
   {
@@ -747,6 +747,30 @@ describe('each check', () => {
       expect(tried.some(({ found }) => found.length > 0)).toBe(true);
       expect(tried.some(({ found }) => found.length === 0)).toBe(true);
     }
+  });
+});
+
+describe('checks of one zone', () => {
+  const rows = [
+    wall('A'),
+    wall('B', { Material: 'Limestone', Masked: 'only' }),
+    wall('C', { Material: 'Limestone', Zone: 'North', Access: 'scaffold' }),
+  ];
+  const whole = checked(rows, [['scaffold', 'yes']]);
+  const south = { ...whole, zones: whole.zones.slice(0, 1) };
+
+  it.each([
+    ['masonry that another zone washes', washedNowhere],
+    ['a scaffold that another zone uses', scaffoldUnused],
+    ['the yield of the whole job', yieldOutsideNorms],
+  ])('know the rest of the job: %s', (_, check) => {
+    expect(check(south)).toEqual([]);
+  });
+
+  it('would speak of each where the zone is all there is', () => {
+    const alone = { ...whole, zones: south.zones, job: south.zones };
+    for (const check of [washedNowhere, scaffoldUnused, yieldOutsideNorms])
+      expect(check(alone)).toHaveLength(1);
   });
 });
 

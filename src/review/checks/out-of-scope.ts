@@ -12,8 +12,8 @@ export const leftOut = hazardCheck(outOfScope, (_, rows) => ({
 }));
 
 /** Masonry that is covered and left unwashed, and that no other row washes. */
-export const washedNowhere: Check = ({ zones }) => {
-  const washed = new Set(zones.flatMap(({ zone }) => zone.rows.filter(isWashedRow).map(faceOf)));
+export const washedNowhere: Check = ({ zones, job }) => {
+  const washed = new Set(job.flatMap(({ zone }) => zone.rows.filter(isWashedRow).map(faceOf)));
   return zones.flatMap((zone): Finding[] => {
     const rows = outOfScope(zone).filter((row) => !washed.has(faceOf(row)));
     return rows.length === 0

@@ -17,9 +17,9 @@ export const teamOfOne: Check = ({ zones, factors }) =>
       ];
 
 /** A scaffold that is in the bid though no wall is reached by it. */
-export const scaffoldUnused: Check = ({ zones, factors }) => {
+export const scaffoldUnused: Check = ({ job, factors }) => {
   const usual = factors.choice('access.kind');
-  const used = zones.some(({ zone }) => zone.rows.some(({ access }) => (access ?? usual) === 'scaffold'));
+  const used = job.some(({ zone }) => zone.rows.some(({ access }) => (access ?? usual) === 'scaffold'));
   return factors.choice('scaffold') !== 'yes' || used
     ? []
     : [
