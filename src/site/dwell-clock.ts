@@ -6,8 +6,10 @@ export interface DwellLimits {
   readonly most: number;
   /** Infinite where nothing dries. */
   readonly dries: number;
-  /** When the plan starts to rinse; undefined where there is no patch, or walls differ. */
+  /** When the plan starts to rinse, at the wall where that is first; undefined where there is no patch. */
   readonly rinseAt: number | undefined;
+  /** The same at the wall where it is last; left out where all walls are alike. */
+  readonly rinseAtMost?: number | undefined;
   /** When the last point, which was covered last, has had its most dwell; undefined where there is no patch. */
   readonly lastBy: number | undefined;
 }
@@ -63,7 +65,7 @@ function isMisted({ most, dries }: DwellLimits): boolean {
 }
 
 function sayOf(phase: DwellPhase, elapsed: number, limits: DwellLimits): string {
-  const { least, most, dries, rinseAt, lastBy } = limits;
+  const { least, most, dries, rinseAt, rinseAtMost, lastBy } = limits;
   switch (phase) {
     case 'set back':
       return 'The clock of this device was set back behind the start. Go by the wall, rinse, and start anew.';
@@ -79,8 +81,8 @@ function sayOf(phase: DwellPhase, elapsed: number, limits: DwellLimits): string 
         : `Leave it to work until ${rounded(least)} min, and keep it wet.`;
     case 'within': {
       const rinsing =
-        rinseAt !== undefined && elapsed < rinseAt
-          ? `Least dwell reached. Start to rinse at ${rounded(rinseAt)} min, in the order of applying.`
+        rinseAt !== undefined && elapsed < (rinseAtMost ?? rinseAt)
+          ? `Least dwell reached. Start to rinse at ${rounded(rinseAt)} ${rinseAtMost === undefined ? 'min' : `to ${rounded(rinseAtMost)} min, as the steps say of each wall`}, in the order of applying.`
           : `Rinse, in the order of applying; the last point by ${rounded(most)} min of its own dwell.`;
       return isMisted(limits) ? `${rinsing} ${mistSaying(elapsed, dries)}` : rinsing;
     }

@@ -6,8 +6,8 @@ import type { DwellLimits } from '../../src/site/dwell-clock';
 import { patchTimes } from '../../src/site/patch-times';
 
 /**
- * What the dwell clock of a zone goes by. Where its walls are not washed alike, each has its own times in the steps: then
- * the clock tells none of them, and the last point counts by the wall where it comes first.
+ * What the dwell clock of a zone goes by. Where its walls are not washed alike, each has its own times in the steps: the
+ * clock tells the first and the last start, and counts the last point by the wall where it comes first.
  * @param zone its estimate
  * @param factors the factors in force
  * @returns least and most dwell, time to dry, when the plan starts to rinse, and when the last point has to be rinsed
@@ -15,14 +15,14 @@ import { patchTimes } from '../../src/site/patch-times';
 export function dwellLimits(zone: ZoneEstimate, factors: FactorsInForce): DwellLimits {
   const times = zone.washed.flatMap(({ how: { cycle } }) => (cycle ? [patchTimes(cycle, factors)] : []));
   const starts = times.map(({ rinseAt }) => rinseAt);
-  const [first] = starts;
-  const same =
-    first !== undefined && starts.every((at) => Math.abs(at - first) <= constants.guard.value * first);
+  const [first, last] = [Math.min(...starts), Math.max(...starts)];
+  const alike = last - first <= constants.guard.value * last;
   return {
     least: factors.value('dwell.least'),
     most: factors.value('dwell.most'),
     dries: dryingTime(factors),
-    rinseAt: same ? first : undefined,
+    rinseAt: times.length === 0 ? undefined : first,
+    rinseAtMost: times.length === 0 || alike ? undefined : last,
     lastBy: times.length === 0 ? undefined : Math.min(...times.map(({ lastBy }) => lastBy)),
   };
 }

@@ -48,6 +48,13 @@ describe('the dwell clock', () => {
     expect(at(60).say).not.toContain('Mist');
   });
 
+  it('tells both starts where walls differ', () => {
+    expect(at(250, { rinseAtMost: 4.5 }).say).toBe(
+      'Least dwell reached. Start to rinse at 4 to 4.5 min, as the steps say of each wall, in the order of applying.',
+    );
+    expect(at(271, { rinseAtMost: 4.5 }).say).toContain('Rinse, in the order of applying');
+  });
+
   it('lets the last point have its own dwell', () => {
     expect(at(360, { lastBy: 6.9 }).say).toBe(
       'Rinse now: the most dwell of 5 min is over where you began; the last point by 6.9 min on this clock.',
