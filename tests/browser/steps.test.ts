@@ -145,6 +145,8 @@ describe('gates', () => {
 
   it('are to be passed again when a wall is washed that was masked', async () => {
     const { page } = await steps();
+    await typeWall(page, 'M5', 'only');
+    await page.getByText('Out of scope: S-4').waitFor();
     await pass(page, 'Age of the wall', 'Sample area', 'Protection up');
     await typeWall(page, 'M5', 'no');
     await step(page, 'Age of the wall')
@@ -333,9 +335,15 @@ describe('the dwell clock', () => {
   });
 
   it('does not start where no patch stays within the dwell', async () => {
-    const { page } = await steps(siteBook([['weather.film', 0.01]]));
+    const { page } = await steps(
+      siteBook([
+        ['rate.apply', 1],
+        ['cleaner.class', 2],
+      ]),
+    );
     await pass(page, 'Age of the wall');
-    expect(await clock(page).innerText()).toContain('No contact window');
+    // The smallest patch, 8 ft2, takes 8 min to cover.
+    expect(await clock(page).innerText()).toContain('Wall S-1 has no contact window');
     await page.getByRole('button', { name: 'Start: first stroke' }).click({ force: true });
     expect(await page.getByRole('timer').count()).toBe(0);
   });
