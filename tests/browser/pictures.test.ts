@@ -75,10 +75,10 @@ it('many walls are drawn without a label that would not fit', async () => {
   await picture(page, 'site-elevation-many');
 });
 
-it('the bars of crew-hours carry their numbers and add up', async () => {
+it('the bars of labor-hours carry their numbers and add up', async () => {
   const { page } = await openPanel(tests, 'Steps', siteBook());
-  await page.getByRole('button', { name: 'Crew-hours by part' }).click();
-  const together = Number(await page.locator('.hours tfoot .number').innerText());
+  await page.getByRole('button', { name: 'Labor-hours by part' }).click();
+  const together = Number(await page.locator('.hours tfoot .number').first().innerText());
   const numbers = (await page.locator('.hours tbody .number').allInnerTexts()).map(Number);
   expect(numbers.length).toBeGreaterThan(6);
   // Each is rounded to three digits.
