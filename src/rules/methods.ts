@@ -133,6 +133,7 @@ export const methods = {
   concentrate: { rule: 'Concentrate in the mix', ...computed },
   mixWater: { rule: 'Water in the mix', ...computed },
   noCleaner: { rule: 'Clear water needs no cleaner', ...computed },
+  perimeter: { rule: 'Edges that the masking laps over', ...computed },
   lapArea: { rule: 'Band of laps along the perimeters', ...computed },
   openingsEdge: {
     rule: 'Openings without a perimeter: that of their square, the least possible',
