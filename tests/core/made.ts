@@ -26,11 +26,11 @@ export interface MadeRow {
   /** ft */
   readonly openingPerimeter?: number;
   readonly fixtures?: number;
-  readonly mortar?: MortarType;
-  readonly residue?: Residue;
+  readonly mortar?: MortarType | undefined;
+  readonly residue?: Residue | undefined;
   readonly brushed?: boolean;
   readonly mask?: Mask;
-  readonly access?: AccessKind;
+  readonly access?: AccessKind | undefined;
   /** g on 30 in2 */
   readonly suction?: number;
   readonly receives?: string;

@@ -213,3 +213,8 @@ export function expectSame(ours: number, theirs: number, what: string, relative 
   if (!(Math.abs(ours - theirs) <= relative * scale))
     expect.fail(`${what}: ${String(ours)} is not ${String(theirs)}`);
 }
+
+/** The most that a factor accepts, in US units. */
+export function mostOf(id: string): number {
+  return factorTable.find((row) => row.id === id)?.most ?? NaN;
+}
