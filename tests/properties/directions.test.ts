@@ -212,7 +212,7 @@ it('a row that tolerates less never takes fewer hours', () => {
         if (tough < delicate) moved++;
       },
     ),
-    { numRuns: 2 * RUNS },
+    { numRuns: RUNS },
   );
   expect(moved).toBeGreaterThan(0);
 });

@@ -9,7 +9,7 @@ import { residues } from '../../src/rules/residues';
 import { estimateOf, type Lines, type MadeRow } from '../core/made';
 
 /** How many jobs a property is tried on; more are asked for by hand. */
-export const RUNS = Number(process.env['PROPERTY_RUNS'] ?? 300);
+export const RUNS = Number(process.env['PROPERTY_RUNS'] ?? 200);
 
 /** What rounding may add up to. */
 export const RELATIVE = 1e-9;

@@ -17,19 +17,21 @@ const priceParts = quantityIds.filter((id) => id.startsWith('price') && id !== '
 const sumOf = (of: Readonly<Quantities>, ids: readonly QuantityId[]): number =>
   ids.reduce((sum, id) => sum + of[id], 0);
 
+const isAmount = (value: number): boolean => Number.isFinite(value) && value >= 0;
+
 it('every number is finite and not below zero, or the wall is named that cannot be washed so', () => {
   let refused = 0;
+  // With a class of the user's own there may be no cycle; by the rule there is clear water at least.
+  const chosen = fc.option(fc.constantFrom(1, 2, 3), { nil: undefined });
   fc.assert(
-    fc.property(rows, ownFactors, (made, own) => {
+    fc.property(rows, ownFactors, chosen, (made, given, of) => {
+      const own = of === undefined ? given : withFactors(given, { 'cleaner.class': of });
       const ofRows: Quantities[] = [];
       const job = estimateOf(made, own, (_, quantities) => ofRows.push({ ...quantities }));
       for (const { totals, finding } of job.zones) {
-        for (const id of quantityIds) {
-          const value = totals[id];
-          if (finding === undefined)
-            expect(Number.isFinite(value) && value >= 0, `${id} is ${String(value)}`).toBe(true);
-          else expect(value >= 0 || Number.isNaN(value), `${id} is ${String(value)}`).toBe(true);
-        }
+        for (const id of quantityIds)
+          if (!isAmount(totals[id]) && !(finding !== undefined && Number.isNaN(totals[id])))
+            expect.fail(`${id} is ${String(totals[id])}`);
         if (finding === undefined) continue;
         expect(finding).toMatch(/^Wall W\d .* Accepted: .*(patch\.least|dwell\.most)/u);
         refused++;
@@ -37,9 +39,9 @@ it('every number is finite and not below zero, or the wall is named that cannot 
       if (job.finding !== undefined) return;
       for (const ofRow of ofRows)
         for (const id of quantityIds)
-          expect(Number.isFinite(ofRow[id]) && ofRow[id] >= 0, `${id} is ${String(ofRow[id])}`).toBe(true);
+          if (!isAmount(ofRow[id])) expect.fail(`${id} of a row is ${String(ofRow[id])}`);
     }),
-    { numRuns: 2 * RUNS },
+    { numRuns: RUNS },
   );
   expect(refused).toBeGreaterThan(0);
 });
@@ -222,7 +224,7 @@ it('a square foot more costs no more than its own share', () => {
       if (!(cost <= most * (1 + 1e-6) + before.totals.laborHours * RELATIVE))
         expect.fail(`${String(more)} ft2 more takes ${String(cost)} h, its share is ${String(most)}`);
     }),
-    { numRuns: 2 * RUNS },
+    { numRuns: RUNS },
   );
 });
 
