@@ -3,7 +3,6 @@ import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import { edgeLength, openingsEdge } from '../walls/edge-length';
 import type { WallRow } from '../walls/wall-row';
-import { isWashedLater } from '../walls/washed-later';
 
 /** The allowances of masking. */
 export interface MaskingAllowances {
@@ -57,7 +56,8 @@ export function maskingAllowances(factors: FactorsInForce): MaskingAllowances {
  */
 export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder): Masking {
   const surface = row.masked ? row.area : row.openings;
-  const later = isWashedLater(row);
+  // Whatever its area, so that rows put together have the sums of the rows.
+  const later = row.mask === 'yes' && row.material.masonry;
   const edge = row.masked ? edgeOf(row, rec) : 0;
   const opened = row.masked && !later ? 0 : edgeOfOpenings(row, rec);
   const perimeter = edge + opened;

@@ -1,4 +1,4 @@
-import { estimateJob, type JobEstimate, type RowTaker } from '../../src/estimate/schedule';
+import { estimateJob, type JobEstimate, type RowTaker, type ZoneEstimate } from '../../src/estimate/schedule';
 import { toBase } from '../../src/quantity/conversions';
 import { metres, squareMetres } from '../../src/quantity/quantities';
 import type { AccessKind } from '../../src/rules/access-kinds';
@@ -7,7 +7,7 @@ import { findMaterial, readFactors, type FactorsInForce } from '../../src/rules/
 import type { Residue } from '../../src/rules/residues';
 import type { Mask } from '../../src/walls/masks';
 import type { WallRow } from '../../src/walls/wall-row';
-import { zonesOf } from '../../src/walls/zones';
+import { zonesOf, type Zone } from '../../src/walls/zones';
 
 /** A wall row in US units; what is left out is 0, not stated, or of red clay brick. */
 export interface MadeRow {
@@ -80,4 +80,11 @@ export function estimateOf(rows: readonly MadeRow[], lines: Lines = [], takeRow?
   const factors = factorsOf(lines);
   const zones = zonesOf(rows.map((made, index) => wallRow(made, index, factors)));
   return estimateJob(zones, factors, { takeRow });
+}
+
+/** The estimate of a zone that is the whole job. */
+export function estimateZone(zone: Zone, factors: FactorsInForce): ZoneEstimate {
+  const [estimate] = estimateJob([zone], factors).zones;
+  if (estimate === undefined) throw new Error(`${zone.name} has no estimate.`);
+  return estimate;
 }
