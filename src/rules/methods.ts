@@ -105,7 +105,10 @@ export const methods = {
     ...assumed,
   },
   nothingBelow: { rule: 'Nothing bare lies below', ...computed },
-  wettedBelow: { rule: 'Area below that is wetted for an area washed', source: 'tn20', kind: 'published' },
+  wettedBelow: {
+    rule: 'Area below that is wetted for an area washed, one wetting each interval',
+    ...assumed,
+  },
   belowWork: { rule: 'Keeping wet what lies below, by one person', ...computed },
   belowWater: { rule: 'Water on what lies below', ...computed },
   helpersFree: { rule: 'Time that helpers have while one applies or rinses', ...assumed },
