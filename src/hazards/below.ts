@@ -18,7 +18,9 @@ export function weakerBelow(above: ZoneEstimate, zones: readonly ZoneEstimate[])
   return zones.flatMap((below) =>
     below.zone.rows.filter(
       (row) =>
-        washes.some(({ used, top }) => row.material.ceiling < used && (row.level > top || reached.has(row))) &&
+        washes.some(
+          ({ used, top }) => row.material.ceiling < used && (row.level > top || reached.has(row)),
+        ) &&
         (below.zone.name !== above.zone.name || row.masked),
     ),
   );

@@ -1,6 +1,8 @@
 import type { ZoneEstimate } from '../estimate/schedule';
+import type { Wash } from '../estimate/washes';
 import { GENTLEST_ACID, type CleanerClass } from '../rules/cleaner-classes';
 import { netArea } from '../walls/net-area';
+import { kindOf } from '../walls/rows-alike';
 import type { WallRow } from '../walls/wall-row';
 
 /**
@@ -28,18 +30,36 @@ export interface WashedTogether {
 }
 
 /**
- * The washes of a zone: the bare rows, then the masked masonry, rows of one ceiling together.
+ * Whether a wash is one of masked masonry, after that of the bare rows.
+ * @param wash the wash
+ * @returns false for the first wash of a zone
+ */
+export function isLater(wash: Wash): boolean {
+  return wash.rows.some(({ masked }) => masked);
+}
+
+/**
+ * The washes of a zone in working order: the bare rows, then the masked masonry, the strongest class first.
+ * @param zone the estimate of the zone
+ * @returns each wash once
+ */
+export function inWorkingOrder(zone: ZoneEstimate): Wash[] {
+  const place = (wash: Wash): number => (isLater(wash) ? wash.class : Infinity);
+  return [...new Set(zone.washed.map(({ wash }) => wash))].sort((a, b) => place(b) - place(a));
+}
+
+/**
+ * The washes of a zone: the bare rows, then the masked masonry, rows of one class together.
  * @param zone the estimate of the zone
  * @returns each with its class and rows, in working order
  */
 export function washesOf(zone: ZoneEstimate): WashedTogether[] {
-  const washes = [...new Set(zone.washed.map(({ wash }) => wash))].sort(
-    (a, b) => (b.bare.own ?? Infinity) - (a.bare.own ?? Infinity),
-  );
+  // Long tables are estimated with one row of each kind.
+  const washOfKind = new Map(zone.washed.map(({ row, wash }) => [kindOf(row), wash]));
   const rows = washedRows(zone);
-  return washes.map(({ class: of, bare: { own } }) => ({
-    class: of,
-    rows: rows.filter(({ masked, material }) => (masked ? material.ceiling === own : own === undefined)),
+  return inWorkingOrder(zone).map((wash) => ({
+    class: wash.class,
+    rows: rows.filter((row) => washOfKind.get(kindOf(row)) === wash),
   }));
 }
 

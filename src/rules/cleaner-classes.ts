@@ -3,16 +3,16 @@ import type { SourceId } from './sources';
 /** A class of cleaner, from the gentlest up. */
 export type CleanerClass = 0 | 1 | 2 | 3;
 
-/** The classes offered. Unbuffered acid is left out on the advice of BIA Technical Note 20. */
+/** The classes offered: a scale of ours. Unbuffered acid is left out on the advice of BIA Technical Note 20. */
 export const cleanerClasses: readonly {
   readonly class: CleanerClass;
   readonly name: string;
   readonly source: SourceId;
 }[] = [
-  { class: 0, name: 'clear water', source: 'tn20' },
-  { class: 1, name: 'neutral detergent', source: 'tn20' },
-  { class: 2, name: 'buffered mild acid', source: 'tn20' },
-  { class: 3, name: 'buffered acid at full label strength', source: 'tn20' },
+  { class: 0, name: 'clear water', source: 'estimate' },
+  { class: 1, name: 'neutral detergent', source: 'estimate' },
+  { class: 2, name: 'buffered mild acid', source: 'estimate' },
+  { class: 3, name: 'buffered acid at full label strength', source: 'estimate' },
 ];
 
 /** The class that no cleaner offered here goes above. */

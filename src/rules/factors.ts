@@ -128,7 +128,7 @@ export const factors = [
     ...ratio,
     ...practice,
     meaning: 'share of an hour at work: the 50-minute hour',
-    bracket: 'a public norm has a pressure washer running 34 % of its time on site (SINAPI 99814)',
+    bracket: 'a pressure washer runs 34 % of its time on site (SINAPI 99814)',
   },
   {
     id: 'setup.perDay',
@@ -207,8 +207,7 @@ export const factors = [
     value: 18,
     ...handRate,
     meaning: 'one person scrubs heavy residue of Type N mortar with clear water',
-    bracket:
-      'tiled wall with detergent and a brush: 103 ft2 a labor-hour (SINAPI 99813); ours at light residue is 212',
+    bracket: 'a tiled wall with detergent and a brush, the whole job: 103 ft2 a labor-hour (SINAPI 99813)',
   },
   {
     id: 'mortar.effortExponent',
@@ -228,24 +227,21 @@ export const factors = [
     value: 600,
     ...handRate,
     meaning: 'dry scraping of light residue of Type N mortar, whole area, by one person',
-    bracket:
-      'steel brushed free of cement by hand 36 ft2 a labor-hour (CDHU 01.23.020); dry sweeping 376 to 464',
+    bracket: 'steel brushed free of cement by hand, harder work: 36 ft2 a labor-hour (CDHU 01.23.020)',
   },
   {
     id: 'rate.scrape.moderate',
     value: 300,
     ...handRate,
     meaning: 'dry scraping of moderate residue of Type N mortar, whole area, by one person',
-    bracket:
-      'steel brushed free of cement by hand 36 ft2 a labor-hour (CDHU 01.23.020); dry sweeping 376 to 464',
+    bracket: 'steel brushed free of cement by hand, harder work: 36 ft2 a labor-hour (CDHU 01.23.020)',
   },
   {
     id: 'rate.scrape.heavy',
     value: 120,
     ...handRate,
     meaning: 'dry scraping of heavy residue of Type N mortar, whole area, by one person',
-    bracket:
-      'steel brushed free of cement by hand 36 ft2 a labor-hour (CDHU 01.23.020); dry sweeping 376 to 464',
+    bracket: 'steel brushed free of cement by hand, harder work: 36 ft2 a labor-hour (CDHU 01.23.020)',
   },
   {
     id: 'rate.brush',
@@ -267,7 +263,7 @@ export const factors = [
     ...areaRate,
     meaning: 'one person applies cleaner',
     bracket:
-      'a thin liquid put on brick facades by hand, the whole job: 97 ft2 a labor-hour (repair rates, table 62-19)',
+      'a thin liquid put on brick facades by hand, the whole job: 97 ft2 a labor-hour (Repair unit rates, table 62-19)',
   },
   {
     id: 'rinse.perArea',
@@ -279,14 +275,14 @@ export const factors = [
     positive: true,
     ...assumption,
     meaning: 'rinse water that an area needs',
-    bracket: 'a facade cleaned by water jet: 53.8 ft2 a labor-hour (FDE 16.11.020)',
+    bracket: 'a facade cleaned by water jet, the whole job: 53.8 ft2 a labor-hour (FDE 16.11.020)',
   },
   {
     id: 'patch.least',
     value: 8,
     ...patchArea,
     meaning: 'smallest area worth washing in one go',
-    bracket: 'about 1 m2 at a time in one text; sample areas of 10 to 20 ft2 in another',
+    bracket: 'about 1 m2 at a time (Cleaning of clay masonry, Australian practice)',
   },
   { id: 'patch.most', value: 60, ...patchArea, meaning: 'largest area that is washed in one go' },
   { id: 'patch.change', value: 0.5, ...minutes, meaning: 'a team steps over to the next patch' },
@@ -331,7 +327,7 @@ export const factors = [
     most: 200,
     ...assumption,
     meaning: 'water that a wythe holds at most',
-    bracket: 'measured 14.7 to 25.3 L/m2 in clay brick of 3 5/8 in., 13 in concrete',
+    bracket: 'measured 14.7 to 25.3 L/m2 in clay brick of 3 5/8 in. (MASEA; RIBuild), 13 in concrete (MASEA)',
   },
   {
     id: 'prewet.passContact',
@@ -415,7 +411,8 @@ export const factors = [
     positive: true,
     ...assumption,
     meaning: 'number of the rinse nozzle; 16 gives 5 gal/min at 400 psi',
-    bracket: 'five trade texts: 3 to 8, 4 to 6, 5, 5 to 7 and 6 to 8 gal/min',
+    bracket:
+      '3 to 8 gal/min (High pressure water cleaning of new masonry); 5, 5 to 7, and 6 to 8 (Masonry Magazine, July 2006)',
   },
   {
     id: 'nozzle.pressure',
@@ -428,7 +425,7 @@ export const factors = [
     ...assumption,
     meaning: 'pressure of the rinse, at the gauge; each material has its own limit',
     bracket:
-      'scales disagree: low is below 100, 250 or 400 psi; new brick 400 to 800; a textbook rinses at 200 to 300',
+      'scales disagree: low is 100 to 400 psi (GSA 0440001P), or below 100 (Guide section on the maintenance of brick); new brick 400 to 800 (High pressure water cleaning of new masonry); a textbook rinses at 200 to 300 (Modern Masonry)',
   },
   {
     id: 'nozzle.angle',
@@ -439,7 +436,7 @@ export const factors = [
     most: 120,
     ...memory,
     meaning: 'fan angle of the rinse nozzle',
-    bracket: 'texts say 15, 25 to 50 or 40 degrees',
+    bracket: '15, 25 or 40 degrees (Masonry Magazine, July 2006)',
   },
   {
     id: 'nozzle.distance',
@@ -450,21 +447,22 @@ export const factors = [
     most: 240,
     ...assumption,
     meaning: 'distance of the nozzle from the face',
-    bracket: 'two texts: 20 in. at 1,000 psi',
+    bracket: 'no closer than 20 in. at up to 1,000 psi (Brick maker, pressure cleaning)',
   },
   {
     id: 'rate.maskOn',
     value: 108,
     ...handRate,
     meaning: 'one person puts masking on',
-    bracket: 'film on surfaces 108 ft2 a labor-hour (CDHU 02.03.030)',
+    bracket: 'film on surfaces 108, a net on a facade 12 ft2 a labor-hour (CDHU 02.03.030, 02.03.060)',
   },
   {
     id: 'rate.maskOff',
     value: 152,
     ...handRate,
     meaning: 'one person takes masking off',
-    bracket: 'protective sheet taken off 152 ft2 a labor-hour (SINAPI 106171)',
+    bracket:
+      'protective sheet taken off 152 ft2 a labor-hour (SINAPI 106171); off a scaffold 36 to 47 (Cost base of Andalusia)',
   },
   {
     id: 'rate.glass',
@@ -522,7 +520,7 @@ export const factors = [
     most: 300,
     ...assumption,
     meaning: 'film bought beyond the masking area',
-    bracket: '10 % beyond in a public norm (CDHU 02.03.030)',
+    bracket: '10 % beyond (CDHU 02.03.030)',
   },
   { id: 'access.dropWidth', value: 20, ...length, meaning: 'width of wall reached from one position' },
   { id: 'access.lift', value: 20, ...length, meaning: 'height of wall reached from one position' },
@@ -665,7 +663,7 @@ export const factors = [
     value: 64,
     ...dilution,
     meaning: 'parts of water to 1, class 1; the label decides',
-    bracket: 'detergent by hand 1:128 to 1:256 (NAVFAC MO-913); 0.0063 L/m2 (SINAPI 99813)',
+    bracket: 'detergent by hand 1:128 to 1:256 (NAVFAC MO-913); 0.0063 L/m2 of it (SINAPI 99813)',
   },
   {
     id: 'cleaner.dilution.2',

@@ -110,7 +110,10 @@ export const methods = {
   },
   nothingBelow: { rule: 'Nothing that is washed lies below', ...computed },
   beforeBelow: { rule: 'Team-time on an area before what lies below is wetted', ...computed },
-  wettedBelow: { rule: 'Area below that is wetted for an area washed', source: 'tn20', kind: 'published' },
+  wettedBelow: {
+    rule: 'Area below that is wetted for an area washed, one wetting each interval',
+    ...assumed,
+  },
   belowWork: { rule: 'Keeping wet what lies below, by one person', ...computed },
   belowWater: { rule: 'Water on what lies below', ...computed },
   helpersFree: { rule: 'Time that helpers have while one applies or rinses', ...assumed },

@@ -44,6 +44,6 @@ export const wholeCleans = [
     work: 'facade blasted with sand, window shields set, 61-02-009-01: 15.8 labor-h on 100 m2',
     value: 100 / 15.8,
     unit: 'm2/labor-h',
-    source: 'gesn-2022',
+    source: 'gesnr-2022',
   },
 ] as const satisfies readonly WholeClean[];

@@ -60,8 +60,8 @@ export function stepChecklist(
   factors: FactorsInForce,
 ): StepChecklist {
   const washes = siteWashes(zone);
-  const first = washes.find(({ own }) => own === undefined);
-  const later = washes.filter(({ own }) => own !== undefined);
+  const first = washes.find((wash) => !wash.later);
+  const later = washes.filter((wash) => wash.later);
   const site = { zone, zones, factors, first, later };
   return {
     zone: zone.zone.name,

@@ -1,7 +1,7 @@
 import type { ZoneEstimate } from '../estimate/schedule';
 import type { RowWash } from '../estimate/wash-row';
 import type { Wash } from '../estimate/washes';
-import { washedRows } from '../hazards/washed';
+import { inWorkingOrder, isLater, washedRows } from '../hazards/washed';
 import type { CleanerClass } from '../rules/cleaner-classes';
 import { netArea } from '../walls/net-area';
 import { kindOf } from '../walls/rows-alike';
@@ -19,8 +19,8 @@ export interface WashedWalls {
 /** One wash of a zone, as it is told on site. */
 export interface SiteWash {
   readonly class: CleanerClass;
-  /** Ceiling of masked masonry that is washed afterwards; undefined for the first wash. */
-  readonly own: CleanerClass | undefined;
+  /** Whether it is one of masked masonry, afterwards. */
+  readonly later: boolean;
   readonly walls: readonly WashedWalls[];
   /** Why some wall cannot be washed so. */
   readonly finding: string | undefined;
@@ -40,17 +40,18 @@ export function siteWashes(zone: ZoneEstimate): SiteWash[] {
     if (!kinds.has(kindOf(row))) kinds.set(kindOf(row), how);
     byWash.set(wash, kinds);
   }
-  return [...byWash]
-    .sort(([a], [b]) => (b.bare.own ?? Infinity) - (a.bare.own ?? Infinity))
-    .map(([wash, kinds]) => ({
+  return inWorkingOrder(zone).map((wash) => {
+    const kinds = byWash.get(wash) ?? new Map<string, RowWash>();
+    return {
       class: wash.class,
-      own: wash.bare.own,
+      later: isLater(wash),
       walls: [...kinds].map(([kind, how]) => {
         const rows = rowsOfKind.get(kind) ?? [];
         return { rows, area: rows.reduce((sum, row) => sum + netArea(row), 0), how };
       }),
       finding: [...kinds.values()].find(({ finding }) => finding !== undefined)?.finding,
-    }));
+    };
+  });
 }
 
 /**

@@ -3,7 +3,7 @@ import { comparable } from '../../src/quantity/cell';
 import { cleanerClasses } from '../../src/rules/cleaner-classes';
 import { factors, type Factor } from '../../src/rules/factors';
 import { materials } from '../../src/rules/materials';
-import { sources } from '../../src/rules/sources';
+import { sources, type Source } from '../../src/rules/sources';
 
 const rows: readonly Factor[] = factors;
 const valueOf = (id: string): number | undefined => rows.find((row) => row.id === id)?.value;
@@ -25,6 +25,19 @@ describe('the table of factors', () => {
 
   it('is of the kind that its source is, and never dressed as better', () => {
     for (const { id, source, sourceKind } of rows) expect(sourceKind, id).toBe(sources[source].kind);
+  });
+
+  it('names a source of the table in each bracket, but for one figure whose document is not at hand', () => {
+    const named = (text: string): boolean =>
+      [...text.matchAll(/\(([^)]+)\)/g)].some(([, inside = '']) =>
+        inside.split(';').every((name) => {
+          // The first words of the document, as far as they tell it from others.
+          const words = comparable((name.trim().split(/ (?=[\d])|, /)[0] ?? '').trim());
+          return Object.values<Source>(sources).some(({ document }) => comparable(document).includes(words));
+        }),
+      );
+    const without = rows.filter(({ bracket }) => bracket !== undefined && !named(bracket));
+    expect(without.map(({ id }) => id)).toEqual(['cleaner.coverage']);
   });
 
   it('has each id once', () => {

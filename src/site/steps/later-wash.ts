@@ -14,14 +14,14 @@ import { warmthFacts } from './weather-facts';
 import { applyHold, coldHold } from './weather-hold';
 
 /**
- * Masked masonry of one ceiling is washed after the rest of its zone, at its own class.
- * @param own the ceiling of the rows
+ * Masked masonry is washed after the rest of its zone, at its own class.
+ * @param own the class of the wash
  * @returns builds the step
  */
 export function laterWash(own: CleanerClass): StepBuilder {
   return (site) => {
     const { zone, factors, later } = site;
-    const wash = later.find((each) => each.own === own);
+    const wash = later.find((each) => each.class === own);
     if (wash === undefined) return undefined;
     const rows = rowsOf(wash);
     const among = new Set(rows);

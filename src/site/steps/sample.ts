@@ -20,7 +20,7 @@ export const sample: StepBuilder = ({ zone, factors, first, later }) => {
     title: 'Sample area',
     todo: [
       ...washes.map((wash) => {
-        const these = wash.own === undefined ? 'each material' : listed(ofWash(wash));
+        const these = wash.later ? listed(ofWash(wash)) : 'each material';
         return `Wash a sample of ${these} with ${classInWords(wash.class)} by the steps below, protection up.`;
       }),
       ...(sampleMissing(zone, factors)
