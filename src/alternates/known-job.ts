@@ -11,8 +11,8 @@ const MOST_KNOWN = 4000;
 /** The job at one set of factors and any rows. */
 export interface JobState {
   readonly estimate: JobEstimate;
-  /** What each zone takes by itself, by its name; the same object where the same rows were met before. */
-  readonly owns: ReadonlyMap<string, ZoneOwn>;
+  /** By the name of each zone a word that is the same where it has the same rows, and its rinse runs over the same. */
+  readonly keys: ReadonlyMap<string, string>;
 }
 
 /**
@@ -40,13 +40,16 @@ export class KnownJob {
    * @returns the job
    */
   at(rows: readonly WallRow[]): JobState {
-    const owns = zonesOf(rows, { midway: true }).map((zone, index) => this.#own(zone, index));
-    const estimate = estimateFrom(owns, this.#rules, this.factors);
-    return { estimate, owns: new Map(owns.map((own) => [own.zone.name, own])) };
+    const keys = new Map<string, string>();
+    const owns = zonesOf(rows, { midway: true }).map((zone, index) => {
+      const key = `${zone.name}\n${this.#namesOf(zone.rows)}\n${this.#namesOf(zone.below)}`;
+      keys.set(zone.name, key);
+      return this.#own(key, zone, index);
+    });
+    return { estimate: estimateFrom(owns, this.#rules, this.factors), keys };
   }
 
-  #own(zone: Zone, index: number): ZoneOwn {
-    const key = `${zone.name}\n${this.#namesOf(zone.rows)}\n${this.#namesOf(zone.below)}`;
+  #own(key: string, zone: Zone, index: number): ZoneOwn {
     let own = this.#known.get(key);
     if (own === undefined) {
       if (this.#known.size >= MOST_KNOWN) this.#known.clear();
