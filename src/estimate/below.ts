@@ -43,10 +43,11 @@ export function stripBelow(
   rec?: Recorder,
 ): number {
   const { areas } = bare;
-  const levels = elevation.below(row).filter(({ level }) => (areas.get(level) ?? 0) > 0);
   let strip = 0;
-  for (const { level, height } of levels) strip += Math.min(rules.dropWidth * height, areas.get(level) ?? 0);
+  for (const { level, height } of elevation.below(row))
+    strip += Math.min(rules.dropWidth * height, areas.get(level) ?? 0);
   if (rec) {
+    const levels = elevation.below(row).filter(({ level }) => (areas.get(level) ?? 0) > 0);
     const terms = levels.map(
       ({ level }) => `min(access_dropWidth * levelHeight${String(level)}@, ${bareSymbol(level, bare)})`,
     );

@@ -64,9 +64,12 @@ export function decideZone(
       rec?.line(symbol, `min(${limit}, ${String(factors.chosenClass)})`, chosen, 'class', 'chosenClass');
       return { rows: washed, ceiling, class: chosen, bare };
     }
+    const { below: kept } = rulesOf(0);
+    const strips = washed.map((row) => stripBelow(row, elevation, bare, kept));
+    const weights = washed.map((row) => netArea(row) * slowdownOf(row, slowdowns).washing);
     const minutes = cleanerClasses
       .filter((candidate) => candidate.class <= ceiling)
-      .map(({ class: of }) => minutesAt(rulesOf(of), washed, bare, elevation, slowdowns));
+      .map(({ class: of }) => minutesAt(rulesOf(of), washed, strips, weights));
     const least = minutes.reduce((best, each) => (each < best ? each : best), Infinity);
     // Sums that differ in their last digits alone are a tie.
     const found = minutes.findIndex((each) => each <= least * (1 + constants.guard.value));
@@ -82,19 +85,17 @@ export function decideZone(
   return { governing, first, later: laterWashes(rows, below, governing, wash, rec) };
 }
 
-/** Net minutes of persons that a wash takes; NaN where a row cannot be washed so. */
+/** Net minutes of persons that a wash takes, each row with its strip below and its area slowed; NaN where a row cannot be washed so. */
 function minutesAt(
   rules: WashRules,
   rows: readonly WallRow[],
-  bare: BareMasonry,
-  elevation: Elevation,
-  slowdowns: Slowdowns,
+  strips: readonly number[],
+  weights: readonly number[],
 ): number {
   let sum = 0;
-  for (const row of rows) {
-    const strip = stripBelow(row, elevation, bare, rules.below);
-    sum += washRow(row, strip, rules).all * netArea(row) * slowdownOf(row, slowdowns).washing;
-  }
+  rows.forEach((row, place) => {
+    sum += washRow(row, strips[place] ?? NaN, rules).all * (weights[place] ?? NaN);
+  });
   return sum;
 }
 
