@@ -28,7 +28,9 @@ export function quantityCell(
  */
 export function heading(heading: string, kind: Kind, system: System): string {
   const unit = unitOf(kind, system);
-  return unit === '1' || unit === 'crew-h' || unit === 'money' ? heading : `${heading} (${shownUnit(unit)})`;
+  return unit === '1' || unit === 'crew-h' || unit === 'labor-h' || unit === 'money'
+    ? heading
+    : `${heading} (${shownUnit(unit)})`;
 }
 
 /**

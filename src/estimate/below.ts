@@ -42,11 +42,11 @@ export function stripBelow(
   rules: BelowRules,
   rec?: Recorder,
 ): number {
-  const levels = elevation.below(row).filter(({ level }) => masonry.has(level));
   let strip = 0;
-  for (const { level, height } of levels)
+  for (const { level, height } of elevation.below(row))
     strip += Math.min(rules.dropWidth * height, masonry.get(level) ?? 0);
   if (rec) {
+    const levels = elevation.below(row).filter(({ level }) => masonry.has(level));
     const terms = levels.map(
       ({ level }) => `min(access_dropWidth * levelHeight${String(level)}@, ${masonrySymbol(level)})`,
     );

@@ -8,7 +8,7 @@ import { stripBelow } from './below';
 import { brushHours } from './brush-down';
 import { cleanerMix, cleanerUse, concentrate, mixWater, type CleanerUse } from './cleaner';
 import { crewOf, hoursOf, type Crew } from './crew';
-import type { Elevation, MasonryByLevel } from './elevation';
+import type { Elevation } from './elevation';
 import { glassHours } from './glass';
 import { maskingAllowances, masking, type MaskingAllowances } from './masking';
 import { maskOffHours, maskOnHours, maskRates, type MaskRates } from './mask-hours';
@@ -22,7 +22,7 @@ import { scrapeHours, scrapeRates, type ScrapeRates } from './scrape';
 import { slowdownOf, slowdownsOf, type Slowdowns } from './slowdown';
 import { washRow, type RowWash, type WashRules } from './wash-row';
 import { washRules } from './wash-rules';
-import type { Wash } from './washes';
+import type { Wash, ZoneDecision } from './washes';
 
 /** What holds for every row of a job. */
 export interface JobRules {
@@ -135,9 +135,8 @@ const partOf = {
  * Adds what washing a row takes: scraping, the wash, moves, water, cleaner, and what is done once more.
  * @param row the wall row
  * @param wash the wash that it is part of
- * @param standing how its zone stands, and the masonry there that is kept wet below
- * @param standing.elevation levels and heights
- * @param standing.masonry net area by level, m2
+ * @param elevation levels and heights of its zone
+ * @param decision how its zone is washed
  * @param rules what holds for the job
  * @param sums takes the values, in base units
  * @param rec takes down the lines
@@ -146,7 +145,8 @@ const partOf = {
 export function addWashQuantities(
   row: WallRow,
   wash: Wash,
-  { elevation, masonry }: { readonly elevation: Elevation; readonly masonry: MasonryByLevel },
+  elevation: Elevation,
+  decision: Pick<ZoneDecision, 'masonry' | 'how'>,
   rules: JobRules,
   sums: Quantities,
   rec?: Recorder,
@@ -166,8 +166,11 @@ export function addWashQuantities(
     isMasonry ? 'washedArea' : 'onlyProtected',
   );
   const slowed = slowdownOf(row, rules.slowdowns, rec).washing;
-  const strip = stripBelow(row, elevation, masonry, ofClass.wash.below, rec);
-  const how = washRow(row, strip, ofClass.wash, rec);
+  const how = decision.how(row, wash.class);
+  if (rec) {
+    const strip = stripBelow(row, elevation, decision.masonry, ofClass.wash.below, rec);
+    washRow(row, strip, ofClass.wash, rec);
+  }
   sums.washedArea += washed;
 
   // Spelled out: the engine is slow to go through quantities by name, and this is done for each row.

@@ -11,7 +11,7 @@ import { stripBelow } from './below';
 import { hoursOf } from './crew';
 import { masonryByLevel, traceMasonry, type Elevation, type MasonryByLevel } from './elevation';
 import { slowdownOf, type Slowdowns } from './slowdown';
-import { washRow, type WashRules } from './wash-row';
+import { washRow, type RowWash, type WashRules } from './wash-row';
 
 /** One wash of a zone: its rows, and the cleaner. */
 export interface Wash {
@@ -33,6 +33,8 @@ export interface ZoneDecision {
   readonly laterClass: (row: WallRow) => CleanerClass;
   /** The masonry by level that is kept wet below what is washed, m2. */
   readonly masonry: MasonryByLevel;
+  /** How a row is washed with a class; net, on an area. */
+  readonly how: (row: WallRow, of: CleanerClass) => RowWash;
 }
 
 /**
@@ -60,8 +62,17 @@ export function decideZone(
   const governing = governZone({ rows, below }, factors, rec);
   const masonry = masonryByLevel(rows);
   if (rec) traceMasonry(rows, masonry, rec);
-  const minutesOf = (washed: readonly WallRow[], ceiling: CleanerClass): number[] =>
-    classesUpTo(ceiling).map((of) => minutesAt(rulesOf(of), washed, masonry, elevation, slowdowns));
+  const how = howRowsAreWashed(rulesOf, masonry, elevation);
+  const minutesOf = (washed: readonly WallRow[], ceiling: CleanerClass): number[] => {
+    const weights = washed.map((row) => netArea(row) * slowdownOf(row, slowdowns).washing);
+    return classesUpTo(ceiling).map((of) => {
+      let sum = 0;
+      washed.forEach((row, place) => {
+        sum += how(row, of).all * (weights[place] ?? NaN);
+      });
+      return sum;
+    });
+  };
   const choose = (minutes: readonly number[], at: ChoiceOf, taker?: Recorder): CleanerClass => {
     const { chosenClass } = factors;
     if (chosenClass === undefined) {
@@ -99,7 +110,8 @@ export function decideZone(
           setup,
         )
       : [];
-  const laterClass = (row: WallRow, taker?: Recorder): CleanerClass => {
+  const laterClasses = new Map<WallRow, CleanerClass>();
+  const chooseLater = (row: WallRow, taker?: Recorder): CleanerClass => {
     const ceiling = ceilingOf(row);
     if (taker) {
       taker.inRow(row.row, row.wall);
@@ -119,7 +131,13 @@ export function decideZone(
     } as const;
     return choose(minutes, at, taker);
   };
-  return { governing, first, later: laterWashes(waiting, laterClass, rec), laterClass, masonry };
+  const laterClass = (row: WallRow): CleanerClass => {
+    const of = laterClasses.get(row) ?? chooseLater(row);
+    laterClasses.set(row, of);
+    return of;
+  };
+  for (const row of waiting) laterClasses.set(row, chooseLater(row, rec));
+  return { governing, first, later: laterWashes(waiting, laterClass), laterClass, masonry, how };
 }
 
 /** What a class is chosen for: the rows, their ceiling, the symbol of that and of the choice, and the rule. */
@@ -171,30 +189,30 @@ const setsOfClasses: readonly (readonly CleanerClass[])[] = cleanerClasses
   .slice(1)
   .sort((a, b) => a.length - b.length);
 
-/** Net minutes of persons that a wash takes; NaN where a row cannot be washed so. */
-function minutesAt(
-  rules: WashRules,
-  rows: readonly WallRow[],
+/** How each row is washed with a class, worked out once: a class that is tried out may be the one that is used. */
+function howRowsAreWashed(
+  rulesOf: (classToUse: CleanerClass) => WashRules,
   masonry: MasonryByLevel,
   elevation: Elevation,
-  slowdowns: Slowdowns,
-): number {
-  let sum = 0;
-  for (const row of rows) {
-    const strip = stripBelow(row, elevation, masonry, rules.below);
-    sum += washRow(row, strip, rules).all * netArea(row) * slowdownOf(row, slowdowns).washing;
-  }
-  return sum;
+): (row: WallRow, of: CleanerClass) => RowWash {
+  const strips = new Map<WallRow, number>();
+  const known = cleanerClasses.map(() => new Map<WallRow, RowWash>());
+  return (row, of) => {
+    const before = known[of]?.get(row);
+    if (before) return before;
+    const rules = rulesOf(of);
+    let strip = strips.get(row);
+    if (strip === undefined) strips.set(row, (strip = stripBelow(row, elevation, masonry, rules.below)));
+    const how = washRow(row, strip, rules);
+    known[of]?.set(row, how);
+    return how;
+  };
 }
 
-function laterWashes(
-  waiting: readonly WallRow[],
-  laterClass: (row: WallRow, rec?: Recorder) => CleanerClass,
-  rec?: Recorder,
-): Wash[] {
+function laterWashes(waiting: readonly WallRow[], laterClass: (row: WallRow) => CleanerClass): Wash[] {
   const byClass = new Map<CleanerClass, WallRow[]>();
   for (const row of waiting) {
-    const of = laterClass(row, rec);
+    const of = laterClass(row);
     const together = byClass.get(of);
     if (together) together.push(row);
     else byClass.set(of, [row]);

@@ -78,7 +78,7 @@ export function zoneOwn(
         rec?.line(`${id}#`, '0', 0, addedQuantities[id].kind, row.mask === 'only' ? 'leftOut' : 'notWashed');
       continue;
     }
-    const how = addWashQuantities(row, wash, { elevation, masonry: decision.masonry }, rules, sums, rec);
+    const how = addWashQuantities(row, wash, elevation, decision, rules, sums, rec);
     finding ??= how.finding;
     washed.push({ row, wash, how });
   }
@@ -128,7 +128,7 @@ export function rowOwn(
   const sums = noQuantities();
   addFaceQuantities(row, elevation, rules, sums);
   const wash = washOf(row, decision);
-  if (wash) addWashQuantities(row, wash, { elevation, masonry: decision.masonry }, rules, sums);
+  if (wash) addWashQuantities(row, wash, elevation, decision, rules, sums);
   return sums;
 }
 
