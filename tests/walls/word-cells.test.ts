@@ -61,7 +61,7 @@ describe('words of a choice', () => {
     ['Mortar', true, 'TRUE', 'M, S, N, O, or blank'],
     ['Residue', 'lots', '"lots"', 'light, moderate, heavy, or blank'],
     ['Residue', '#REF!', 'the error #REF!', 'light, moderate, heavy, or blank'],
-    ['Brushed', 'sometimes', '"sometimes"', 'yes, no, or blank'],
+    ['Brushed', 'sometimes', '"sometimes"', 'yes, no, priced, or blank'],
     ['Masked', 'maybe', '"maybe"', 'yes, no, only, never, or blank'],
     ['Masked', 1, '1', 'yes, no, only, never, or blank'],
     ['Access', 'crane', '"crane"', 'ground, scaffold, lift, ladder, suspended, or blank'],
