@@ -26,11 +26,17 @@ describe('material', () => {
   );
 
   it.each([
+    ['Lime stone band', 'Limestone'],
+    ['Groundface block', 'Ground-face block'],
+  ])('"%s" is a trade word for %s', (Material, known) => {
+    expect(call('GOVERNOR', [header, row({ Material })])).toBe(known);
+  });
+
+  it.each([
     ['Redd clay brick', 'Red clay brick'],
     ['limestne', 'Limestone'],
-    ['Lime stone band', 'Limestone'],
     ['coated glas', 'Coated glass'],
-    ['Groundface block', 'Ground-face block'],
+    ['Groundfce block', 'Ground-face block'],
   ])('"%s" is refused with %s offered first, never taken', (Material, offered) => {
     expect(refused({ Material })).toMatch(
       new RegExp(
