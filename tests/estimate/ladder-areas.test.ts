@@ -1,35 +1,35 @@
 import { expect, it } from 'vitest';
 import { maskOptions } from '../../src/estimate/options';
-import { readFactors } from '../../src/rules/read-factors';
-import { readWalls } from '../../src/walls/read-walls';
 import { zonesOf } from '../../src/walls/zones';
+import { factorsOf, wallRow, type MadeRow } from '../core/made';
 
-const factors = readFactors([['units', 'SI']]);
-const ladder = (neverMasked: string) => {
-  const walls = [
-    ['Wall', 'Material', 'Area', 'Openings', 'Residue', 'Masked'],
-    ['A', 'Red clay brick', 100, 10, 'heavy', ''],
-    ['B', 'Limestone', 50, 20, '', neverMasked],
-    ['C', 'Marble', 30, 5, '', ''],
+const ladder = (mask: 'no' | 'never') => {
+  const rows: MadeRow[] = [
+    { wall: 'A', area: 100, openings: 10, residue: 'heavy' },
+    { wall: 'B', area: 50, openings: 20, material: 'Limestone', mask },
+    { wall: 'C', area: 30, openings: 5, material: 'Marble' },
   ];
-  return zonesOf(readWalls(walls, factors)).flatMap((zone) => maskOptions(zone, factors));
+  const factors = factorsOf();
+  const zones = zonesOf(rows.map((row, index) => wallRow(row, index, factors)));
+  const [lines = []] = maskOptions(zones, zones, factors);
+  return lines;
 };
+const names = (rows: readonly { wall: string }[]): string => rows.map(({ wall }) => wall).join('');
 
-it('what is masked for a class stays unwashed with its area less its openings', () => {
-  // Class 1 masks the marble, 30 - 5; class 2 the limestone too, 50 - 20 more.
-  expect(ladder('').map(({ leftUnwashed }) => leftUnwashed)).toEqual([0, 25, 55, 55]);
-  // Marble takes clear water alone, so that class 0 is what the zone has as it stands.
-  expect(ladder('').map(({ asItStands }) => asItStands)).toEqual([true, false, false, false]);
+it('each class masks what may not meet it, and every line washes the same area', () => {
+  // Marble takes clear water alone, limestone detergent.
+  expect(ladder('no').map((line) => line.class)).toEqual([undefined, 0, 1, 2, 3]);
+  expect(ladder('no').map((line) => names(line.masked))).toEqual(['', '', 'C', 'BC', 'BC']);
+  for (const { estimate } of ladder('no'))
+    expect(estimate?.totals.washedArea).toBeCloseTo((90 + 30 + 25) * 0.09290304, 9);
 });
 
 it('a class that cannot be allowed masks nothing and has no estimate', () => {
-  const [, , second, third] = ladder('never');
-  for (const option of [second, third])
+  for (const option of ladder('never').slice(3))
     expect(option).toMatchObject({
-      toMask: [],
-      leftUnwashed: 0,
+      masked: [],
       estimate: undefined,
       reason: 'cannot be masked: B (Limestone)',
-      asItStands: false,
+      cheapest: false,
     });
 });

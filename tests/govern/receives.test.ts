@@ -59,4 +59,16 @@ describe('rows below that the rinse of a zone runs over', () => {
       /^Zones receive each other's rinse in a circle: .*Top.*\. Accepted: rinse that runs downwards only\.$/,
     );
   });
+
+  it('are followed to the end of a long chain of full zones', () => {
+    const zones = Array.from({ length: 12 }, (_, index) => `Z${String(index)}`);
+    const walls: unknown[][] = [header];
+    zones.forEach((zone, index) => {
+      const material = index === zones.length - 1 ? 'Marble' : 'Red clay brick';
+      for (let row = 0; row < 12; row++)
+        walls.push([`${zone}-${String(row)}`, zone, material, 10, '', zones[index - 1] ?? '']);
+    });
+    // Marble, at the foot, takes clear water only: nothing stronger may be used anywhere above.
+    for (const zone of zones) expect(call('GOVERNING', walls, zone)).toBe(0);
+  });
 });

@@ -201,11 +201,11 @@ it('a row that tolerates less never takes fewer hours', () => {
       (made, own, at, two) => {
         const [less = 0, more = 0] = [...two].sort((a, b) => a - b);
         const tough = hours(
-          changed(made, at, (row) => ({ ...row, ceiling: more as 0 | 1 | 2 | 3 })),
+          changed(made, at, (row) => ({ ...row, ceiling: more })),
           own,
         );
         const delicate = hours(
-          changed(made, at, (row) => ({ ...row, ceiling: less as 0 | 1 | 2 | 3 })),
+          changed(made, at, (row) => ({ ...row, ceiling: less })),
           own,
         );
         expectNoMore(tough, delicate, 'tolerating more');

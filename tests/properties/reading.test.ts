@@ -84,7 +84,7 @@ it('factors given at their starting values change nothing', () => {
       const range = rangeOf(rows);
       const lines = stated.map((row) => [
         row.id,
-        'choices' in row ? (row.choices[row.value] ?? '') : shownStart(row, units),
+        'choices' in row ? row.choices[row.value] : shownStart(row, units),
       ]);
       const priced = [
         ['units', units],

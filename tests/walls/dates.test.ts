@@ -51,13 +51,13 @@ describe('an age', () => {
   it('that is a date needs the date of the wash', () => {
     for (const date of [46055, shownAsDate(46055)])
       expect(refused(date)).toBe(
-        'Row 2 (South), column Age: 46055 (a date) cannot be used. Accepted: a number of d from 0 to 19999; a date only where the factor wash.date says up to when it is counted.',
+        'Row 2 (South), column Age: 46055 (a date) cannot be used. Accepted: a number of days from 0 to 19999; a date only where the factor wash.date says up to when it is counted.',
       );
   });
 
   it.each([46083, 46084])('must lie before the wash: %d does not', (date) => {
     expect(refused(date, WASH)).toBe(
-      `Row 2 (South), column Age: ${String(date)} (a date) cannot be used. Accepted: a number of d from 0 to 19999, or a date before the wash.date, 46083.`,
+      `Row 2 (South), column Age: ${String(date)} (a date) cannot be used. Accepted: a number of days from 0 to 19999, or a date before the wash.date, 46083.`,
     );
   });
 
@@ -69,7 +69,7 @@ describe('an age', () => {
     [true, 'TRUE'],
   ])('of %j is refused', (age, seen) => {
     expect(refused(age, WASH)).toBe(
-      `Row 2 (South), column Age: ${seen} cannot be used. Accepted: a number of d from 0 to 19999, or a date.`,
+      `Row 2 (South), column Age: ${seen} cannot be used. Accepted: a number of days from 0 to 19999, or a date.`,
     );
   });
 });

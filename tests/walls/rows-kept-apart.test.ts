@@ -20,11 +20,8 @@ function rows(...cells: [area: number, height: number, level?: number, suction?:
 }
 
 describe('rows that are alike', () => {
-  it('become one with their area, and the height that keeps their length', () => {
-    // Lengths 20 / 4 = 5 m and 30 / 2 = 15 m; 50 m2 over 20 m are 2.5 m high.
-    const [one, ...more] = rowsAlike(rows([20, 4], [30, 2]));
-    expect(more).toEqual([]);
-    expect(one).toMatchObject({ area: 50, height: 2.5 });
+  it('become one with their area and their height', () => {
+    expect(rowsAlike(rows([20, 4], [30, 4]))).toMatchObject([{ area: 50, height: 4 }]);
   });
 
   it('have no height where none of them has', () => {
@@ -38,6 +35,10 @@ describe('rows that are alike', () => {
 });
 
 describe('rows that are not alike', () => {
+  it('stay apart where their heights differ: each takes its own moves', () => {
+    expect(rowsAlike(rows([20, 4], [30, 2]))).toHaveLength(2);
+  });
+
   it('stay apart where one has a height and the other has none', () => {
     expect(rowsAlike(rows([20, 4], [30, 0]))).toMatchObject([
       { area: 20, height: 4 },

@@ -26,11 +26,17 @@ describe('material', () => {
   );
 
   it.each([
+    ['Lime stone band', 'Limestone'],
+    ['Groundface block', 'Ground-face block'],
+  ])('"%s" is a trade word for %s', (Material, known) => {
+    expect(call('GOVERNOR', [header, row({ Material })])).toBe(known);
+  });
+
+  it.each([
     ['Redd clay brick', 'Red clay brick'],
     ['limestne', 'Limestone'],
-    ['Lime stone band', 'Limestone'],
     ['coated glas', 'Coated glass'],
-    ['Groundface block', 'Ground-face block'],
+    ['Groundfce block', 'Ground-face block'],
   ])('"%s" is refused with %s offered first, never taken', (Material, offered) => {
     expect(refused({ Material })).toMatch(
       new RegExp(
@@ -61,7 +67,7 @@ describe('words of a choice', () => {
     ['Mortar', true, 'TRUE', 'M, S, N, O, or blank'],
     ['Residue', 'lots', '"lots"', 'light, moderate, heavy, or blank'],
     ['Residue', '#REF!', 'the error #REF!', 'light, moderate, heavy, or blank'],
-    ['Brushed', 'sometimes', '"sometimes"', 'yes, no, or blank'],
+    ['Brushed', 'sometimes', '"sometimes"', 'yes, no, priced, or blank'],
     ['Masked', 'maybe', '"maybe"', 'yes, no, only, never, or blank'],
     ['Masked', 1, '1', 'yes, no, only, never, or blank'],
     ['Access', 'crane', '"crane"', 'ground, scaffold, lift, ladder, suspended, or blank'],
