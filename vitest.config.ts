@@ -1,10 +1,36 @@
 import { defineConfig } from 'vitest/config';
 
+const IN_BROWSER = 'tests/browser/**/*.test.ts';
+
+// Two cores: the browsers of two files at a time, and no other test beside them.
+const WORKERS = 2;
+
 export default defineConfig({
   test: {
-    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-    reporters: ['default', './tests/closing-line.ts'],
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
+    reporters: ['default', './tests/slowest.ts', './tests/closing-line.ts'],
+    maxWorkers: WORKERS,
+    // A busy machine is slow, not wrong.
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+          exclude: [IN_BROWSER],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: [IN_BROWSER],
+          sequence: { groupOrder: 1 },
+          // What a person would see may take its time to show.
+          expect: { poll: { timeout: 60_000 } },
+        },
+      },
+    ],
   },
 });

@@ -196,7 +196,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
   },
   OPTIONS: {
     description:
-      'Spills the mask-or-govern ladder: for each class what must be masked, hours, water, price; the cheapest is marked.',
+      'Spills the mask-or-govern ladder at equal scope: for each class what is masked and washed afterwards, labor-hours, water, price; the cheapest is marked.',
     parameters: question,
     result: 'matrix',
     unit: 'text',
@@ -213,8 +213,27 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     ],
     result: 'matrix',
     unit: 'text',
-    rule: 'changes are made one after another: rows removed, changed, added; each has the difference that it makes at its turn',
+    rule: 'the part of each change is what it does on average over every order in which the changes can be made (Shapley value): exact up to 10 changes, beyond over 50 seeded orders and their reversals',
     example: '=WASH.CHANGES(Baseline[#All],Walls[#All],Factors[#All])',
+  },
+  ALTERNATES: {
+    description:
+      'Spills what each alternate adds to the bid or deducts from it; without a table of alternates, of the choices that can still be made early.',
+    parameters: [
+      WALLS,
+      range(
+        'alternates',
+        'Table of Alternate, Wall (a label, a zone, or blank for all), Column (of the walls, or a factor id), Value; left out, the early choices',
+        true,
+      ),
+      ZONE,
+      FACTORS,
+      HEADINGS,
+    ],
+    result: 'matrix',
+    unit: 'text',
+    rule: 'each alternate is applied to the base alone; the last line takes all that save together, the largest first',
+    example: '=WASH.ALTERNATES(Walls[#All],Alternates[#All],,Factors[#All])',
   },
   PATCH: {
     description:

@@ -6,20 +6,25 @@ import { readWalls } from '../src/walls/read-walls';
 import { heading, quantityCell } from './cells';
 import type { CellValue, Run } from './worksheet-function';
 
-const NO_NUMBER = 'A zone has no contact window before or after this change.';
+const NO_NUMBER = 'A zone has no such number before or after this change.';
 
-/** Spills what changed between two states of the walls, and what each change did. */
+/** Spills what changed between two states of the walls, and the part of each change in the difference. */
 export const runChanges: Run = ([before, after, range, headings]) => {
   const factors = readFactors(range);
   const { system } = factors;
-  const { changes, whole } = changesBetween(
+  const { changes, whole, exact } = changesBetween(
     readWalls(before, factors, headings),
     readWalls(after, factors, headings),
     factors,
   );
-  const shown = measured.filter((id) => id !== 'price' || isPriced(factors));
+  const priced = isPriced(factors);
+  const shown = measured.filter((id) => id !== 'price' || priced);
+  // What the parts are uncertain by, of the number that is read first.
+  const uncertain = priced ? 'price' : 'laborHours';
   const cells = (difference: Difference): CellValue[] =>
     shown.map((id) => quantityCell(difference[id], addedQuantities[id].kind, system, NO_NUMBER));
+  const error = (of: number): CellValue[] =>
+    exact ? [] : [quantityCell(of, addedQuantities[uncertain].kind, system, NO_NUMBER)];
   return [
     [
       'Wall',
@@ -27,14 +32,16 @@ export const runChanges: Run = ([before, after, range, headings]) => {
       'What',
       'Class',
       ...shown.map((id) => heading(addedQuantities[id].heading, addedQuantities[id].kind, system)),
+      ...(exact ? [] : [`Standard error of ${addedQuantities[uncertain].heading.toLowerCase()}`]),
     ],
-    ...changes.map(({ wall, type, what, classes, difference }) => [
+    ...changes.map(({ wall, type, what, classes, difference, error: spread }) => [
       wall,
       type,
       what,
       classes,
       ...cells(difference),
+      ...error(spread[uncertain]),
     ]),
-    ['Whole difference', '', '', '', ...cells(whole)],
+    ['Whole difference', '', '', '', ...cells(whole), ...error(0)],
   ];
 };

@@ -7,7 +7,8 @@ import type { Run } from './worksheet-function';
 export const runChecks: Run = ([walls, zone, factors, headings]) => {
   const question = readQuestion(walls, zone, factors, headings);
   const { zones } = answer(question);
-  const findings = findingsOf({ zones, factors: question.factors });
+  const job = answer({ ...question, zones: question.job }).zones;
+  const findings = findingsOf({ zones, job, factors: question.factors });
   return [
     ['Check', 'What', 'Where', 'Why', 'What to do', 'Source'],
     ...findings.map(({ check, what, where, why, todo, source }) => [

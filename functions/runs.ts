@@ -1,3 +1,4 @@
+import { runAlternates } from './alternates';
 import { runBidPrice } from './bid-price';
 import { runChanges } from './changes';
 import { runChecks } from './checks';
@@ -33,6 +34,7 @@ export const runs = {
   BIDPRICE: runBidPrice,
   OPTIONS: runOptions,
   CHANGES: runChanges,
+  ALTERNATES: runAlternates,
   PATCH: runPatch,
   NOZZLE: runNozzle,
   DRYING: runDrying,

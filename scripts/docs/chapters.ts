@@ -124,7 +124,7 @@ const PLANS: readonly Plan[] = [
       'levelHeight',
       'rowHeight',
       'rowHeightAssumed',
-      'bareOfLevel',
+      'masonryOfLevel',
       'stripBelow',
       'nothingBelow',
       'wettedBelow',

@@ -1,7 +1,7 @@
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
-import { bareSymbol, type BareMasonry, type Elevation } from './elevation';
+import { masonrySymbol, type Elevation, type MasonryByLevel } from './elevation';
 
 /** How what lies below is kept wet. Minutes, L/m2, m2/min. */
 export interface BelowRules {
@@ -26,11 +26,11 @@ export function belowRules(factors: FactorsInForce): BelowRules {
 }
 
 /**
- * The strip below a row that is wetted while the row is washed: level by level a drop wide, but no more than the bare
- * masonry there. That it is kept wet until the final rinse is BIA Technical Note 20; the strip is an assumption.
+ * The strip below a row that is wetted while the row is washed: level by level a drop wide, but no more than the
+ * masonry there that is washed, now or afterwards. That it is kept wet until the final rinse is BIA Technical Note 20; the strip is an assumption.
  * @param row the wall row
  * @param elevation how its zone stands
- * @param bare the bare masonry of its wash
+ * @param masonry the masonry of its zone by level, m2
  * @param rules the rules in force
  * @param rec takes down the lines
  * @returns area in m2
@@ -38,17 +38,17 @@ export function belowRules(factors: FactorsInForce): BelowRules {
 export function stripBelow(
   row: WallRow,
   elevation: Elevation,
-  bare: BareMasonry,
+  masonry: MasonryByLevel,
   rules: BelowRules,
   rec?: Recorder,
 ): number {
-  const { areas } = bare;
-  const levels = elevation.below(row).filter(({ level }) => (areas.get(level) ?? 0) > 0);
+  const levels = elevation.below(row).filter(({ level }) => masonry.has(level));
   let strip = 0;
-  for (const { level, height } of levels) strip += Math.min(rules.dropWidth * height, areas.get(level) ?? 0);
+  for (const { level, height } of levels)
+    strip += Math.min(rules.dropWidth * height, masonry.get(level) ?? 0);
   if (rec) {
     const terms = levels.map(
-      ({ level }) => `min(access_dropWidth * levelHeight${String(level)}@, ${bareSymbol(level, bare)})`,
+      ({ level }) => `min(access_dropWidth * levelHeight${String(level)}@, ${masonrySymbol(level)})`,
     );
     rec.line(
       'stripBelow#',

@@ -62,9 +62,9 @@ export function cleanerMix(
 export function concentrate(mix: Litres, use: CleanerUse | undefined, rec?: Recorder): Litres {
   const volume = use === undefined ? 0 : mix / (1 + use.dilution);
   if (use === undefined) rec?.line('concentrate#', '0', volume, 'volume', 'noCleaner');
-  else {
+  else if (rec) {
     const expression = `mix# / (1 + cleaner_dilution_${use.class})`;
-    rec?.line('concentrate#', expression, volume, 'volume', 'concentrate');
+    rec.line('concentrate#', expression, volume, 'volume', 'concentrate');
   }
   return litres(volume);
 }

@@ -1,4 +1,3 @@
-import type { CleanerClass } from '../rules/cleaner-classes';
 import type { Recorder } from '../trace/recorder';
 import { netArea } from '../walls/net-area';
 import type { WallRow } from '../walls/wall-row';
@@ -82,48 +81,44 @@ export function traceHeight(row: WallRow, rec: Recorder): void {
   } else rec.line('rowHeight#', 'access_lift', rec.value('access.lift'), 'length', 'rowHeightAssumed');
 }
 
-/** The bare masonry of a wash, level by level. */
-export interface BareMasonry {
-  /** Net area by level, m2. */
-  readonly areas: ReadonlyMap<number, number>;
-  /** Ceiling of the rows of a later wash; undefined for the first. */
-  readonly own: CleanerClass | undefined;
-}
+/** The masonry of a zone that is washed, by level: net area, m2. */
+export type MasonryByLevel = ReadonlyMap<number, number>;
 
 /**
- * The bare masonry of each level.
- * @param rows the rows that are washed together
- * @param own ceiling of the rows of a later wash; undefined for the first
- * @returns net area by level, m2
+ * The masonry of each level that is washed, now or afterwards. A cover lets water by at its edges, and what is clean
+ * already must not dry with what runs over it, so that masking spares no wetting.
+ * @param rows all rows of the zone
+ * @returns net area by level, m2; rows that state no level left out
  */
-export function bareMasonry(rows: readonly WallRow[], own?: CleanerClass): BareMasonry {
+export function masonryByLevel(rows: readonly WallRow[]): MasonryByLevel {
   const areas = new Map<number, number>();
-  for (const row of rows) {
-    if (row.level > 0 && row.material.masonry)
-      areas.set(row.level, (areas.get(row.level) ?? 0) + netArea(row));
-  }
-  return { areas, own };
+  for (const row of rows)
+    if (isOnLevel(row)) areas.set(row.level, (areas.get(row.level) ?? 0) + netArea(row));
+  return areas;
+}
+
+function isOnLevel(row: WallRow): boolean {
+  return row.level > 0 && row.material.masonry && row.mask !== 'only' && netArea(row) > 0;
 }
 
 /**
- * The name of a level's bare masonry in a trace.
+ * The name of a level's masonry in a trace.
  * @param level the level
- * @param bare the bare masonry
  * @returns a symbol of the zone
  */
-export function bareSymbol(level: number, { own }: BareMasonry): string {
-  return `bareArea${String(level)}${own === undefined ? '' : `_later${String(own)}`}@`;
+export function masonrySymbol(level: number): string {
+  return `masonry${String(level)}@`;
 }
 
 /**
- * Writes the lines of the bare masonry of each level.
- * @param washed the rows that are washed together
- * @param bare the bare masonry
+ * Writes the lines of the masonry of each level, which the strips below rest on.
+ * @param all all rows of the zone
+ * @param masonry net area by level, m2
  * @param rec takes down the lines
  */
-export function traceBare(washed: readonly WallRow[], bare: BareMasonry, rec: Recorder): void {
-  for (const level of bare.areas.keys()) {
-    const rows = washed.filter((row) => row.level === level && row.material.masonry);
+export function traceMasonry(all: readonly WallRow[], masonry: MasonryByLevel, rec: Recorder): void {
+  for (const level of masonry.keys()) {
+    const rows = all.filter((row) => row.level === level && isOnLevel(row));
     for (const row of rows) {
       rec.inRow(row.row, row.wall);
       rec.input('Area#', row.area, 'area', 'Area of the row, gross');
@@ -131,6 +126,6 @@ export function traceBare(washed: readonly WallRow[], bare: BareMasonry, rec: Re
       rec.line('bareArea#', 'Area# - Openings#', netArea(row), 'area', 'bareArea');
     }
     const terms = rows.map((row) => `bareArea_r${String(row.row)}`);
-    rec.sum(bareSymbol(level, bare), terms, rows.map(netArea), 'area', 'bareOfLevel');
+    rec.sum(masonrySymbol(level), terms, rows.map(netArea), 'area', 'masonryOfLevel');
   }
 }

@@ -36,11 +36,11 @@ export function jobOwn(
   // A zone without a number has its own finding; the others keep theirs.
   const known = zones.filter(({ ownHours }) => !Number.isNaN(ownHours));
   const hours = known.reduce((sum, { ownHours }) => sum + ownHours, 0);
-  const panels = new Set(
-    zones.flatMap(({ washed }) =>
-      washed.flatMap(({ row: { material } }) => (material.masonry ? [material.code] : [])),
-    ),
-  ).size;
+  const washed = new Set<string>();
+  for (const zone of zones) {
+    for (const { row } of zone.washed) if (row.material.masonry) washed.add(row.material.code);
+  }
+  const panels = washed.size;
   const sampleHours = panels * factors.value('sample.hours');
   const mobilizeHours = factors.value('mobilize.hours');
   const protectHours = factors.value('protect.hours');

@@ -45,9 +45,10 @@ export function maskingAllowances(factors: FactorsInForce): MaskingAllowances {
 }
 
 /**
- * Masking of a row. A washed row: its openings, the laps along their perimeters, its fixtures. A masked row: the
- * whole of it and the laps along its edge; its openings and fixtures lie beneath. Openings without a perimeter have that
- * of their square, the least possible.
+ * Masking of a row. A washed row: its openings, the laps along their perimeters, its fixtures. A masked row: the whole of
+ * it and the laps along its edge. What is washed afterwards has its openings and fixtures covered then, and the area of
+ * its openings counts once; of what stays unwashed they lie beneath. Openings without a perimeter have that of their
+ * square, the least possible.
  * @param row the wall row
  * @param allow the allowances in force
  * @param rec takes down the lines; `Area#` and `Openings#` have been taken down
@@ -55,8 +56,12 @@ export function maskingAllowances(factors: FactorsInForce): MaskingAllowances {
  */
 export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder): Masking {
   const surface = row.masked ? row.area : row.openings;
-  const perimeter = row.masked ? edgeOf(row, rec) : edgeOfOpenings(row, rec);
-  const fixtures = row.masked ? 0 : row.fixtures;
+  // Whatever its area, so that rows put together have the sums of the rows.
+  const later = row.mask === 'yes' && row.material.masonry;
+  const edge = row.masked ? edgeOf(row, rec) : 0;
+  const opened = row.masked && !later ? 0 : edgeOfOpenings(row, rec);
+  const perimeter = edge + opened;
+  const fixtures = row.masked && !later ? 0 : row.fixtures;
   const lapArea = perimeter * allow.lap;
   const lapped = surface + lapArea;
   const fixtureArea = fixtures * allow.fixtureFilm;
@@ -65,11 +70,13 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
   const tape = perimeter * (1 + allow.tapeWaste);
   if (rec) {
     rec.line('masked#', row.masked ? 'Area#' : 'Openings#', surface, 'area', 'masked');
+    const edges = later ? 'edge# + openingsEdge#' : row.masked ? 'edge#' : 'openingsEdge#';
+    rec.line('perimeter#', edges, perimeter, 'length', 'perimeter');
     rec.input(
       'fixtures#',
       fixtures,
       'count',
-      row.masked ? 'Fixtures lie beneath the masked row' : 'Fixtures of the row',
+      row.masked && !later ? 'Fixtures lie beneath the masked row' : 'Fixtures of the row',
     );
     rec.line('lapArea#', 'perimeter# * mask_lap', lapArea, 'area', 'lapArea');
     rec.line('fixtureArea#', 'fixtures# * fixture_film', fixtureArea, 'area', 'fixtureArea');
@@ -89,8 +96,8 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
 function edgeOfOpenings({ openings, openingPerimeter }: WallRow, rec?: Recorder): number {
   const edge = openingsEdge(openings, openingPerimeter);
   if (openingPerimeter > 0 || openings === 0)
-    rec?.input('perimeter#', openingPerimeter, 'length', 'Opening perimeter of the row');
-  else rec?.line('perimeter#', '4 * sqrt(Openings#)', edge, 'length', 'openingsEdge');
+    rec?.input('openingsEdge#', openingPerimeter, 'length', 'Opening perimeter of the row');
+  else rec?.line('openingsEdge#', '4 * sqrt(Openings#)', edge, 'length', 'openingsEdge');
   return edge;
 }
 
@@ -99,9 +106,9 @@ function edgeOf({ area, height, edge: edges }: WallRow, rec?: Recorder): number 
   const edge = edges ?? edgeLength(area, height);
   if (height > 0) {
     rec?.input('Height#', height, 'length', 'Height of the row');
-    rec?.line('perimeter#', '2 * (Area# / Height# + Height#)', edge, 'length', 'edgeFromHeight');
+    rec?.line('edge#', '2 * (Area# / Height# + Height#)', edge, 'length', 'edgeFromHeight');
   } else {
-    rec?.line('perimeter#', '4 * sqrt(Area#)', edge, 'length', 'edgeFromArea');
+    rec?.line('edge#', '4 * sqrt(Area#)', edge, 'length', 'edgeFromArea');
   }
   return edge;
 }

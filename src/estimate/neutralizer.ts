@@ -38,7 +38,10 @@ export function acidMoles(concentrate: number, density: number, massFraction: nu
  * @returns kg
  */
 export function alkaliMass(acid: number, alkali: Alkali): number {
-  return (acid / constants[`acidPer${alkali}`].value) * constants[`molarMass${alkali}`].value;
+  const { acidPerNaHCO3, acidPerNa2CO3, molarMassNaHCO3, molarMassNa2CO3 } = constants;
+  const [ratio, molarMass] =
+    alkali === 'NaHCO3' ? [acidPerNaHCO3, molarMassNaHCO3] : [acidPerNa2CO3, molarMassNa2CO3];
+  return (acid / ratio.value) * molarMass.value;
 }
 
 /**

@@ -77,8 +77,10 @@ export function cleanerPrice(
   rec?: Recorder,
 ): number {
   const price = concentrate * prices.cleaner[classToUse];
-  const expression = classToUse === 0 ? '0' : `concentrate# * price_cleaner_${String(classToUse)}`;
-  rec?.line('priceCleaner#', expression, price, 'money', 'priceCleaner');
+  if (rec) {
+    const expression = classToUse === 0 ? '0' : `concentrate# * price_cleaner_${String(classToUse)}`;
+    rec.line('priceCleaner#', expression, price, 'money', 'priceCleaner');
+  }
   return price;
 }
 

@@ -8,7 +8,7 @@ import { stripBelow } from './below';
 import { brushHours } from './brush-down';
 import { cleanerMix, cleanerUse, concentrate, mixWater, type CleanerUse } from './cleaner';
 import { crewOf, hoursOf, type Crew } from './crew';
-import type { Elevation } from './elevation';
+import type { Elevation, MasonryByLevel } from './elevation';
 import { glassHours } from './glass';
 import { maskingAllowances, masking, type MaskingAllowances } from './masking';
 import { maskOffHours, maskOnHours, maskRates, type MaskRates } from './mask-hours';
@@ -117,7 +117,7 @@ export function addFaceQuantities(
   sums.unmaskHours += maskOffHours(mask, rules.maskRates, slowed.masking, crew, rec);
   sums.glassHours += glassHours(row, rules.glassRate, crew, rec);
   sums.scaffoldHours += scaffoldHours(row, elevation, rules.scaffold, crew, rec);
-  sums.brushHours += brushHours(netArea(row), row.brushPriced, rules.brushRate, crew, rec);
+  sums.brushHours += brushHours(row, rules.brushRate, crew, rec);
 }
 
 /** The parts of the wash that come per area, by the quantity that each adds to. */
@@ -135,7 +135,9 @@ const partOf = {
  * Adds what washing a row takes: scraping, the wash, moves, water, cleaner, and what is done once more.
  * @param row the wall row
  * @param wash the wash that it is part of
- * @param elevation how its zone stands
+ * @param standing how its zone stands, and the masonry there that is kept wet below
+ * @param standing.elevation levels and heights
+ * @param standing.masonry net area by level, m2
  * @param rules what holds for the job
  * @param sums takes the values, in base units
  * @param rec takes down the lines
@@ -144,7 +146,7 @@ const partOf = {
 export function addWashQuantities(
   row: WallRow,
   wash: Wash,
-  elevation: Elevation,
+  { elevation, masonry }: { readonly elevation: Elevation; readonly masonry: MasonryByLevel },
   rules: JobRules,
   sums: Quantities,
   rec?: Recorder,
@@ -153,38 +155,49 @@ export function addWashQuantities(
   const ofClass = rules.ofClass(wash.class);
   rec?.inRow(row.row, row.wall);
   const area = netArea(row);
-  const { masonry } = row.material;
-  const washed = masonry ? area : 0;
+  const isMasonry = row.material.masonry;
+  const washed = isMasonry ? area : 0;
   rec?.line('bareArea#', 'Area# - Openings#', area, 'area', 'bareArea');
   rec?.line(
     'washedArea#',
-    masonry ? 'bareArea#' : '0',
+    isMasonry ? 'bareArea#' : '0',
     washed,
     'area',
-    masonry ? 'washedArea' : 'onlyProtected',
+    isMasonry ? 'washedArea' : 'onlyProtected',
   );
   const slowed = slowdownOf(row, rules.slowdowns, rec).washing;
-  const strip = stripBelow(row, elevation, wash.bare, ofClass.wash.below, rec);
+  const strip = stripBelow(row, elevation, masonry, ofClass.wash.below, rec);
   const how = washRow(row, strip, ofClass.wash, rec);
   sums.washedArea += washed;
 
-  let hours = 0;
-  for (const id of washHours) {
-    const part = hoursOf(how[partOf[id]] * area * slowed, crew);
-    sums[id] += part;
-    hours += part;
-    rec?.line(
-      `${id}#`,
-      `bareArea# * ${partOf[id]}Work# * slowed# / minPerHour / working_share`,
-      part,
-      'laborHours',
-      'washPart',
-    );
+  // Spelled out: the engine is slow to go through quantities by name, and this is done for each row.
+  const hours = (work: number): number => hoursOf(work * area * slowed, crew);
+  const prewet = hours(how.prewet);
+  const apply = hours(how.apply);
+  const scrub = hours(how.scrub);
+  const rinse = hours(how.rinse);
+  const tend = hours(how.tend);
+  const change = hours(how.change);
+  const beneath = hours(how.below);
+  sums.prewetHours += prewet;
+  sums.applyHours += apply;
+  sums.scrubHours += scrub;
+  sums.rinseHours += rinse;
+  sums.tendHours += tend;
+  sums.changeHours += change;
+  sums.belowHours += beneath;
+  const cleanedAgain = (prewet + apply + scrub + rinse + tend + change + beneath) * again;
+  sums.recleanHours += cleanedAgain;
+  if (rec) {
+    for (const id of washHours) {
+      const part = partOf[id];
+      const expression = `bareArea# * ${part}Work# * slowed# / minPerHour / working_share`;
+      rec.line(`${id}#`, expression, hours(how[part]), 'laborHours', 'washPart');
+    }
+    const once = washHours.map((id) => `${id}#`).join(' + ');
+    rec.line('recleanHours#', `(${once}) * reclean_share`, cleanedAgain, 'laborHours', 'reclean');
   }
-  const once = washHours.map((id) => `${id}#`).join(' + ');
-  sums.recleanHours += hours * again;
-  rec?.line('recleanHours#', `(${once}) * reclean_share`, hours * again, 'laborHours', 'reclean');
-  if (masonry) sums.scrapeHours += scrapeHours(row, area, slowed, rules.scrape, crew, rec);
+  if (isMasonry) sums.scrapeHours += scrapeHours(row, area, slowed, rules.scrape, crew, rec);
   else rec?.line('scrapeHours#', '0', 0, 'laborHours', 'onlyProtected');
   sums.moveHours += moveHours(row, area, elevation, rules.access, crew, rec);
 

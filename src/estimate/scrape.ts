@@ -46,7 +46,9 @@ export function scrapeHours(
   const residue = residueOf(row);
   const effort = effortOf(row, efforts, rec);
   const hours = hoursOf((area / rates[residue]) * effort * slowed * constants.minPerHour.value, crew);
-  const expression = `washedArea# / rate_scrape_${residue} * effort# * slowed# / working_share`;
-  rec?.line('scrapeHours#', expression, hours, 'laborHours', 'scrape');
+  if (rec) {
+    const expression = `washedArea# / rate_scrape_${residue} * effort# * slowed# / working_share`;
+    rec.line('scrapeHours#', expression, hours, 'laborHours', 'scrape');
+  }
   return hours;
 }

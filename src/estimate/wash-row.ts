@@ -105,7 +105,6 @@ function withCleaner(
     rinse: passes * rinse,
     change: (size * passes * rules.cycle.change) / cycle.patch,
   };
-  const below = keepWet(cycle.time, strip, rules, rec);
   const free = (size - 1) * passes * (cycle.slower + cycle.paced + cycle.wait / cycle.patch);
   const held = passes * (cycle.paced - Math.min(apply, rinse) + cycle.wait / cycle.patch);
   if (rec) {
@@ -122,11 +121,12 @@ function withCleaner(
     const paced = 'washPasses# * (paced# - min(applyTime#, rinseTime#) + wait# / patch#) * onePerson';
     line('held#', paced, held, 'held');
   }
+  const below = keepWet(work.prewet, cycle.time, free, strip, rules, rec);
   const mist = rules.mistings * rules.mist * passes;
   const rinseWater = rules.rinse.perArea * passes;
   rec?.line('mistPerArea#', 'mistings * weather_mist * washPasses#', mist, 'volumePerArea', 'mist');
   rec?.line('rinsePerArea#', 'rinse_perArea * washPasses#', rinseWater, 'volumePerArea', 'rinsePerArea');
-  return withHelpers({ ...work, below, time: cycle.time, free, held }, rules, rec, {
+  return withHelpers(work, below, cycle.time, free, held, rules, rec, {
     passes,
     wet,
     mistWater: mist,
@@ -139,7 +139,6 @@ function withClearWater({ rinse, scrub, strip }: FaceTimes, rules: WashRules, re
   const { size } = rules.crew;
   const time = scrub + rinse;
   rec?.line('cycle#', 'scrubTime# + rinseTime#', time, 'minutesPerArea', 'clearWaterCycle');
-  const below = keepWet(time, strip, rules, rec);
   const free = (size - 1) * rinse;
   const work = { prewet: 0, apply: 0, scrub: size * scrub, rinse, change: 0 };
   if (rec) {
@@ -148,7 +147,8 @@ function withClearWater({ rinse, scrub, strip }: FaceTimes, rules: WashRules, re
     rec.line('scrubWork#', 'scrubTime# * team_size', work.scrub, 'laborMinutesPerArea', 'teamWork');
     rec.line('free#', '(team_size - onePerson) * rinseTime#', free, 'laborMinutesPerArea', 'helpersFree');
   }
-  return withHelpers({ ...work, below, time, free, held: 0 }, rules, rec, rinsedOnce(rules));
+  const below = keepWet(0, time, free, strip, rules, rec);
+  return withHelpers(work, below, time, free, 0, rules, rec, rinsedOnce(rules));
 }
 
 /** What is only protected is rinsed, by one person while the team stands by. */
@@ -171,12 +171,7 @@ function rinseOnly(rinse: number, rules: WashRules, rec?: Recorder): RowWash {
     );
   }
   const below = { minutes: 0, water: 0 };
-  return withHelpers(
-    { ...work, below, time: rinse, free: (size - 1) * rinse, held: 0 },
-    rules,
-    rec,
-    rinsedOnce(rules),
-  );
+  return withHelpers(work, below, rinse, (size - 1) * rinse, 0, rules, rec, rinsedOnce(rules));
 }
 
 /**
@@ -184,7 +179,11 @@ function rinseOnly(rinse: number, rules: WashRules, rec?: Recorder): RowWash {
  * what the quicker step is paced and waits, is tending.
  */
 function withHelpers(
-  { prewet, apply, scrub, rinse, change, below, time, free, held }: TeamWork,
+  { prewet, apply, scrub, rinse, change }: TeamWork,
+  below: Below,
+  time: number,
+  free: number,
+  held: number,
   { crew: { size } }: WashRules,
   rec: Recorder | undefined,
   rest: Pick<RowWash, 'passes' | 'wet' | 'mistWater' | 'rinseWater' | 'cycle'>,
@@ -208,24 +207,37 @@ function withHelpers(
     change,
     below: below.minutes,
     all: size * team,
+    // Spelled out: the engine is slow to spread objects, and this is done for each row and class.
+    passes: rest.passes,
+    wet: rest.wet,
+    mistWater: rest.mistWater,
+    rinseWater: rest.rinseWater,
     belowWater: below.water,
+    cycle: rest.cycle,
     finding: undefined,
-    ...rest,
   };
 }
 
-/** Wettings of what lies below: one each interval of the team's time on the row. */
+/**
+ * Wettings of what lies below: one each interval of the team's time on the row, pre-wet that does not fit beside one who
+ * applies or rinses counted: the wall below dries in that time too.
+ */
 function keepWet(
+  prewet: number,
   time: number,
+  free: number,
   strip: number,
-  { below }: WashRules,
+  { below, crew: { size } }: WashRules,
   rec?: Recorder,
-): { readonly minutes: number; readonly water: number } {
-  const wetted = (time / below.interval) * strip;
+): Below {
+  const before = time + Math.max(0, prewet - free) / size;
+  const wetted = (before / below.interval) * strip;
   const minutes = wetted / below.rate;
   const water = wetted * below.water;
   if (rec) {
-    rec.line('wetted#', 'cycle# / below_interval * stripBelow#', wetted, 'ratio', 'wettedBelow');
+    const expression = 'cycle# + max(0 * free#, prewetWork# - free#) / team_size';
+    rec.line('beforeBelow#', expression, before, 'minutesPerArea', 'beforeBelow');
+    rec.line('wetted#', 'beforeBelow# / below_interval * stripBelow#', wetted, 'ratio', 'wettedBelow');
     rec.line('belowWork#', 'wetted# / rate_below * onePerson', minutes, 'laborMinutesPerArea', 'belowWork');
     rec.line('belowPerArea#', 'wetted# * below_water', water, 'volumePerArea', 'belowWater');
   }
@@ -280,14 +292,11 @@ interface FaceTimes {
   readonly strip: number;
 }
 
-/** Minutes of persons on an area, and the team-time and the time of helpers that they are set against, min/m2. */
-interface TeamWork extends Omit<FaceTimes, 'strip'> {
-  readonly prewet: number;
-  readonly apply: number;
-  readonly change: number;
-  readonly below: { readonly minutes: number; readonly water: number };
-  readonly time: number;
-  readonly free: number;
-  /** Of the one who applies or rinses: pacing and waits. */
-  readonly held: number;
+/** Minutes of persons on an area, min/m2, but for what lies below. */
+type TeamWork = Readonly<Record<'prewet' | 'apply' | 'scrub' | 'rinse' | 'change', number>>;
+
+/** What lies below, on an area that is washed: minutes of persons, min/m2, and water, L/m2. */
+interface Below {
+  readonly minutes: number;
+  readonly water: number;
 }

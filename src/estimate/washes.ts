@@ -5,21 +5,20 @@ import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import { netArea } from '../walls/net-area';
 import type { WallRow } from '../walls/wall-row';
+import { isWashedLater } from '../walls/washed-later';
 import type { Zone } from '../walls/zones';
 import { stripBelow } from './below';
 import { hoursOf } from './crew';
-import { bareMasonry, traceBare, type BareMasonry, type Elevation } from './elevation';
+import { masonryByLevel, traceMasonry, type Elevation, type MasonryByLevel } from './elevation';
 import { slowdownOf, type Slowdowns } from './slowdown';
 import { washRow, type WashRules } from './wash-row';
 
-/** One wash of a zone: what is bare in it, and the cleaner. */
+/** One wash of a zone: its rows, and the cleaner. */
 export interface Wash {
   /** The rows that are washed or, where they are only protected, rinsed. */
   readonly rows: readonly WallRow[];
-  readonly ceiling: CleanerClass;
   /** The class to use. */
   readonly class: CleanerClass;
-  readonly bare: BareMasonry;
 }
 
 /** What decides how a zone is washed. */
@@ -28,15 +27,20 @@ export interface ZoneDecision {
   readonly governing: Governing | undefined;
   /** The wash of the bare rows; undefined where there is none. */
   readonly first: Wash | undefined;
-  /** The washes of the masked masonry afterwards, the most tolerant first. */
+  /** The washes of the masked masonry afterwards, the strongest class first. */
   readonly later: readonly Wash[];
+  /** The class that a row of masked masonry is washed with afterwards. */
+  readonly laterClass: (row: WallRow) => CleanerClass;
+  /** The masonry by level that is kept wet below what is washed, m2. */
+  readonly masonry: MasonryByLevel;
 }
 
 /**
- * How a zone is washed: its bare rows with one cleaner, then the masked masonry, rows of one ceiling together and the
- * most tolerant first, at no stronger class than the bare rows tolerate. The class of each wash is the one from clear
- * water to its ceiling that takes the fewest labor-hours, ties to the gentlest; a class chosen by the user beats it,
- * never above the ceiling.
+ * How a zone is washed: its bare rows with one cleaner, then the masked masonry, each row with the class that suits it,
+ * rows of one class together and the strongest first, at no stronger class than the bare rows tolerate. The class of
+ * the bare rows is the one from clear water to the ceiling that takes the fewest labor-hours, ties to the gentlest; the
+ * classes of the masked rows are those that take the fewest with a set-up for each. A class chosen by the user beats
+ * them, never above the ceiling. As the best of what is allowed, neither takes fewer hours where a row tolerates less.
  * @param zone its rows, or one of each kind, and the rows below that its rinse runs over
  * @param elevation how it stands
  * @param rulesOf what holds for a class
@@ -54,93 +58,166 @@ export function decideZone(
   rec?: Recorder,
 ): ZoneDecision {
   const governing = governZone({ rows, below }, factors, rec);
-  const wash: MakeWash = (washed, ceiling, own) => {
-    const bare = bareMasonry(washed, own);
-    if (rec) traceBare(washed, bare, rec);
-    const symbol = own === undefined ? 'class@' : `laterClass${String(own)}@`;
-    const limit = own === undefined ? 'ceiling@' : `laterCeiling${String(own)}@`;
-    if (factors.chosenClass !== undefined) {
-      const chosen = Math.min(ceiling, factors.chosenClass) as CleanerClass;
-      rec?.line(symbol, `min(${limit}, ${String(factors.chosenClass)})`, chosen, 'class', 'chosenClass');
-      return { rows: washed, ceiling, class: chosen, bare };
+  const masonry = masonryByLevel(rows);
+  if (rec) traceMasonry(rows, masonry, rec);
+  const minutesOf = (washed: readonly WallRow[], ceiling: CleanerClass): number[] =>
+    classesUpTo(ceiling).map((of) => minutesAt(rulesOf(of), washed, masonry, elevation, slowdowns));
+  const choose = (minutes: readonly number[], at: ChoiceOf, taker?: Recorder): CleanerClass => {
+    const { chosenClass } = factors;
+    if (chosenClass === undefined) {
+      const classToUse = fewest(minutes);
+      if (taker)
+        traceClass(at, classToUse, minutes, taker, (of) => {
+          traceTry(rulesOf(of), at, masonry, elevation, slowdowns, taker);
+        });
+      return classToUse;
     }
-    const minutes = cleanerClasses
-      .filter((candidate) => candidate.class <= ceiling)
-      .map(({ class: of }) => minutesAt(rulesOf(of), washed, bare, elevation, slowdowns));
-    const least = minutes.reduce((best, each) => (each < best ? each : best), Infinity);
-    // Sums that differ in their last digits alone are a tie.
-    const found = minutes.findIndex((each) => each <= least * (1 + constants.guard.value));
-    const classToUse = (found < 0 ? ceiling : found) as CleanerClass;
-    if (rec)
-      traceClass(symbol, classToUse, minutes, rec, (of) => {
-        traceTry(rulesOf(of), washed, bare, elevation, slowdowns, rec, symbol);
-      });
-    return { rows: washed, ceiling, class: classToUse, bare };
+    const chosen = Math.min(at.ceiling, chosenClass) as CleanerClass;
+    taker?.line(at.symbol, `min(${at.limit}, ${String(chosenClass)})`, chosen, 'class', 'chosenClass');
+    return chosen;
   };
-  const isWashed = (row: WallRow): boolean => !row.masked && netArea(row) > 0;
-  const first = governing && wash(rows.filter(isWashed), governing.ceiling);
-  return { governing, first, later: laterWashes(rows, below, governing, wash, rec) };
+  const bare = rows.filter((row) => !row.masked && netArea(row) > 0);
+  const first = governing && {
+    rows: bare,
+    class: choose(
+      factors.chosenClass === undefined ? minutesOf(bare, governing.ceiling) : [],
+      { rows: bare, ceiling: governing.ceiling, limit: 'ceiling@', symbol: 'class@', method: 'classToUse' },
+      rec,
+    ),
+  };
+
+  const most = governing?.ceiling ?? leastCeiling(below);
+  const ceilingOf = (row: WallRow) => Math.min(row.material.ceiling, most) as CleanerClass;
+  const waiting = rows.filter(isWashedLater);
+  const onceMore = 1 + factors.value('reclean.share');
+  const setup =
+    (factors.value('setup.zone') * constants.minPerHour.value * rulesOf(0).crew.workingShare) / onceMore;
+  const cleaners =
+    factors.chosenClass === undefined && waiting.length > 0
+      ? laterCleaners(
+          waiting.map((row) => minutesOf([row], ceilingOf(row))),
+          setup,
+        )
+      : [];
+  const laterClass = (row: WallRow, taker?: Recorder): CleanerClass => {
+    const ceiling = ceilingOf(row);
+    if (taker) {
+      taker.inRow(row.row, row.wall);
+      const limits = `min(${String(row.material.ceiling)}, ${governing ? 'ceiling@' : String(most)})`;
+      taker.line('laterCeiling#', limits, ceiling, 'class', 'laterCeiling');
+    }
+    const minutes =
+      factors.chosenClass === undefined
+        ? minutesOf([row], ceiling).map((each, of) => (cleaners.includes(of as CleanerClass) ? each : NaN))
+        : [];
+    const at = {
+      rows: [row],
+      ceiling,
+      limit: 'laterCeiling#',
+      symbol: 'laterClass#',
+      method: 'laterClass',
+    } as const;
+    return choose(minutes, at, taker);
+  };
+  return { governing, first, later: laterWashes(waiting, laterClass, rec), laterClass, masonry };
 }
+
+/** What a class is chosen for: the rows, their ceiling, the symbol of that and of the choice, and the rule. */
+interface ChoiceOf {
+  readonly rows: readonly WallRow[];
+  readonly ceiling: CleanerClass;
+  readonly limit: string;
+  readonly symbol: string;
+  readonly method: 'classToUse' | 'laterClass';
+}
+
+function classesUpTo(ceiling: CleanerClass): CleanerClass[] {
+  return cleanerClasses.map((row) => row.class).filter((of) => of <= ceiling);
+}
+
+/** The class with the fewest minutes, ties to the gentlest; NaN is no candidate. */
+function fewest(minutes: readonly number[]): CleanerClass {
+  const least = minutes.reduce((best, each) => (each < best ? each : best), Infinity);
+  // Sums that differ in their last digits alone are a tie.
+  const found = minutes.findIndex((each) => each <= least * (1 + constants.guard.value));
+  return (found < 0 ? minutes.length - 1 : found) as CleanerClass;
+}
+
+/**
+ * The cleaners of the washes of masked rows: of all sets of classes the one with the fewest minutes, where each row
+ * takes the best of the set and each class takes a set-up; ties to fewer cleaners, then to gentler ones.
+ */
+function laterCleaners(minutes: readonly (readonly number[])[], setup: number): readonly CleanerClass[] {
+  let best: readonly CleanerClass[] = [];
+  let least = Infinity;
+  for (const set of setsOfClasses) {
+    let sum = set.length * setup;
+    for (const ofRow of minutes) sum += set.reduce((best, of) => lesser(best, ofRow[of]), Infinity);
+    if (best.length > 0 && !(sum < least * (1 - constants.guard.value))) continue;
+    best = set;
+    least = sum;
+  }
+  return best;
+}
+
+/** The lesser of two, where the second may be no number. */
+function lesser(one: number, other: number | undefined): number {
+  return other !== undefined && other < one ? other : one;
+}
+
+/** All sets of classes, the small and gentle first. */
+const setsOfClasses: readonly (readonly CleanerClass[])[] = cleanerClasses
+  .reduce<CleanerClass[][]>((sets, { class: of }) => [...sets, ...sets.map((set) => [...set, of])], [[]])
+  .slice(1)
+  .sort((a, b) => a.length - b.length);
 
 /** Net minutes of persons that a wash takes; NaN where a row cannot be washed so. */
 function minutesAt(
   rules: WashRules,
   rows: readonly WallRow[],
-  bare: BareMasonry,
+  masonry: MasonryByLevel,
   elevation: Elevation,
   slowdowns: Slowdowns,
 ): number {
   let sum = 0;
   for (const row of rows) {
-    const strip = stripBelow(row, elevation, bare, rules.below);
+    const strip = stripBelow(row, elevation, masonry, rules.below);
     sum += washRow(row, strip, rules).all * netArea(row) * slowdownOf(row, slowdowns).washing;
   }
   return sum;
 }
 
-/** Makes the wash of rows under a ceiling; a later one has the ceiling of its own rows beside it. */
-type MakeWash = (washed: readonly WallRow[], ceiling: CleanerClass, own?: CleanerClass) => Wash;
-
 function laterWashes(
-  rows: readonly WallRow[],
-  below: readonly WallRow[],
-  governing: Governing | undefined,
-  wash: MakeWash,
+  waiting: readonly WallRow[],
+  laterClass: (row: WallRow, rec?: Recorder) => CleanerClass,
   rec?: Recorder,
 ): Wash[] {
-  const most =
-    governing?.ceiling ??
-    below.reduce<CleanerClass>(
-      (least, { material }) => (material.ceiling < least ? material.ceiling : least),
-      STRONGEST_CLASS,
-    );
-  const waiting = rows.filter((row) => row.mask === 'yes' && row.material.masonry && netArea(row) > 0);
-  const washes: Wash[] = [];
-  for (const { class: of } of cleanerClasses.toReversed()) {
-    const together = waiting.filter(({ material }) => material.ceiling === of);
-    if (together.length === 0) continue;
-    const ceiling = Math.min(of, most) as CleanerClass;
-    rec?.line(
-      `laterCeiling${String(of)}@`,
-      governing ? `min(${String(of)}, ceiling@)` : `min(${String(of)}, ${String(most)})`,
-      ceiling,
-      'class',
-      'laterCeiling',
-    );
-    washes.push(wash(together, ceiling, of));
+  const byClass = new Map<CleanerClass, WallRow[]>();
+  for (const row of waiting) {
+    const of = laterClass(row, rec);
+    const together = byClass.get(of);
+    if (together) together.push(row);
+    else byClass.set(of, [row]);
   }
-  return washes;
+  return [...byClass]
+    .map(([of, together]) => ({ rows: together, class: of }))
+    .sort((a, b) => b.class - a.class);
+}
+
+function leastCeiling(rows: readonly WallRow[]): CleanerClass {
+  let least: CleanerClass = STRONGEST_CLASS;
+  for (const { material } of rows) if (material.ceiling < least) least = material.ceiling;
+  return least;
 }
 
 /** Takes down what a class would take that is tried out. */
 function traceTry(
   rules: WashRules,
-  rows: readonly WallRow[],
-  bare: BareMasonry,
+  { rows, symbol }: ChoiceOf,
+  masonry: MasonryByLevel,
   elevation: Elevation,
   slowdowns: Slowdowns,
   rec: Recorder,
-  symbol: string,
 ): void {
   const minutes = rows.map((row) => {
     rec.inRow(row.row, row.wall, rules.class);
@@ -149,22 +226,24 @@ function traceTry(
     rec.input('Openings#', row.openings, 'area', 'Openings in the row');
     rec.line('bareArea#', 'Area# - Openings#', area, 'area', 'bareArea');
     const slowed = slowdownOf(row, slowdowns, rec).washing;
-    const strip = stripBelow(row, elevation, bare, rules.below, rec);
+    const strip = stripBelow(row, elevation, masonry, rules.below, rec);
     const hours = hoursOf(washRow(row, strip, rules, rec).all * area * slowed, rules.crew);
     const expression = 'team_size * teamTime# * bareArea# * slowed# / minPerHour / working_share';
     rec.line('hours#', expression, hours, 'laborHours', 'hoursAtClass');
     return hours;
   });
+  const last = rows.at(-1);
+  if (last) rec.inRow(last.row, last.wall);
   const terms = rows.map(({ row }) => `hours_r${String(row)}_c${String(rules.class)}`);
   rec.sum(hoursSymbol(symbol, rules.class), terms, minutes, 'laborHours', 'hoursAtClass');
 }
 
 function hoursSymbol(symbol: string, of: number): string {
-  return `${symbol.slice(0, -1)}Hours${String(of)}@`;
+  return `${symbol.slice(0, -1)}Hours${String(of)}${symbol.slice(-1)}`;
 }
 
 function traceClass(
-  symbol: string,
+  { symbol, method }: ChoiceOf,
   classToUse: CleanerClass,
   minutes: readonly number[],
   rec: Recorder,
@@ -177,11 +256,5 @@ function traceClass(
     const others = able.slice(place + 1).map((each) => hoursSymbol(symbol, each));
     return `${hoursSymbol(symbol, of)} <= min(${others.join(', ')}) * (1 + guard) ? ${String(of)} : `;
   });
-  rec.line(
-    symbol,
-    `${cases.join('')}${String(able.at(-1) ?? classToUse)}`,
-    classToUse,
-    'class',
-    'classToUse',
-  );
+  rec.line(symbol, `${cases.join('')}${String(able.at(-1) ?? classToUse)}`, classToUse, 'class', method);
 }

@@ -3,6 +3,7 @@ import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import { netArea } from '../walls/net-area';
 import type { WallRow } from '../walls/wall-row';
+import { isWashedLater } from '../walls/washed-later';
 import type { Zone } from '../walls/zones';
 import { elevationOf, type Elevation } from './elevation';
 import { addedQuantities, hourParts, noQuantities, quantityIds, type Quantities } from './quantities';
@@ -77,7 +78,7 @@ export function zoneOwn(
         rec?.line(`${id}#`, '0', 0, addedQuantities[id].kind, row.mask === 'only' ? 'leftOut' : 'notWashed');
       continue;
     }
-    const how = addWashQuantities(row, wash, elevation, rules, sums, rec);
+    const how = addWashQuantities(row, wash, { elevation, masonry: decision.masonry }, rules, sums, rec);
     finding ??= how.finding;
     washed.push({ row, wash, how });
   }
@@ -104,11 +105,12 @@ export function zoneOwn(
  * @param decision how its zone is washed
  * @returns the wash, or undefined where the row is not washed
  */
-export function washOf(row: WallRow, { first, later }: ZoneDecision): Wash | undefined {
-  if (netArea(row) <= 0) return undefined;
-  if (!row.masked) return first;
-  if (row.mask !== 'yes' || !row.material.masonry) return undefined;
-  return later.find(({ rows }) => rows[0]?.material.ceiling === row.material.ceiling);
+export function washOf(row: WallRow, { first, later, laterClass }: ZoneDecision): Wash | undefined {
+  if (isWashedLater(row)) {
+    const of = laterClass(row);
+    return later.find((wash) => wash.class === of);
+  }
+  return row.masked || netArea(row) <= 0 ? undefined : first;
 }
 
 /**
@@ -126,7 +128,7 @@ export function rowOwn(
   const sums = noQuantities();
   addFaceQuantities(row, elevation, rules, sums);
   const wash = washOf(row, decision);
-  if (wash) addWashQuantities(row, wash, elevation, rules, sums);
+  if (wash) addWashQuantities(row, wash, { elevation, masonry: decision.masonry }, rules, sums);
   return sums;
 }
 

@@ -1,6 +1,7 @@
 import type { ZoneEstimate } from '../estimate/schedule';
 import { comparable } from '../quantity/cell';
 import type { WallRow } from '../walls/wall-row';
+import { strongestClass, washesOf } from './washed';
 
 /**
  * Walls lower down, in this zone or another, that may not meet the class used above them: rinse water reaches them.
@@ -9,31 +10,30 @@ import type { WallRow } from '../walls/wall-row';
  * @returns the masked rows of the zone itself and the rows of the other zones, washed or masked
  */
 export function weakerBelow(above: ZoneEstimate, zones: readonly ZoneEstimate[]): WallRow[] {
-  const used = above.classToUse;
-  if (used === undefined) return [];
-  const top = Math.min(
-    ...above.zone.rows.filter(({ masked, level }) => !masked && level > 0).map(({ level }) => level),
-  );
+  const washes = washesOf(above).map(({ class: used, rows }) => ({
+    used,
+    top: rows.reduce((top, { level }) => (level > 0 && level < top ? level : top), Infinity),
+  }));
   const reached = receiving(above.zone.name, zones);
   return zones.flatMap((below) =>
     below.zone.rows.filter(
       (row) =>
-        (row.level > top || reached.has(row)) &&
-        row.material.ceiling < used &&
+        washes.some(
+          ({ used, top }) => row.material.ceiling < used && (row.level > top || reached.has(row)),
+        ) &&
         (below.zone.name !== above.zone.name || row.masked),
     ),
   );
 }
 
 /**
- * The masked walls of a zone that may not meet the class used in it.
+ * The masked walls of a zone that may not meet a class used in it.
  * @param zone the estimate of the zone
  * @returns its weaker rows, which the masking keeps from the cleaner
  */
-export function weakerMasked({ zone, governing }: ZoneEstimate): WallRow[] {
-  return governing === undefined
-    ? []
-    : zone.rows.filter(({ masked, material }) => masked && material.ceiling < governing.classToUse);
+export function weakerMasked(zone: ZoneEstimate): WallRow[] {
+  const used = strongestClass(zone) ?? 0;
+  return zone.zone.rows.filter(({ masked, material }) => masked && material.ceiling < used);
 }
 
 /** The rows that state that they receive the rinse of a zone, and on its way down of the zones that it reaches. */

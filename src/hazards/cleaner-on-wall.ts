@@ -4,7 +4,7 @@ import type { Minutes } from '../quantity/quantities';
 import { isCalcareous } from '../rules/calcareous';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { WallRow } from '../walls/wall-row';
-import { isWashed, takesAcid, takesCleaner, washedRows } from './washed';
+import { isWashed, rowsUnderAcid, takesCleaner, washedRows } from './washed';
 
 /**
  * Concrete and other calcareous masonry that meets an acid, which a public guide specification rules out.
@@ -12,7 +12,7 @@ import { isWashed, takesAcid, takesCleaner, washedRows } from './washed';
  * @returns the washed rows concerned
  */
 export function acidOnCalcareous(zone: ZoneEstimate): WallRow[] {
-  return takesAcid(zone) ? washedRows(zone).filter(({ material }) => isCalcareous(material)) : [];
+  return rowsUnderAcid(zone).filter(({ material }) => isCalcareous(material));
 }
 
 /**
@@ -21,7 +21,7 @@ export function acidOnCalcareous(zone: ZoneEstimate): WallRow[] {
  * @returns the washed rows concerned
  */
 export function stainUnderAcid(zone: ZoneEstimate): WallRow[] {
-  return takesAcid(zone) ? washedRows(zone).filter(({ material }) => material.group === 'light brick') : [];
+  return rowsUnderAcid(zone).filter(({ material }) => material.group === 'light brick');
 }
 
 /**
@@ -33,6 +33,17 @@ export function stainUnderAcid(zone: ZoneEstimate): WallRow[] {
 export function driesEarly(zone: ZoneEstimate, factors: FactorsInForce): Minutes | undefined {
   const dries = dryingTime(factors);
   return takesCleaner(zone) && dries < factors.value('dwell.most') ? dries : undefined;
+}
+
+/**
+ * Cleaner that is dry even before its least dwell: without misting it would never have worked long enough.
+ * @param zone the estimate of the zone
+ * @param factors the factors in force
+ * @returns when it is dry, where that is too soon
+ */
+export function driesTooSoon(zone: ZoneEstimate, factors: FactorsInForce): Minutes | undefined {
+  const dries = driesEarly(zone, factors);
+  return dries !== undefined && dries < factors.value('dwell.least') ? dries : undefined;
 }
 
 /**

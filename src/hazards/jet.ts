@@ -1,7 +1,7 @@
 import type { ZoneEstimate } from '../estimate/schedule';
 import { toBase } from '../quantity/conversions';
 import { factors as table, type Factor } from '../rules/factors';
-import type { FactorsInForce, MaterialInForce } from '../rules/read-factors';
+import type { FactorsInForce } from '../rules/read-factors';
 import type { WallRow } from '../walls/wall-row';
 import { isWashed, takesCleaner, washedRows } from './washed';
 
@@ -28,27 +28,14 @@ export function narrowJet(zone: ZoneEstimate, factors: FactorsInForce): NozzleHa
 }
 
 /**
- * The washed material that takes the least pressure, which holds for the whole zone.
- * @param rows the rows of the zone
- * @returns the material, or undefined where every row is masked
- */
-export function takesLeastPressure(rows: readonly WallRow[]): MaterialInForce | undefined {
-  return rows.reduce<MaterialInForce | undefined>(
-    (least, { masked, material }) =>
-      masked || (least !== undefined && least.pressure <= material.pressure) ? least : material,
-    undefined,
-  );
-}
-
-/**
- * More pressure at the rinse than a washed wall takes.
+ * Walls that take less pressure than the nozzle is set to. Each is rinsed at its own limit, and so priced; the nozzle has
+ * to be turned down before it.
  * @param zone the estimate of the zone
  * @param factors the factors in force
- * @returns the washed material that takes the least, where that is less than the pressure set
+ * @returns the washed rows concerned
  */
-export function overPressure(zone: ZoneEstimate, factors: FactorsInForce): MaterialInForce | undefined {
-  const least = takesLeastPressure(washedRows(zone));
-  return least !== undefined && factors.value('nozzle.pressure') > least.pressure ? least : undefined;
+export function overPressure(zone: ZoneEstimate, factors: FactorsInForce): WallRow[] {
+  return washedRows(zone).filter(({ material }) => factors.value('nozzle.pressure') > material.pressure);
 }
 
 /** The most pressure at which cleaner is put on, psi as published: the starting value of the factor. */

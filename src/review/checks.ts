@@ -2,15 +2,27 @@ import { acidOnConcrete, stainUnderAcid } from './checks/acid-on-wall';
 import { ageNotStated, tooOld, tooYoung } from './checks/age';
 import { whatLiesBelow } from './checks/below';
 import { noContactWindow } from './checks/contact-window';
-import { heightMissing, mortarDefault, residueForetold } from './checks/defaults-used';
+import {
+  heightMissing,
+  mortarDefault,
+  openingPerimeterMissing,
+  residueAndBrushed,
+  residueForetold,
+} from './checks/defaults-used';
+import { dryBeforeLeast } from './checks/drying';
 import { factorsOverridden } from './checks/factors-overridden';
 import { tooMuchPressure, tooMuchToApply, tooNarrowJet } from './checks/jet';
+import { notPriced } from './checks/not-priced';
+import { leftOut, washedNowhere } from './checks/out-of-scope';
+import { preWetTooLong, suctionNotMeasured } from './checks/pre-wet';
 import { sampleAreaMissing } from './checks/sample-area';
 import { strongMortar } from './checks/strong-mortar';
+import { scaffoldUnused, teamOfOne } from './checks/team-and-scaffold';
 import { unmaskedGlassOrMetal } from './checks/unmasked-glass-or-metal';
 import { heavyUnderWeakClass } from './checks/weak-class';
 import { tooCold, tooHot, tooWindy } from './checks/weather';
-import { zeroArea } from './checks/zero-area';
+import { yieldOutsideNorms } from './checks/yield';
+import { nothingButOpenings, zeroArea } from './checks/zero-area';
 import type { Check, Checked, Finding } from './finding';
 
 /** Every check, what can harm first. */
@@ -19,6 +31,7 @@ export const allChecks: readonly Check[] = [
   tooYoung,
   tooCold,
   tooHot,
+  dryBeforeLeast,
   tooWindy,
   unmaskedGlassOrMetal,
   tooMuchPressure,
@@ -28,15 +41,26 @@ export const allChecks: readonly Check[] = [
   stainUnderAcid,
   whatLiesBelow,
   heavyUnderWeakClass,
+  teamOfOne,
+  preWetTooLong,
   sampleAreaMissing,
+  washedNowhere,
+  leftOut,
   zeroArea,
+  nothingButOpenings,
+  yieldOutsideNorms,
   tooOld,
   ageNotStated,
   strongMortar,
+  suctionNotMeasured,
   mortarDefault,
   residueForetold,
+  residueAndBrushed,
   heightMissing,
+  openingPerimeterMissing,
+  scaffoldUnused,
   factorsOverridden,
+  notPriced,
 ];
 
 /**

@@ -1,3 +1,5 @@
+import { classesOn } from '../hazards/washed';
+import { classInWords } from '../rules/cleaner-classes';
 import type { SourceId } from '../rules/sources';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { ZoneEstimate } from '../estimate/schedule';
@@ -18,7 +20,10 @@ export interface Finding {
 
 /** What a check looks at. */
 export interface Checked {
+  /** The zones asked for. */
   readonly zones: readonly ZoneEstimate[];
+  /** All zones of the job. */
+  readonly job: readonly ZoneEstimate[];
   readonly factors: FactorsInForce;
 }
 
@@ -86,4 +91,14 @@ function zoneCheck(
  */
 export function materialNames(rows: readonly WallRow[]): string {
   return [...new Set(rows.map(({ material }) => material.name))].join(', ');
+}
+
+/**
+ * The classes that rows are washed with, in words.
+ * @param zone the estimate of their zone
+ * @param rows the rows concerned
+ * @returns for example `class 2 (buffered mild acid)`
+ */
+export function classesInWords(zone: ZoneEstimate, rows: readonly WallRow[]): string {
+  return classesOn(zone, rows).map(classInWords).join(' and ');
 }

@@ -72,7 +72,7 @@ export type CautionWhen =
   | 'jet'
   /** the nozzle is held closer than the least standoff, or its fan is narrower than the narrowest */
   | 'narrow jet'
-  /** the pressure set is more than a washed wall takes */
+  /** the nozzle is set to more pressure than a washed wall takes */
   | 'over pressure'
   /** cleaner is put on with more pressure than is published */
   | 'applied under pressure'
@@ -89,7 +89,9 @@ export type CautionWhen =
   /** there is more wind than cleaner may be sprayed in */
   | 'too windy'
   /** the cleaner dries before its most dwell */
-  | 'dries early';
+  | 'dries early'
+  /** the cleaner dries before its least dwell */
+  | 'dries too soon';
 
 /** One caution of the trade, of a standard or of a regulation. */
 export interface Caution {
@@ -376,7 +378,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'over-pressure',
     topic: 'pressure',
-    text: 'Lower the pressure: the workbook has set more than a washed wall takes.',
+    text: 'Turn the pressure down before these walls: the nozzle is set to more than they take.',
     when: 'over pressure',
     stop: true,
     ...practice,
@@ -651,8 +653,15 @@ export const cautions: readonly Caution[] = [
   {
     id: 'dries-early',
     topic: 'weather',
-    text: 'The cleaner dries before its most dwell is over: wash smaller areas, in shade, or at a cooler hour.',
+    text: 'The cleaner dries before its most dwell is over: mist it before it does, or wash smaller areas, in shade, or at a cooler hour.',
     when: 'dries early',
+    ...advice,
+  },
+  {
+    id: 'dries-too-soon',
+    topic: 'weather',
+    text: 'Without misting the cleaner is dry before even its least dwell is over: apply none without water at hand, {factor:weather.mist} each time, and rinse where it starts to dry.',
+    when: 'dries too soon',
     ...advice,
   },
 ];

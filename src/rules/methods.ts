@@ -50,6 +50,10 @@ export const methods = {
     rule: 'Class to use: the one up to the ceiling that takes the fewest labor-hours, ties to the gentlest',
     ...assumed,
   },
+  laterClass: {
+    rule: 'Class of a masked row: the one that takes it the fewest labor-hours, of the cleaners of the later washes; those are the set that takes the fewest in all, with setup.zone for each',
+    ...assumed,
+  },
   chosenClass: {
     rule: 'Class chosen by the user, never above the ceiling',
     source: 'factors',
@@ -99,12 +103,13 @@ export const methods = {
   levelHeight: { rule: 'Greatest height of the level', ...computed },
   rowHeight: { rule: 'Height that the row is worked out with', ...computed },
   rowHeightAssumed: { rule: 'No height is stated, so that of a lift is taken', ...assumed },
-  bareOfLevel: { rule: 'Bare masonry of the level', ...computed },
+  masonryOfLevel: { rule: 'Masonry of the level that is washed, now or afterwards', ...computed },
   stripBelow: {
-    rule: 'Strip below that is kept wet: a drop wide on each level, no more than is bare there',
+    rule: 'Strip below that is kept wet: a drop wide on each level, no more masonry than is washed there',
     ...assumed,
   },
-  nothingBelow: { rule: 'Nothing bare lies below', ...computed },
+  nothingBelow: { rule: 'Nothing that is washed lies below', ...computed },
+  beforeBelow: { rule: 'Team-time on an area before what lies below is wetted', ...computed },
   wettedBelow: {
     rule: 'Area below that is wetted for an area washed, one wetting each interval',
     ...assumed,
@@ -136,6 +141,7 @@ export const methods = {
   concentrate: { rule: 'Concentrate in the mix', ...computed },
   mixWater: { rule: 'Water in the mix', ...computed },
   noCleaner: { rule: 'Clear water needs no cleaner', ...computed },
+  perimeter: { rule: 'Edges that the masking laps over', ...computed },
   lapArea: { rule: 'Band of laps along the perimeters', ...computed },
   openingsEdge: {
     rule: 'Openings without a perimeter: that of their square, the least possible',

@@ -80,6 +80,26 @@ export function readFactors(range: unknown): FactorsInForce {
   return reader.finish();
 }
 
+/**
+ * The id of a factor in its one spelling, or of what a range of factors can hold beside: the class chosen, a property of
+ * a material. The choice of units is no factor.
+ * @param text what was typed
+ * @returns the id; undefined where it is none
+ */
+export function factorIdOf(text: string): string | undefined {
+  const name = comparable(text);
+  if (name === CHOSEN_CLASS) return CHOSEN_CLASS;
+  const material = OWN_MATERIAL.exec(text.trim());
+  if (material?.[1] && material[2]) {
+    const code = findMaterial(materials, material[1])?.code ?? comparable(material[1]);
+    return `material.${code}.${material[2].toLowerCase()}`;
+  }
+  return factorByName.get(name)?.id;
+}
+
+/** Every factor id, to be offered where another was typed. */
+export const factorIds: readonly string[] = [...factors.map(({ id }) => id), CHOSEN_CLASS];
+
 interface FactorRow {
   readonly row: number;
   readonly id: string;

@@ -1,5 +1,5 @@
 import { dryingTime } from '../estimate/drying';
-import { reactionForce, rinseFlow } from '../estimate/nozzle';
+import { nozzleFlow, reactionForce } from '../estimate/nozzle';
 import type { ZoneEstimate } from '../estimate/schedule';
 import { residueOf } from '../govern/residue';
 import { tooOld, tooYoung } from '../hazards/age';
@@ -7,13 +7,14 @@ import { weakerBelow, weakerMasked } from '../hazards/below';
 import {
   acidOnCalcareous,
   driesEarly,
+  driesTooSoon,
   sampleMissing,
   stainUnderAcid,
   unmaskedGlassOrMetal,
 } from '../hazards/cleaner-on-wall';
 import { raisesDust } from '../hazards/dust';
 import { appliedUnderPressure, narrowJet, overPressure } from '../hazards/jet';
-import { isWashed, takesAcid, takesCleaner, washedRows } from '../hazards/washed';
+import { classesOn, isWashed, strongestClass, takesAcid, takesCleaner, washedRows } from '../hazards/washed';
 import { tooCold, tooHot, tooWindy, type WeatherHazard } from '../hazards/weather';
 import { toBase } from '../quantity/conversions';
 import { withUnit } from '../quantity/shown-unit';
@@ -25,7 +26,7 @@ import {
   type CautionTopic,
   type CautionWhen,
 } from '../rules/cautions';
-import { className } from '../rules/cleaner-classes';
+import { className, type CleanerClass } from '../rules/cleaner-classes';
 import type { FactorId } from '../rules/factors';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { SourceKind } from '../rules/source-kinds';
@@ -105,12 +106,12 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
   washed: (zone) => (isWashed(zone) ? { why: 'washed' } : undefined),
   cleaner: (zone) => (takesCleaner(zone) ? { why: washedWith(zone) } : undefined),
   acid: (zone) => (takesAcid(zone) ? { why: washedWith(zone) } : undefined),
-  'stain under acid': (zone) => beside(stainUnderAcid(zone), washedWith(zone)),
-  'acid on calcareous': (zone) => beside(acidOnCalcareous(zone), washedWith(zone)),
+  'stain under acid': (zone) => underTheirClasses(zone, stainUnderAcid(zone)),
+  'acid on calcareous': (zone) => underTheirClasses(zone, acidOnCalcareous(zone)),
   'unmasked glass or metal': (zone) => beside(unmaskedGlassOrMetal(zone), 'not masked'),
-  'washed group': ({ zone }, { groups }) =>
+  'washed group': (zone, { groups }) =>
     beside(
-      zone.rows.filter(({ masked, material }) => !masked && groups?.includes(material.group)),
+      washedRows(zone).filter(({ material }) => groups?.includes(material.group)),
       'washed',
     ),
   'cleaner beside group': (zone, { groups }) =>
@@ -154,20 +155,21 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
     return unstated.length === 0 ? undefined : { why: 'height not stated', rows: unstated };
   },
   dust: (zone, _, { factors }) => {
-    const residues = [...new Set(washedRows(zone).map(residueOf))].join(' and ');
+    const scraped = washedRows(zone).filter(({ material }) => material.masonry);
+    const residues = [...new Set(scraped.map(residueOf))].join(' and ');
     return raisesDust(zone)
       ? {
-          why: `${amount(zone.totals.scrapeHours, 'crewHours', factors.system)} of scraping and brushing, ${residues} residue`,
+          why: `${amount(zone.totals.scrapeHours, 'laborHours', factors.system)} of scraping and brushing, ${residues} residue`,
         }
       : undefined;
   },
-  runoff: ({ governing, totals }, _, { factors }) =>
-    governing === undefined
+  runoff: (zone, _, { factors }) =>
+    !isWashed(zone)
       ? undefined
       : {
           why:
-            totals.runoff > 0
-              ? `${amount(totals.runoff, 'volume', factors.system)} to collect`
+            zone.totals.runoff > 0
+              ? `${amount(zone.totals.runoff, 'volume', factors.system)} to collect`
               : 'none of it is collected, as the workbook stands',
         },
   weather: (zone, _, { factors }) => {
@@ -176,7 +178,7 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
       takesCleaner(zone) && Number.isFinite(dries)
         ? `; the cleaner is dry in ${amount(dries, 'minutes', factors.system)}`
         : '';
-    return zone.governing && { why: `${weatherWords(factors)}${dry}` };
+    return isWashed(zone) ? { why: `${weatherWords(factors)}${dry}` } : undefined;
   },
   alkali: ({ totals }, _, { factors }) => {
     const { system } = factors;
@@ -190,9 +192,10 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
       : { why: used.map(([mass, name]) => `${amount(mass, 'mass', system)} of ${name}`).join(', ') };
   },
   jet: (zone, _, { factors }) => {
-    const flow = rinseFlow(factors);
-    const force = reactionForce(flow, factors.value('nozzle.pressure'));
-    return zone.governing === undefined
+    const pressure = factors.value('nozzle.pressure');
+    const flow = nozzleFlow(factors.value('nozzle.number'), pressure);
+    const force = reactionForce(flow, pressure);
+    return !isWashed(zone)
       ? undefined
       : {
           why: `${factorAmount('nozzle.pressure', factors)}, ${amount(flow, 'flow', factors.system)}: pushes back with ${amount(force, 'force', factors.system)}; ${factorAmount('nozzle.distance', factors)} off, fan of ${factorAmount('nozzle.angle', factors)}`,
@@ -203,12 +206,11 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
     return narrow.length === 0 ? undefined : { why: nozzleHazardWords(narrow, factors) };
   },
   'over pressure': (zone, _, { factors }) => {
-    const least = overPressure(zone, factors);
-    return (
-      least && {
-        why: `${factorAmount('nozzle.pressure', factors)} set, ${least.name} takes ${amount(least.pressure, 'pressure', factors.system)}`,
-      }
+    const rows = overPressure(zone, factors);
+    const takes = [...new Map(rows.map(({ material }) => [material.code, material])).values()].map(
+      ({ name, pressure }) => `${name} takes ${amount(pressure, 'pressure', factors.system)}`,
     );
+    return { why: `${factorAmount('nozzle.pressure', factors)} set, ${takes.join(', ')}`, rows };
   },
   'applied under pressure': (zone, _, { factors }) => {
     const most = appliedUnderPressure(zone, factors);
@@ -235,15 +237,21 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
   'too cold': (zone, _, { factors }) => brokenBy(tooCold(zone, factors), factors),
   'too hot': (zone, _, { factors }) => brokenBy(tooHot(zone, factors), factors),
   'too windy': (zone, _, { factors }) => brokenBy(tooWindy(zone, factors), factors),
-  'dries early': (zone, _, { factors }) => {
-    const dries = driesEarly(zone, factors);
-    return dries === undefined
-      ? undefined
-      : {
-          why: `dry in ${amount(dries, 'minutes', factors.system)}, most dwell ${factorAmount('dwell.most', factors)}`,
-        };
-  },
+  'dries early': (zone, _, { factors }) => dryBefore(driesEarly(zone, factors), 'dwell.most', factors),
+  'dries too soon': (zone, _, { factors }) => dryBefore(driesTooSoon(zone, factors), 'dwell.least', factors),
 };
+
+function dryBefore(
+  dries: number | undefined,
+  dwell: 'dwell.least' | 'dwell.most',
+  factors: FactorsInForce,
+): Reason | undefined {
+  if (dries === undefined) return undefined;
+  const which = dwell === 'dwell.most' ? 'most' : 'least';
+  return {
+    why: `dry in ${amount(dries, 'minutes', factors.system)}, ${which} dwell ${factorAmount(dwell, factors)}`,
+  };
+}
 
 function brokenBy(found: readonly WeatherHazard[], factors: FactorsInForce): Reason | undefined {
   return found.length === 0 ? undefined : { why: weatherHazardWords(found, factors) };
@@ -253,9 +261,18 @@ function beside(rows: readonly WallRow[], how: string): Reason {
   return { why: `${materialsNamed(rows)}, ${how}`, rows };
 }
 
-function washedWith({ governing }: ZoneEstimate): string {
-  const used = governing?.classToUse;
-  return used === undefined ? 'not washed' : `class ${String(used)}, ${className(used)}`;
+function underTheirClasses(zone: ZoneEstimate, rows: readonly WallRow[]): Reason {
+  return beside(rows, classesOn(zone, rows).map(classWords).join(' and '));
+}
+
+/** The strongest class of the zone, which decides what is to be kept from it. */
+function washedWith(zone: ZoneEstimate): string {
+  const used = strongestClass(zone);
+  return used === undefined ? 'not washed' : classWords(used);
+}
+
+function classWords(of: CleanerClass): string {
+  return `class ${String(of)}, ${className(of)}`;
 }
 
 function textOf({ text, numbers }: Caution, factors: FactorsInForce): string {

@@ -4,6 +4,7 @@ import { age } from './steps/age';
 import { apply } from './steps/apply';
 import { clear } from './steps/clear';
 import { dwell } from './steps/dwell';
+import { laterWash } from './steps/later-wash';
 import { look } from './steps/look';
 import { mix } from './steps/mix';
 import { preWet } from './steps/pre-wet';
@@ -12,7 +13,10 @@ import { rinse } from './steps/rinse';
 import { sample } from './steps/sample';
 import { scrape } from './steps/scrape';
 import { scrub } from './steps/scrub';
-import { stepIds, type Step, type StepBuilder, type StepId } from './step';
+import { outOfScope } from '../hazards/washed';
+import { wallsNamed } from './named';
+import { stepIds, type Step, type StepBuilder, type StepId, type StepSite } from './step';
+import { siteWashes } from './washes';
 
 /** The steps of a zone in working order. */
 export interface StepChecklist {
@@ -32,9 +36,13 @@ const builders: Readonly<Record<StepId, StepBuilder>> = {
   'pre-wet': preWet,
   mix,
   apply,
-  dwell,
   scrub,
+  dwell,
   rinse,
+  'later-3': laterWash(3),
+  'later-2': laterWash(2),
+  'later-1': laterWash(1),
+  'later-0': laterWash(0),
   clear,
   look,
 };
@@ -51,17 +59,36 @@ export function stepChecklist(
   zones: readonly ZoneEstimate[],
   factors: FactorsInForce,
 ): StepChecklist {
+  const washes = siteWashes(zone);
+  const first = washes.find((wash) => !wash.later);
+  const later = washes.filter((wash) => wash.later);
+  const site = { zone, zones, factors, first, later };
   return {
     zone: zone.zone.name,
     walls: zone.zone.rows.map(({ wall }) => wall),
-    notice: noticeOf(zone),
-    steps: stepIds.map((id) => builders[id]({ zone, zones, factors })).filter((step) => step !== undefined),
+    notice: noticeOf(site),
+    steps: stepIds.map((id) => builders[id](site)).filter((step) => step !== undefined),
   };
 }
 
-function noticeOf({ governing }: ZoneEstimate): string {
-  if (governing === undefined) return 'Nothing is washed here: every wall of the zone is masked.';
-  return governing.classToUse === 0
-    ? 'This zone is washed with clear water: there is no cleaner, no dwell and no patch.'
-    : '';
+function noticeOf({ zone, first, later }: StepSite): string {
+  const out = outOfScope(zone);
+  return [
+    ...(first === undefined && later.length === 0
+      ? ['Nothing is washed here: every wall of the zone is masked.']
+      : []),
+    ...(first === undefined && later.length > 0
+      ? [
+          'Every wall of the zone is masked: the masonry is uncovered and washed afterwards, at its own class.',
+        ]
+      : []),
+    ...(first?.class === 0
+      ? [
+          `${later.length > 0 ? 'The bare walls of this zone are' : 'This zone is'} washed with clear water: there is no cleaner, no dwell and no patch.`,
+        ]
+      : []),
+    ...(out.length > 0
+      ? [`Out of scope: ${wallsNamed(out)}, masonry that is covered and left unwashed (Masked = only).`]
+      : []),
+  ].join(' ');
 }

@@ -4,7 +4,10 @@ import { methods, type MethodId } from '../rules/methods';
 import type { FactorsInForce, MaterialInForce } from '../rules/read-factors';
 import type { SiteSourceId } from '../rules/site-sources';
 import { amount, factorAmount } from './amount';
+import { groupedBy } from './grouped';
+import { wallsNamed } from './named';
 import type { StepFact } from './step';
+import type { WashedWalls } from './washes';
 
 /**
  * A factor in force as a fact of a step.
@@ -72,4 +75,26 @@ export function pressureFact(label: string, material: MaterialInForce, factors: 
     'common practice': 'practice',
   };
   return { label, value, source: bySource[material.kind] ?? 'estimate', kind: material.kind };
+}
+
+/**
+ * A number of walls as facts of a step: one where all walls agree, else one for each value with its walls.
+ * @param label its name on site
+ * @param walls the walls by kind
+ * @param factOf the fact of a kind of walls
+ * @returns the facts
+ */
+export function wallFacts<Walls extends WashedWalls>(
+  label: string,
+  walls: readonly Walls[],
+  factOf: (walls: Walls) => StepFact,
+): StepFact[] {
+  const facts = walls.map((kind) => ({ fact: factOf(kind), rows: kind.rows }));
+  const groups = [...groupedBy(facts, ({ fact }) => fact.value).values()];
+  return groups.flatMap((group) => {
+    const [first] = group;
+    if (first === undefined) return [];
+    const named = wallsNamed(group.flatMap(({ rows }) => rows));
+    return [{ ...first.fact, label: groups.length === 1 ? label : `${label}: ${named}` }];
+  });
 }

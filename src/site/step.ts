@@ -2,6 +2,7 @@ import type { ZoneEstimate } from '../estimate/schedule';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { SourceKind } from '../rules/source-kinds';
 import type { SiteSourceId } from '../rules/site-sources';
+import type { SiteWash } from './washes';
 
 /** The steps in working order. */
 export const stepIds = [
@@ -12,9 +13,14 @@ export const stepIds = [
   'pre-wet',
   'mix',
   'apply',
-  'dwell',
   'scrub',
+  'dwell',
   'rinse',
+  // The masked masonry that is washed afterwards, by the ceiling of its rows.
+  'later-3',
+  'later-2',
+  'later-1',
+  'later-0',
   'clear',
   'look',
 ] as const;
@@ -56,6 +62,10 @@ export interface StepSite {
   /** Every zone of the job, for what stands below. */
   readonly zones: readonly ZoneEstimate[];
   readonly factors: FactorsInForce;
+  /** The first wash of the zone; undefined where every wall is masked. */
+  readonly first: SiteWash | undefined;
+  /** The washes of the masked masonry afterwards. */
+  readonly later: readonly SiteWash[];
 }
 
 /** Builds a step, or none where the zone does not need it. */

@@ -80,7 +80,8 @@ interface KindOfRows extends OwnOfRow {
   edge: number;
 }
 
-type Readers = ReturnType<typeof readersOf>;
+/** The readers of all columns. */
+export type Readers = ReturnType<typeof readersOf>;
 type Words = AsRead<ReturnType<typeof wordsIn>>;
 type AsRead<Cells> = { [Key in keyof Cells]: Exclude<Cells[Key], Refusal> };
 
@@ -141,8 +142,17 @@ function readRows(
   return kinds;
 }
 
-/** The readers of all columns; each under its own id. */
-function readersOf(places: ColumnPlaces, { system, materials, overridden, value }: FactorsInForce) {
+/**
+ * The readers of all columns; each under its own id.
+ * @param places where the columns stand; one that is not there reads blank cells
+ * @param factors the factors in force
+ * @param factors.system display system of the numbers
+ * @param factors.materials the materials known
+ * @param factors.overridden tells whether the day of the wash is given
+ * @param factors.value gives that day
+ * @returns the readers
+ */
+export function readersOf(places: ColumnPlaces, { system, materials, overridden, value }: FactorsInForce) {
   const washDate = overridden('wash.date') ? value('wash.date') : undefined;
   const place = (id: ColumnId): number => places.get(id) ?? NOWHERE;
   return {
@@ -221,20 +231,40 @@ function wallRow(words: Words, own: OwnOfRow): WallRow {
     fixtures: own.fixtures,
     mortar: words.mortar,
     residue: words.residue,
-    brushed: words.brushed === 'yes' || words.brushed === 'priced',
-    brushPriced: words.brushed === 'priced',
-    brushedStated: words.brushed !== undefined,
+    ...brushedAs(words.brushed),
     age: own.age,
-    masked: isMasked(words),
-    mask: words.masked ?? 'no',
-    neverMasked: words.masked === 'never',
+    ...maskedAs(words.masked),
     access: words.access,
     suction: words.suction,
     receives: words.receives,
   };
 }
 
-function isMasked({ masked }: Words): boolean {
+/**
+ * What a row says of its brushing.
+ * @param brushed the word in its cell; undefined where it is blank
+ * @returns the fields of the row
+ */
+export function brushedAs(
+  brushed: Words['brushed'],
+): Pick<WallRow, 'brushed' | 'brushPriced' | 'brushedStated'> {
+  return {
+    brushed: brushed === 'yes' || brushed === 'priced',
+    brushPriced: brushed === 'priced',
+    brushedStated: brushed !== undefined,
+  };
+}
+
+/**
+ * What a row says of its masking.
+ * @param masked the word in its cell; undefined where it is blank
+ * @returns the fields of the row
+ */
+export function maskedAs(masked: Words['masked']): Pick<WallRow, 'masked' | 'mask' | 'neverMasked'> {
+  return { masked: isMasked({ masked }), mask: masked ?? 'no', neverMasked: masked === 'never' };
+}
+
+function isMasked({ masked }: Pick<Words, 'masked'>): boolean {
   return masked === 'yes' || masked === 'only';
 }
 
@@ -267,7 +297,15 @@ function repeated({ label, first }: Repeat): Refusal {
   );
 }
 
-function tooOpen(openings: number, area: number, { system }: FactorsInForce): Refusal {
+/**
+ * Why a row cannot have its openings.
+ * @param openings their area, m2
+ * @param area gross area of the row, m2
+ * @param factors the factors in force
+ * @param factors.system display system of the numbers
+ * @returns what is seen and accepted
+ */
+export function tooOpen(openings: number, area: number, { system }: FactorsInForce): Refusal {
   // Without the last digits, which the conversion of units touches.
   const shown = (value: number): string => shownNumber(value, 'area', system, 12);
   const most = `at most the Area of the row, ${withUnit(shown(area), unitOf('area', system))}`;

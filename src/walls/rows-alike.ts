@@ -11,21 +11,30 @@ import type { WallRow } from './wall-row';
 export function rowsAlike(rows: readonly WallRow[]): WallRow[] {
   const groups = new Map<string, WallRow[]>();
   for (const row of rows) {
-    const alike = [
-      row.material.code,
-      row.mortar,
-      row.residue,
-      row.brushed,
-      row.brushPriced,
-      row.level,
-      row.height,
-      row.suction,
-      row.access,
-      row.mask,
-    ].join('|');
+    const alike = kindOf(row);
     groups.set(alike, [...(groups.get(alike) ?? []), row]);
   }
   return [...groups.values()].map(together);
+}
+
+/**
+ * What decides how a row is washed, but for the numbers that add up.
+ * @param row the wall row
+ * @returns the same text for rows of one kind
+ */
+export function kindOf(row: WallRow): string {
+  return [
+    row.material.code,
+    row.mortar,
+    row.residue,
+    row.brushed,
+    row.brushPriced,
+    row.level,
+    row.height,
+    row.suction,
+    row.access,
+    row.mask,
+  ].join('|');
 }
 
 function together(rows: readonly WallRow[]): WallRow {

@@ -1,17 +1,15 @@
-import { addedQuantities, quantityIds, type Quantities } from '../../src/estimate/quantities';
+import { addedQuantities, hourParts, type Quantities } from '../../src/estimate/quantities';
 import { rounded } from '../../src/site/amount';
 
-const parts = quantityIds.filter((id) => addedQuantities[id].kind === 'crewHours' && id !== 'crewHours');
-
 /**
- * Crew-hours by part, as bars with their numbers.
+ * Labor-hours by part, as bars with their numbers; the crew-hours that they make below.
  * @param props the hours
  * @param props.totals quantities of a zone or of the job
  * @param props.finding why some have no value
  * @returns a table whose bars repeat its numbers
  */
 export function HoursBars({ totals, finding }: { totals: Quantities; finding: string | undefined }) {
-  const shown = parts.filter((id) => totals[id] !== 0);
+  const shown = hourParts.filter((id) => totals[id] !== 0);
   const most = shown.reduce((most, id) => Math.max(most, numberOr0(totals[id])), 0);
   return (
     <>
@@ -20,7 +18,7 @@ export function HoursBars({ totals, finding }: { totals: Quantities; finding: st
           <tr>
             <th scope="col">Part</th>
             <th scope="col" colSpan={2}>
-              Crew-hours
+              Labor-hours
             </th>
           </tr>
         </thead>
@@ -40,6 +38,11 @@ export function HoursBars({ totals, finding }: { totals: Quantities; finding: st
         <tfoot>
           <tr>
             <th scope="row">Together</th>
+            <td class="number">{hoursText(totals.laborHours)}</td>
+            <td />
+          </tr>
+          <tr>
+            <th scope="row">In crew-hours</th>
             <td class="number">{hoursText(totals.crewHours)}</td>
             <td />
           </tr>

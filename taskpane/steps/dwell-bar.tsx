@@ -8,7 +8,7 @@ const HEIGHT = 42;
 const BEYOND = 1.3;
 
 /**
- * The dwell as a bar with marks at least, most and dry, and a pointer at the present. It repeats what is said in words
+ * The dwell as a bar with marks at least, most, and dry or the first misting, and a pointer at the present. It repeats what is said in words
  * beside it.
  * @param props the dwell
  * @param props.limits what the clock goes by
@@ -22,18 +22,12 @@ export function DwellBar({ limits, elapsed }: { limits: DwellLimits; elapsed: nu
   const marks = [
     { name: 'least', at: least },
     { name: 'most', at: most },
-    ...(dries < end ? [{ name: 'dry', at: dries }] : []),
+    ...(dries < end ? [{ name: dries < most ? 'mist' : 'dry', at: dries }] : []),
   ];
   return (
     <svg class="dwell-bar" width="100%" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true">
       <rect class="room" x="0.5" y="0.5" width={WIDTH - 1} height={BAR} />
-      <rect
-        class="window"
-        x={at(least)}
-        y="0.5"
-        width={Math.max(0, at(Math.min(most, dries)) - at(least))}
-        height={BAR}
-      />
+      <rect class="window" x={at(least)} y="0.5" width={Math.max(0, at(most) - at(least))} height={BAR} />
       {marks.map((mark) => (
         <g key={mark.name}>
           <line x1={at(mark.at)} y1="0" x2={at(mark.at)} y2={BAR + 6} />

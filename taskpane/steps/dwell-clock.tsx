@@ -1,6 +1,6 @@
 import { useEffect, useId, useMemo, useRef } from 'preact/hooks';
 import { rounded } from '../../src/site/amount';
-import { readDwellClock, type DwellLimits, type DwellPhase } from '../../src/site/dwell-clock';
+import { driesAt, readDwellClock, type DwellLimits, type DwellPhase } from '../../src/site/dwell-clock';
 import type { ZoneProgress } from '../../src/site/step-progress';
 import { timeText } from '../time-text';
 import { DwellBar } from './dwell-bar';
@@ -20,7 +20,7 @@ const phaseNames: Readonly<Record<DwellPhase, string>> = {
 export interface DwellClockProps {
   readonly progress: ZoneProgress;
   readonly limits: DwellLimits;
-  /** Whole patches of the zone; NaN or 0 where there are none. */
+  /** Patches of the zone, each as often as it has passes; NaN or 0 where there are none. */
   readonly patches: number;
   /** Why it may not be started; empty where it may. */
   readonly held: string;
@@ -91,7 +91,8 @@ export function DwellClock({ progress, limits, patches, held, start, stop, say }
         </p>
       )}
       <p class="timed">
-        Timed so far: {progress.dwells.length}.{patches > 0 && ` The zone has ${String(patches)} patches.`}
+        Timed so far: {progress.dwells.length}.
+        {patches > 0 && ` The zone has ${String(patches)} patches to wash, each pass counted.`}
       </p>
       {timed}
     </section>
@@ -116,9 +117,10 @@ function TimedDwells({ progress, limits }: { progress: ZoneProgress; limits: Dwe
   );
 }
 
-function remark(minutes: number, { least, most, dries }: DwellLimits): string {
-  if (minutes >= dries) return ', may have dried';
-  if (minutes > most) return ', over the most dwell';
+function remark(minutes: number, limits: DwellLimits): string {
+  const { least, most, lastBy } = limits;
+  if (minutes >= driesAt(limits)) return ', may have dried';
+  if (minutes > (lastBy ?? most)) return ', over the most dwell';
   return minutes < least ? ', under the least dwell' : '';
 }
 

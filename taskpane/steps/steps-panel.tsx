@@ -1,5 +1,7 @@
 import { useId, useRef, useState } from 'preact/hooks';
+import { takesCleaner } from '../../src/hazards/washed';
 import { knownZones, type NamedWalls } from '../../src/site/known-zones';
+import { patchesToWash } from '../../src/site/patch-times';
 import { stepChecklist } from '../../src/site/step-checklist';
 import { standingSteps, type StandingStep } from '../../src/site/step-gates';
 import {
@@ -12,6 +14,7 @@ import {
   type Progress,
   type ZoneProgress,
 } from '../../src/site/step-progress';
+import { siteWashes } from '../../src/site/washes';
 import type { PanelProps } from '../panel-props';
 import { putOnNewSheet } from '../sheet-out';
 import { timeText } from '../time-text';
@@ -143,11 +146,11 @@ function Checklist(props: ChecklistProps) {
       <p class="print-only">Zone: {list.zone}</p>
       <OtherClocks all={all} here={list.zone} />
       <ZoneHead zone={zone} notice={list.notice} factors={job.factors} />
-      {list.steps.some(({ id: step }) => step === 'dwell') && (
+      {takesCleaner(zone) && (
         <DwellClock
           progress={ofZone}
           limits={dwellLimits(zone, job.factors)}
-          patches={zone.patches}
+          patches={patchesToWash(siteWashes(zone))}
           held={clockHeld(steps)}
           start={() => {
             change(startClock(new Date().toISOString()), 'The dwell clock runs.');
@@ -218,7 +221,8 @@ function nameOf(chosen: NamedWalls | undefined, zones: readonly NamedWalls[]): s
 /** The sample is timed too, so the clock waits for the age of the wall alone, and for the weather. */
 function clockHeld(steps: readonly StandingStep[]): string {
   const age = steps.find(({ step }) => step.id === 'age');
-  const apply = steps.find(({ step }) => step.id === 'apply');
+  const apply =
+    steps.find(({ step }) => step.id === 'apply') ?? steps.find(({ step }) => step.id.startsWith('later-'));
   if (age && age.standing !== 'done') return `Waits for "${age.step.title}".`;
   return apply?.step.hold ?? '';
 }

@@ -27,7 +27,8 @@ export function ZoneHead({
   factors: FactorsInForce;
 }) {
   const { system } = factors;
-  const { governing } = zone;
+  const { governing, classToUse } = zone;
+  const afterwards = [...new Set(zone.laterClasses)];
   // A zone of thousands of walls is not drawn again while a name is typed.
   const elevation = useMemo(() => <Elevation zone={zone} system={system} />, [zone, system]);
   const [picture, setPicture] = useState(true);
@@ -35,10 +36,16 @@ export function ZoneHead({
   return (
     <>
       <p class="first-line">{LABEL_FIRST} See Cautions.</p>
-      {governing && (
+      {governing && classToUse !== undefined && (
         <p>
-          Class {governing.classToUse}, {className(governing.classToUse)}. At most class {governing.ceiling},
-          because of {governing.governors.map(({ name }) => name).join(', ')}.
+          Class {classToUse}, {className(classToUse)}. At most class {governing.ceiling}, because of{' '}
+          {governing.governors.map(({ name }) => name).join(', ')}.
+        </p>
+      )}
+      {afterwards.length > 0 && (
+        <p>
+          Masked masonry afterwards:{' '}
+          {afterwards.map((of) => `class ${String(of)}, ${className(of)}`).join('; ')}.
         </p>
       )}
       {notice !== '' && <p class="notice">{notice}</p>}
@@ -53,7 +60,7 @@ export function ZoneHead({
       </Disclosure>
       {isPriced(factors) && <p class="not-printed">Price of the zone: {priceText(zone.totals.price)}</p>}
       <Disclosure
-        title="Crew-hours by part"
+        title="Labor-hours by part"
         open={hours}
         toggle={() => {
           setHours(!hours);

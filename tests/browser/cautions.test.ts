@@ -26,7 +26,9 @@ describe('cautions', () => {
 
   it('start with label, safety data sheet, local codes and licensed practice', async () => {
     const { page } = await cautions();
-    const texts = await page.locator('.caution-text').allInnerTexts();
+    const lines = page.locator('.caution-text');
+    await lines.first().waitFor();
+    const texts = await lines.allInnerTexts();
     const first = ["product's label", 'safety data sheet', 'local codes', 'licensed persons'];
     first.forEach((words, index) => {
       expect(texts[index]).toContain(words);
@@ -65,7 +67,7 @@ describe('cautions', () => {
   it('are printed without what is for the screen', async () => {
     const { page } = await cautions();
     await page.emulateMedia({ media: 'print' });
-    expect(await page.getByText('Never let cleaner dry on the wall.').isVisible()).toBe(true);
+    await page.getByText('Never let cleaner dry on the wall.').waitFor();
     expect(await page.getByRole('button', { name: 'Print' }).isVisible()).toBe(false);
     expect(await page.getByRole('tablist').isVisible()).toBe(false);
   });

@@ -7,6 +7,9 @@ import { chromium, type Browser } from 'playwright-core';
 const INSTALLED = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 const VERSION = '153.0.0';
 
+/** Milliseconds that a test waits for what a person would see: a busy machine is slow, not wrong. */
+export const PATIENCE = 60_000;
+
 /**
  * A real Chromium: the one that is installed, or else the one in the npm package, with the libraries that the package
  * brings where the machine has none.

@@ -128,8 +128,7 @@ async function typeWall(address: string, content: CellContent): Promise<void> {
 it('the ladder shows for each class hours and price, what to mask or why not, and marks the cheapest', async () => {
   await openPart(LADDER);
   const rungs = page.locator('.rungs > li');
-  await rungs.first().waitFor();
-  const seen = (await rungs.allInnerTexts()).map((text) => text.replace(/\s+/g, ' '));
+  const seen = async () => (await rungs.allInnerTexts()).map((text) => text.replace(/\s+/g, ' '));
   const options = lines('OPTIONS', WALLS, 'Front', FACTORS);
   const numbers = options
     .slice(0, 3)
@@ -137,12 +136,14 @@ it('the ladder shows for each class hours and price, what to mask or why not, an
       (line) =>
         `Crew-hours ${threeDigits(numberIn(line, 'Crew-hours'))} Price ${price(numberIn(line, 'Price'))}`,
     );
-  expect(seen).toEqual([
-    `Class 0, clear water ${numbers[0] ?? ''} Nothing more to mask.`,
-    `Class 1, neutral detergent as it stands ${numbers[1] ?? ''} Nothing more to mask.`,
-    `Class 2, buffered mild acid cheapest ${numbers[2] ?? ''} To mask: F-2; 60 ft² stays unwashed.`,
-    'Class 3, buffered acid at full label strength Not feasible: cannot be masked: F-3 (Cast stone).',
-  ]);
+  await expect
+    .poll(seen)
+    .toEqual([
+      `Class 0, clear water ${numbers[0] ?? ''} Nothing more to mask.`,
+      `Class 1, neutral detergent as it stands ${numbers[1] ?? ''} Nothing more to mask.`,
+      `Class 2, buffered mild acid cheapest ${numbers[2] ?? ''} To mask: F-2; 60 ft² stays unwashed.`,
+      'Class 3, buffered acid at full label strength Not feasible: cannot be masked: F-3 (Cast stone).',
+    ]);
   const saved = numberIn(options[1], 'Price') - numberIn(options[2], 'Price');
   await page
     .getByText(
@@ -151,7 +152,7 @@ it('the ladder shows for each class hours and price, what to mask or why not, an
     .waitFor();
   await page.getByText('The ladder as a table').click();
   const table = page.getByRole('table', { name: 'Mask or govern: Front' });
-  expect(await table.getByRole('row').count()).toBe(5);
+  await expect.poll(() => table.getByRole('row').count()).toBe(5);
   expect(await table.getByRole('row', { name: /^2 buffered mild acid F-2 60 ft² 2 / }).count()).toBe(1);
 });
 
@@ -239,7 +240,7 @@ it('a second baseline of the day has a name of its own, and either can be compar
   await press('Keep a baseline');
   await page.getByText(/Nothing has changed since Baseline_\d{4}_\d\d_\d\d_2\./).waitFor();
   const kept = page.getByRole('group', { name: 'Compare the walls with' }).getByRole('radio');
-  expect(await kept.count()).toBe(2);
+  await expect.poll(() => kept.count()).toBe(2);
   await kept.last().check();
   await page.getByText('Area: 500 ft2 -> 600 ft2').waitFor();
 });

@@ -3,7 +3,7 @@ import { join, resolve } from 'node:path';
 import { build } from 'esbuild';
 import type { Browser, Page } from 'playwright-core';
 import type { Contents } from '../../taskpane/workbook/memory-workbook';
-import { launchChromium } from './chromium';
+import { launchChromium, PATIENCE } from './chromium';
 import { serveFiles, type FileServer } from '../../workbench/serve/serve-files';
 
 /** The platform's script, the one address outside of this machine that the pane may ask for. */
@@ -83,6 +83,7 @@ export class PaneTests {
       reducedMotion: 'reduce',
       locale: 'en-US',
     });
+    context.setDefaultTimeout(PATIENCE);
     const page = await context.newPage();
     const requests: string[] = [];
     const errors: string[] = [];

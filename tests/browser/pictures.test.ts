@@ -30,11 +30,11 @@ it('the elevation says in words and in a table what it shows in patterns', async
 
 it('is drawn to scale', async () => {
   const { page } = await openPanel(tests, 'Steps', siteBook());
-  const boxes = await page
-    .locator('.elevation svg[role=img] g.wall rect')
-    .evaluateAll((rects) =>
-      rects.map((rect) => [Number(rect.getAttribute('width')), Number(rect.getAttribute('height'))]),
-    );
+  const walls = page.locator('.elevation svg[role=img] g.wall rect');
+  await walls.first().waitFor();
+  const boxes = await walls.evaluateAll((rects) =>
+    rects.map((rect) => [Number(rect.getAttribute('width')), Number(rect.getAttribute('height'))]),
+  );
   // 120 ft fill 272 units; S-1 is 100 ft by 12 ft.
   const unit = 272 / 120;
   const [[width = 0, height = 0] = []] = boxes;
@@ -62,7 +62,9 @@ it('many walls are drawn without a label that would not fit', async () => {
     ]),
   ];
   const { page } = await openPanel(tests, 'Steps', siteBook([], rows), { width: 320 });
-  const overlaps = await page.locator('.elevation svg[role=img] g.wall').evaluateAll(
+  const piers = page.locator('.elevation svg[role=img] g.wall');
+  await expect.poll(() => piers.count()).toBe(120);
+  const overlaps = await piers.evaluateAll(
     (walls) =>
       walls.filter((wall) => {
         const [rect, text] = [wall.querySelector('rect'), wall.querySelector('text')];
@@ -73,11 +75,11 @@ it('many walls are drawn without a label that would not fit', async () => {
   await picture(page, 'site-elevation-many');
 });
 
-it('the bars of crew-hours carry their numbers and add up', async () => {
+it('the bars of labor-hours carry their numbers and add up', async () => {
   const { page } = await openPanel(tests, 'Steps', siteBook());
-  await page.getByRole('button', { name: 'Crew-hours by part' }).click();
+  await page.getByRole('button', { name: 'Labor-hours by part' }).click();
+  const together = Number(await page.locator('.hours tfoot .number').first().innerText());
   const numbers = (await page.locator('.hours tbody .number').allInnerTexts()).map(Number);
-  const together = Number(await page.locator('.hours tfoot .number').innerText());
   expect(numbers.length).toBeGreaterThan(6);
   // Each is rounded to three digits.
   expect(Math.abs(numbers.reduce((sum, hours) => sum + hours, 0) - together)).toBeLessThan(0.5);

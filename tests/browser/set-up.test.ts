@@ -83,7 +83,7 @@ it('walls under headings of somebody else are matched, looked over, corrected an
       const { selectedOptions } = select as HTMLSelectElement;
       return selectedOptions[0]?.textContent;
     });
-  expect(await chosen('Wall needed')).toBe('Mark');
+  await expect.poll(() => chosen('Wall needed')).toBe('Mark');
   expect(await chosen('Material needed')).toBe('Masonry');
   expect(await chosen('Area needed')).toBe('Gross area (sf)');
   expect(await chosen('Height')).toBe('Ht.');
@@ -152,7 +152,7 @@ it('a filled cell is not overwritten before the user has said so', async () => {
   await page.getByText('2 cells are filled').waitFor();
   await page.getByText('Estimate!D2, Estimate!D3').waitFor();
   await picture(page, 'ask-before-overwriting');
-  expect(await focused()).toBe('2 cells are filled');
+  await expect.poll(focused).toBe('2 cells are filled');
   const before = await cell('Estimate', 'D2');
   await page.getByRole('button', { name: 'Leave them' }).click();
   expect(await cell('Estimate', 'D2')).toEqual(before);

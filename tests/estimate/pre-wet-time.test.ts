@@ -1,23 +1,26 @@
 import { describe, expect, it } from 'vitest';
-import { column, number, spill } from '../functions/call';
+import { preWet, preWetRules, type PreWet } from '../../src/estimate/pre-wet';
+import { factorsOf, wallRow, type Lines } from '../core/made';
 
-const header = ['Wall', 'Zone', 'Material', 'Area', 'Masked', 'Suction'];
 // 1 g on 30 in2: 0.001 kg on 30 x 0.00064516 m2 (ASTM C67; 1 in2 by NIST SP 811, appendix B.8).
 const KG_M2_IN_GRAM = 0.001 / (30 * 0.00064516);
-const time = (walls: unknown[][], factors: unknown[][] = []): number =>
-  column(spill('SCHEDULE', [header, ...walls], null, factors), 'Pre-wet')[0] as number;
-const passes = (walls: unknown[][], factors: unknown[][] = []): unknown =>
-  column(spill('SCHEDULE', [header, ...walls], null, factors), 'Passes')[0];
+// 1 gal on 1 ft2 is 3.785411784 / 0.09290304 L/m2 (NIST SP 811).
+const L_M2_IN_GAL_FT2 = 3.785411784 / 0.09290304;
 
-/** The time at which the uptake of the dwell has fallen to what may be left, found by halving. */
-function byHalving(s: number, dwell: number, left: number): number {
+function wetting(suction: number, lines: Lines = [], material = 'Red clay brick'): PreWet {
+  const factors = factorsOf(lines);
+  return preWet(wallRow({ area: 100, suction, material }, 0, factors), preWetRules(factors));
+}
+
+/** The time after which no more than `spare` is taken up in the dwell, found by halving. */
+function byHalving(s: number, dwell: number, spare: number): number {
   const uptake = (t: number): number => s * (Math.sqrt(t + dwell) - Math.sqrt(t));
-  if (uptake(0) <= left) return 0;
+  if (uptake(0) <= spare) return 0;
   let low = 0;
   let high = 1e6;
   for (let n = 0; n < 200; n++) {
     const middle = (low + high) / 2;
-    if (uptake(middle) > left) low = middle;
+    if (uptake(middle) > spare) low = middle;
     else high = middle;
   }
   return high;
@@ -25,101 +28,75 @@ function byHalving(s: number, dwell: number, left: number): number {
 
 describe('time of pre-wetting', () => {
   it.each([
-    [20, 5, 1],
-    [25, 5, 1],
-    [40, 10, 0.5],
-    [15, 3, 1],
-    [8, 5, 1],
-    [120, 30, 2],
-  ])('suction %i g, dwell %i min, %d kg/m2 left: as found by halving', (suction, dwell, left) => {
-    const worked = byHalving(suction * KG_M2_IN_GRAM, dwell, left);
-    const seen = time(
-      [['A', '', 'Red clay brick', 100, '', suction]],
-      [
-        ['dwell.most', dwell],
-        ['prewet.residualUptake', left],
-      ],
-    );
-    expect(Math.abs(seen - worked)).toBeLessThanOrEqual(1e-8 * Math.max(1, worked));
+    [20, 3, 70, 0.1],
+    [25, 5, 70, 0.1],
+    [40, 2, 50, 0.2],
+    [15, 10, 100, 0.1],
+    [3, 3, 70, 0.1],
+  ])(
+    'suction %i g, least dwell %i min, %i ft2/gal, film %d: as found by halving',
+    (suction, dwell, coverage, film) => {
+      const own: Lines = [
+        ['dwell.least', dwell],
+        ['dwell.most', 60],
+        ['cleaner.coverage', coverage],
+        ['weather.film', film],
+        ['prewet.fieldShare', 0.5],
+        ['prewet.capacity', 200],
+      ];
+      const worked = byHalving(suction * KG_M2_IN_GRAM * 0.5, dwell, L_M2_IN_GAL_FT2 / coverage - film);
+      expect(Math.abs(wetting(suction, own).needed - worked)).toBeLessThanOrEqual(1e-7 * Math.max(1, worked));
+    },
+  );
+
+  it('is none for glass, which takes up nothing, and the least passes run off', () => {
+    const glass = wetting(0, [['prewet.runoffPerPass', 1]], 'Plain glass');
+    expect(glass).toMatchObject({ needed: 0, passes: 2, absorbed: 0, water: 2 });
   });
 
-  it('has cases on both sides of no time at all', () => {
-    expect(byHalving(8 * KG_M2_IN_GRAM, 5, 1)).toBe(0);
-    expect(byHalving(20 * KG_M2_IN_GRAM, 5, 1)).toBeGreaterThan(4);
-  });
-
-  it('is none for glass, which takes up nothing', () => {
-    const glass = ['A', '', 'Plain glass', 100, '', ''];
-    expect(time([glass])).toBe(0);
-    expect(passes([glass])).toBe(2);
-    // Two passes run off, 2 L/m2, and nothing is taken up.
-    const si = [['units', 'SI']];
-    expect(number('WATER', [header, glass], null, si, 'prewet')).toBeCloseTo(200, 9);
-  });
-
-  it('gives whole passes, a full last one not rounded up', () => {
-    const brick = [['A', '', 'Red clay brick', 100, '', 20]];
-    const t0 = byHalving(20 * KG_M2_IN_GRAM, 5, 1);
-    expect(passes(brick, [['prewet.passContact', t0 / 4]])).toBe(4);
-    expect(passes(brick, [['prewet.passContact', t0 / 4.01]])).toBe(5);
-    expect(passes(brick, [['prewet.leastPasses', 7]])).toBe(7);
+  it('is until the unit is full where the mix leaves nothing to spare, and never longer', () => {
+    const s = 60 * KG_M2_IN_GRAM * 0.5;
+    const full = (14 / s) ** 2;
+    expect(wetting(60, [['weather.film', 5]]).needed).toBeCloseTo(full, 9);
+    expect(
+      wetting(200, [
+        ['dwell.least', 5],
+        ['prewet.capacity', 1],
+      ]).needed,
+    ).toBeCloseTo((1 / (200 * KG_M2_IN_GRAM * 0.5)) ** 2, 9);
   });
 });
 
-describe('passes that fill the time to the last second', () => {
-  // S = 0.8 and 2.4 kg/m2 left: L/S = 3, ((15 - 9) / 6)^2 = 1 min and ((21 - 9) / 6)^2 = 4 min. In the arithmetic of the
-  // machine 2.4 / 0.8 is a last digit less than 3, the time a last digit more, and that may not cost a pass.
-  it.each([
-    [15, 1, 1],
-    [15, 0.5, 2],
-    [15, 0.1, 10],
-    [21, 1, 4],
-    [21, 0.5, 8],
-    [21, 0.1, 40],
-  ])('dwell %i min in passes of %d min: %i', (dwell, pass, worked) => {
-    const factors = [
-      ['units', 'SI'],
-      ['dwell.most', dwell],
-      ['prewet.residualUptake', 2.4],
-      ['prewet.passContact', pass],
-      ['prewet.leastPasses', 0],
-    ];
-    expect(2.4 / 0.8).toBeLessThan(3);
-    expect(passes([['A', '', 'Red clay brick', 100, '', 0.8]], factors)).toBe(worked);
-  });
-});
+describe('passes of plain water', () => {
+  const s = 60 * KG_M2_IN_GRAM * 0.5;
+  const needed = byHalving(s, 3, L_M2_IN_GAL_FT2 / 70 - 0.1);
 
-describe('pre-wet of a zone', () => {
-  // Sand-faced brick, 25 g, is thirstier than red, 20 g: ((5 - 0.59937) / 1.54838)^2 = 8.08 min, 5 passes of 2 min.
-  const brick = ['A', '', 'Red clay brick', 100, '', ''];
-  const sand = ['B', '', 'Sand-faced brick', 50, '', ''];
-
-  it('follows the washed row with the highest suction', () => {
-    expect(time([brick, sand])).toBeCloseTo(8.08, 2);
-    expect(passes([brick, sand])).toBe(5);
-    expect(passes([sand, brick])).toBe(5);
-    const masked = sand.with(4, 'yes');
-    expect(passes([brick, masked])).toBe(3);
+  it('are whole, a full last one not rounded up', () => {
+    expect(wetting(60, [['prewet.passContact', needed / 4]]).passes).toBe(4);
+    expect(wetting(60, [['prewet.passContact', needed / 4.01]]).passes).toBe(5);
+    expect(
+      wetting(60, [
+        ['prewet.passContact', needed / 4],
+        ['prewet.leastPasses', 6],
+      ]).passes,
+    ).toBe(6);
   });
 
-  it('gives each row the water of its own suction', () => {
-    const spilled = spill('WALLROWS', [header, brick, sand], null, [['units', 'SI']]);
-    // 10 min wet: 100 m2 x 20 g x sqrt 10 and 50 m2 x 25 g x sqrt 10, with 5 L/m2 run off.
-    const worked = [
-      100 * (20 * KG_M2_IN_GRAM * Math.sqrt(10) + 5),
-      50 * (25 * KG_M2_IN_GRAM * Math.sqrt(10) + 5),
-    ];
-    const seen = column(spilled, 'Pre-wet water') as number[];
-    seen.forEach((value, row) => {
-      expect(value / (worked[row] ?? NaN)).toBeCloseTo(1, 10);
-    });
+  it('are at most so many, and those wanted are told', () => {
+    const seen = wetting(60, [
+      ['prewet.passContact', needed / 9.5],
+      ['prewet.mostPasses', 6],
+    ]);
+    expect(seen.passes).toBe(6);
+    expect(seen.wanted).toBe(10);
   });
 
-  it("takes a measured suction in place of the material's, higher or lower", () => {
-    expect(passes([brick.with(5, 25)])).toBe(5);
-    expect(passes([sand.with(5, 20)])).toBe(3);
-    // In SI the measured suction is in kg/m2.
-    const si = spill('SCHEDULE', [header, brick.with(5, 25 * KG_M2_IN_GRAM)], null, [['units', 'SI']]);
-    expect(column(si, 'Passes')[0]).toBe(5);
+  it('take up no more than the unit holds', () => {
+    const seen = wetting(200, [
+      ['prewet.capacity', 3],
+      ['prewet.runoffPerPass', 1],
+    ]);
+    expect(seen.absorbed).toBe(3);
+    expect(seen.water).toBe(3 + seen.passes);
   });
 });

@@ -166,15 +166,15 @@ describe('chance', () => {
 
 describe('reading ranges', () => {
   it.each([
-    [[['rate.rinze', 1, 2, 3]], 'rate.rinse'],
-    [[['rate.rinse', 3, 2, 4]], 'rising order'],
-    [[['rate.rinse', 0, 2, 4]], 'above 0'],
-    [[['rate.rinse', 1, 2]], 'four columns'],
+    [[['rate.aply', 1, 2, 3]], 'rate.apply'],
+    [[['rate.apply', 3, 2, 4]], 'rising order'],
+    [[['rate.apply', 0, 2, 4]], 'above 0'],
+    [[['rate.apply', 1, 2]], 'four columns'],
     [[['', '', '', '']], 'name no factor'],
     [
       [
-        ['rate.rinse', 1, 2, 3],
-        ['Rate.Rinse', 1, 2, 3],
+        ['rate.apply', 1, 2, 3],
+        ['Rate.Apply', 1, 2, 3],
       ],
       'a second time',
     ],
@@ -187,10 +187,10 @@ describe('reading ranges', () => {
       readRanges(
         [
           ['Factor', 'Low', 'Likely', 'High'],
-          ['crew', 1, 2, 3],
+          ['team.size', 1, 2, 3],
         ],
         'US',
       ),
-    ).toEqual([{ id: 'crew', low: 1, likely: 2, high: 3 }]);
+    ).toEqual([{ id: 'team.size', low: 1, likely: 2, high: 3 }]);
   });
 });

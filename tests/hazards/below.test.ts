@@ -24,9 +24,13 @@ describe('what lies below', () => {
     expect(labels([top, base({ Level: '' })]).below).toEqual([]);
   });
 
-  it('is nothing that may meet the class, and nothing below walls that are masked', () => {
+  it('is nothing that may meet the class, and nothing below walls that stay masked', () => {
     expect(labels([top, base({ Level: 2, Material: 'Red clay brick' })]).below).toEqual([]);
-    expect(labels([{ ...top, Masked: 'yes' }, base({ Level: 2 })]).below).toEqual([]);
+    expect(labels([{ ...top, Masked: 'only' }, base({ Level: 2 })]).below).toEqual([]);
+  });
+
+  it('is wetted too by masked masonry above it that is washed afterwards', () => {
+    expect(labels([{ ...top, Masked: 'yes' }, base({ Level: 2 })]).below).toEqual(['B']);
   });
 
   it('in the same zone is what is masked', () => {

@@ -29,6 +29,7 @@ const SHIPPED = [
   'DRYING',
   'OPTIONS',
   'CHANGES',
+  'ALTERNATES',
 ];
 const LOCALES = 'node_modules/@univerjs/sheets-formula-ui/lib/locale';
 

@@ -4,10 +4,7 @@ import { columnIds } from '../../src/walls/columns';
 import { expectSameLines, scheduleOf, wallRowsOf } from './compare';
 import { ownFactors, rangeOf, RUNS, walls } from './walls';
 
-const priced = ownFactors.map((own) => [
-  ['price.labor', 40],
-  ...own.filter(([id]) => id !== 'price.labor'),
-]);
+const priced = ownFactors.map((own) => [['price.labor', 40], ...own.filter(([id]) => id !== 'price.labor')]);
 
 /** A list in another order, told by keys to sort by. */
 function shuffled<T>(list: readonly T[], keys: readonly number[]): T[] {

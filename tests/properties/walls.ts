@@ -117,6 +117,22 @@ export function rangeOf(rows: readonly MadeWall[], order: readonly ColumnId[] = 
 /** Factor lines that every job can carry: the choice of units, and some of the user's own values. */
 export type FactorLines = readonly (readonly [string, number | string])[];
 
+const atLeast: Readonly<Record<string, number>> = {
+  'dwell.most': 3,
+  'patch.most': 8,
+  'access.move': 3,
+};
+
+/** What must not be above another factor, or cannot be given beside one, or is no amount. */
+const notScaled = new Set<string>([
+  'dwell.least',
+  'setup.perDay',
+  'patch.least',
+  'access.groundMove',
+  'price.crew',
+  'wash.date',
+]);
+
 /**
  * Values of the user's own for some factors, in US units, within a tenth and ten times of the starting value and
  * within the range that is accepted.
@@ -125,8 +141,9 @@ export const ownFactors: fc.Arbitrary<FactorLines> = fc
   .record(
     Object.fromEntries(
       factors
-        .filter(({ id }) => id !== 'dwell.least' && id !== 'setup.perDay' && !id.startsWith('weather.'))
+        .filter(({ id }) => !notScaled.has(id) && !id.startsWith('weather.'))
         .map((row) => {
+          if ('choices' in row) return [row.id, fc.constantFrom<string>(...row.choices)];
           const start = row.value === 0 ? 1 : row.value;
           const times = fc.double({ min: 0.1, max: 10, noNaN: true });
           return [
@@ -141,8 +158,9 @@ export const ownFactors: fc.Arbitrary<FactorLines> = fc
     { requiredKeys: [] },
   )
   .map((given) =>
-    Object.entries(given).flatMap(([id, value = NaN]): [string, number][] =>
-      // The least dwell stays at 3 min, and the most must not be less.
-      id === 'dwell.most' && value < 3 ? [] : [[id, value]],
+    Object.entries(given as Record<string, number | string>).flatMap(
+      ([id, value]): [string, number | string][] =>
+        // What another factor must not be above is no less than its starting value.
+        Number(value) < (atLeast[id] ?? -Infinity) ? [] : [[id, value]],
     ),
   );

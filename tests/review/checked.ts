@@ -9,7 +9,8 @@ export function checked(rows: readonly Row[], factors: readonly (readonly unknow
   const headings = [...new Set(rows.flatMap((row) => Object.keys(row)))];
   const range = [headings, ...rows.map((row) => headings.map((heading) => row[heading] ?? ''))];
   const question = readQuestion(range, null, factors, null);
-  return { zones: answer(question).zones, factors: question.factors };
+  const { zones } = answer(question);
+  return { zones, job: zones, factors: question.factors };
 }
 
 /** A red brick wall that no check has anything to say of, with what differs. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { factors as table } from '../../src/rules/factors';
 import { lines, text } from '../properties/call';
 import { mixedUs } from '../trace/jobs';
 
@@ -29,9 +30,13 @@ describe('CHECKS', () => {
     const overrides = lines('CHECKS', walls, 'Canopy', factors)
       .filter((line) => line['Check'] === 'override')
       .map((line) => text(line['Where']));
+    // What only the user can know is theirs to state, and nothing to defend.
+    const stated = new Set<string>(
+      table.filter(({ sourceKind }) => sourceKind === 'yours to state').map(({ id }) => id),
+    );
     const own = factors
       .map(([id]) => String(id))
-      .filter((id) => id !== 'units' && !id.startsWith('material.'))
+      .filter((id) => id !== 'units' && !id.startsWith('material.') && !stated.has(id))
       .map((id) => `factor ${id}`);
     expect(overrides.filter((where) => where.startsWith('factor ')).sort()).toEqual(own.sort());
     expect(overrides.filter((where) => where.startsWith('material '))).toEqual([

@@ -49,14 +49,16 @@ describe('the caution sheet', () => {
     expect(of('eyewash')?.places).toEqual([{ where: 'South', why: 'class 2, buffered mild acid' }]);
     // 20 ft over 4 ft.
     expect(of('fall-protection')?.places).toEqual([{ where: 'South', why: '24 ft high' }]);
-    // 10 * sqrt(400 / 4000) = 3.162 gal/min; 0.0526 * 3.162 * sqrt(400) = 3.327 lbf.
+    // 16 * sqrt(400 / 4000) = 5.060 gal/min; 0.0526 * 5.060 * sqrt(400) = 5.323 lbf.
     expect(of('jet')?.places[0]?.why).toBe(
-      '400 psi, 3.16 gal/min: pushes back with 3.33 lbf; 12 in off, fan of 40°',
+      '400 psi, 5.06 gal/min: pushes back with 5.32 lbf; 20 in off, fan of 40°',
     );
-    // (1000 - 100) / 200 = 4.5.
-    expect(of('silica')?.places[0]?.why).toBe('4.5 crew-hours of scraping and brushing, moderate residue');
-    // 900 ft2 / 100 / 9 = 1 gal; 3.785 L * 1.02 kg/L * 5 % = 0.1930 kg HCl; * 84.007 / 36.461 = 0.4448 kg.
-    expect(of('neutralising')?.places[0]?.why).toBe('0.981 lb of sodium bicarbonate');
+    // ((1000 - 100) / 300 + 200 / 600) / (50 / 60) = 4, the base too: it is washed afterwards.
+    expect(of('silica')?.places[0]?.why).toBe(
+      '4 labor-hours of scraping and brushing, moderate and light residue',
+    );
+    // 900 ft2 / 70 / 9 * 1.05 = 1.5 gal; 5.678 L * 1.02 kg/L * 5 % = 0.2896 kg HCl; * 84.007 / 36.461 = 0.6672 kg.
+    expect(of('neutralising')?.places[0]?.why).toBe('1.47 lb of sodium bicarbonate');
     expect(of('weaker-masked')?.places).toEqual([
       { where: 'South: S-2', why: 'Limestone, masked, class 2, buffered mild acid' },
     ]);
@@ -68,11 +70,11 @@ describe('the caution sheet', () => {
 
   it('says how much water is to be collected, and in what weather', () => {
     const { of } = sheet(BRICK_OVER_MASKED_BASE);
-    // 3 passes of 1 L/m2 on 900 ft2, 66.3 gal; 9 gal of mix; 900 * 3.1623 / 8 = 355.8 gal of rinse.
-    expect(of('plan-runoff')?.places).toEqual([{ where: 'South', why: '431 gal to collect' }]);
-    // 10 km/h / 1.609344; 0.1 mm of water at 0.3115 kg/m2/h.
+    // 1.05 * 1100 ft2 * (2 passes of 1 L/m2 / 40.746 + 0.6 + 1/70).
+    expect(of('plan-runoff')?.places).toEqual([{ where: 'South', why: '766 gal to collect' }]);
+    // 0.1 mm of water at 0.311 kg/m2/h.
     expect(of('freezing')?.places[0]?.why).toBe(
-      'air 68 °F, face 68 °F, humidity 50 %, wind 6.21 mph (assumed, where the workbook does not say); the cleaner is dry in 19.3 min',
+      'air 68 °F, face 68 °F, humidity 50 %, wind 6.2 mph (assumed, where the workbook does not say); the cleaner is dry in 19.3 min',
     );
     const given = sheet(
       [row({ [MATERIAL]: 'Marble' })],
@@ -86,7 +88,7 @@ describe('the caution sheet', () => {
     );
     expect(given.of('freezing')?.places[0]?.why).toBe('air 50 °F, face 45 °F, humidity 80 %, wind 3 mph');
     expect(given.of('plan-runoff')?.places[0]?.why).toBe('none of it is collected, as the workbook stands');
-    const masked = sheet([row({ [MASKED]: 'yes' })]).ids;
+    const masked = sheet([row({ [MASKED]: 'only' })]).ids;
     expect(masked).not.toContain('plan-runoff');
     expect(masked).not.toContain('freezing');
   });
@@ -132,7 +134,7 @@ describe('the caution sheet', () => {
     );
     expect(of('over-pressure')).toMatchObject({
       stop: true,
-      places: [{ where: 'Z', why: '400 psi set, Sand-faced brick takes 200 psi' }],
+      places: [{ where: 'Z: W', why: '400 psi set, Sand-faced brick takes 200 psi' }],
     });
     expect(of('too-young')).toMatchObject({ stop: true, places: [{ where: 'Z: W', why: '3 days old' }] });
     expect(of('too-cold')).toMatchObject({ stop: true, places: [{ where: 'Z', why: 'air at 35 °F' }] });
@@ -148,6 +150,24 @@ describe('the caution sheet', () => {
     const narrow = sheet([row({})], [['nozzle.angle', 15]]);
     expect(narrow.of('too-narrow-jet')?.places[0]?.why).toBe('fan of 15°');
     expect(sheet([row({})], [['nozzle.distance', 6]]).ids).not.toContain('too-narrow-jet');
+  });
+
+  it('counts masked masonry that is washed afterwards among the washed, with its own class', () => {
+    const { of, ids } = sheet([
+      row({ [MATERIAL]: 'Marble' }, 'A'),
+      row({ [MATERIAL]: 'Light clay brick', [RESIDUE]: 'moderate', [MASKED]: 'yes' }, 'B'),
+    ]);
+    // Marble, bare beside it, takes clear water only.
+    expect(ids).not.toContain('stain');
+    const apart = sheet([
+      row({ [AGE]: 40 }, 'A'),
+      row({ [MATERIAL]: 'Light clay brick', [RESIDUE]: 'moderate', [MASKED]: 'yes', [AGE]: 3 }, 'B'),
+    ]);
+    expect(apart.of('stain')?.places).toEqual([
+      { where: 'Z: B', why: 'Light clay brick, class 2, buffered mild acid' },
+    ]);
+    expect(apart.of('too-young')?.places).toEqual([{ where: 'Z: B', why: '3 days old' }]);
+    expect(of('too-young')).toBeUndefined();
   });
 
   it('joins the zones that share a reason', () => {
@@ -181,6 +201,7 @@ describe('the caution sheet', () => {
           ['weather.surface', 100],
           ['weather.wind', 30],
           ['apply.pressure', 60],
+          ['weather.humidity', 10],
         ],
       ),
       sheet([

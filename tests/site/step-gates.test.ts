@@ -41,7 +41,7 @@ describe('gates', () => {
 
   it('behind the last gate every step is open', () => {
     const passed = standing(['age', 'sample', 'protection']);
-    const rest = ['scrape', 'pre-wet', 'mix', 'apply', 'dwell', 'rinse', 'clear', 'look'];
+    const rest = ['scrape', 'pre-wet', 'mix', 'apply', 'scrub', 'dwell', 'rinse', 'later-1', 'clear', 'look'];
     expect(rest.map((id) => passed[id]?.is)).toEqual(rest.map(() => 'open'));
   });
 
@@ -54,7 +54,7 @@ describe('gates', () => {
   it('a wall that came later asks for age and protection again', () => {
     const later = standing(['age', 'sample', 'protection'], {
       rows: [...BRICK_OVER_MASKED_BASE, ['S-9', ...(BRICK_OVER_MASKED_BASE[0] ?? []).slice(1)]],
-      since: { age: ['S-1'], protection: ['S-1', 'S-2 masked'] },
+      since: { age: ['S-1', 'S-2'], protection: ['S-1', 'S-2 masked'] },
     });
     expect(later['age']).toEqual({ is: 'again', reason: 'New in the workbook since then: S-9. Look again.' });
     expect(later['sample']?.is).toBe('done');
@@ -63,12 +63,29 @@ describe('gates', () => {
   });
 
   it('another class asks for another sample, another mask for other protection', () => {
-    const passed = { age: ['S-1'], sample: ['class 1', 'Red clay brick'], protection: ['S-1', 'S-2'] };
+    const passed = {
+      age: ['S-1', 'S-2'],
+      sample: ['class 1', 'Red clay brick', 'Limestone with class 1'],
+      protection: ['S-1', 'S-2'],
+    };
     const later = standing(['age', 'sample', 'protection'], { since: passed });
     expect(later['sample']).toEqual({
       is: 'again',
       reason: 'New in the workbook since then: class 2. Look again.',
     });
+  });
+
+  it('masked masonry that is washed afterwards asks for its own sample and age', () => {
+    const before = standing(['age', 'sample', 'protection'], {
+      since: { age: ['S-1'], sample: ['class 2', 'Red clay brick'], protection: ['S-1', 'S-2 masked'] },
+    });
+    expect(before['age']?.reason).toBe('New in the workbook since then: S-2. Look again.');
+    const aged = standing(['age', 'sample', 'protection'], {
+      since: { sample: ['class 2', 'Red clay brick'] },
+    });
+    expect(aged['sample']?.reason).toBe(
+      'New in the workbook since then: Limestone with class 1. Look again.',
+    );
   });
 
   it('the workbook holds a gate that was ticked, but takes no other tick away', () => {

@@ -58,7 +58,7 @@ describe('what a wrong line looks like', () => {
   });
 
   it('a product in place of a quotient comes out in another unit', () => {
-    expect(put('rinsePerArea', 'flow * rate_rinse * rinse_count')).toThrow('not in gal/ft²');
+    expect(put('rinseTime_r2', 'rinse_perArea * flow_r2')).toThrow('not in min/ft²');
   });
 
   it('inches taken for feet are right as a quantity, and wrong as the number that is shown', () => {
@@ -71,7 +71,7 @@ describe('what a wrong line looks like', () => {
   });
 
   it('a label of another unit is found out', () => {
-    expect(put('flow', 'nozzle_number * ratedFlow * sqrt(nozzle_pressure / ratedPressure)', 'ft2')).toThrow(
+    expect(put('flow_r2', 'nozzle_number * ratedFlow * sqrt(pressure_r2 / ratedPressure)', 'ft2')).toThrow(
       'not in ft2',
     );
   });
@@ -81,7 +81,7 @@ describe('what a wrong line looks like', () => {
   });
 
   it('a jet coefficient of flow and pressure takes both', () => {
-    expect(put('reactionForce', 'jetCoefficient * nozzle_pressure')).toThrow('not in lbf');
+    expect(put('reactionForce_r2', 'jetCoefficient * pressure_r2')).toThrow('not in lbf');
   });
 
   it('per cent is not taken for a share', () => {

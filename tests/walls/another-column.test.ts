@@ -99,6 +99,7 @@ it('each column is read into its own field, wherever it stands', () => {
             mortar: 'S',
             residue: 'heavy',
             brushed: true,
+            brushPriced: false,
             brushedStated: true,
             age: 8,
             masked: true,

@@ -3,7 +3,8 @@ import { call, number, refusal } from '../functions/call';
 
 const ours = ['Wall', 'Material', 'Area', 'Openings'];
 const wall = ['South', 'Limestone', 40, 12];
-const MASKING = 12;
+// 12 ft2 of openings, with half a foot of lap along the edge of their square.
+const MASKING = 12 + 4 * Math.sqrt(12) * 0.5;
 const refused = (walls: unknown, headings?: unknown): { type: string; message: string } =>
   refusal(() => call('MASKING', walls, null, null, headings));
 

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { quantityIds } from '../../src/estimate/quantities';
-import { estimateZone } from '../../src/estimate/schedule';
 import { materials } from '../../src/rules/materials';
 import { readFactors } from '../../src/rules/read-factors';
 import { readKinds, readWalls } from '../../src/walls/read-walls';
 import { readZones } from '../../src/walls/read-zones';
 import { zonesOf, type Zone } from '../../src/walls/zones';
+import { estimateZone } from '../core/made';
 import { madeWalls } from '../../workbench/bench/made-walls';
 import { refusal } from '../functions/call';
 
@@ -20,10 +20,10 @@ function expectSameEstimates(byKinds: readonly Zone[], byRows: readonly Zone[]):
   byKinds.forEach((zone, index) => {
     const rows = byRows[index]?.rows ?? [];
     expect(zone.rows).toEqual(rows);
-    const seen = estimateZone(zone, 0, factors);
-    const worked = estimateZone({ name: zone.name, rows, below: [] }, 0, factors);
+    const seen = estimateZone(zone, factors);
+    const worked = estimateZone({ name: zone.name, rows, below: [] }, factors);
     expect(seen.governing).toEqual(worked.governing);
-    expect(seen.wet).toEqual(worked.wet);
+    expect(seen.laterClasses).toEqual(worked.laterClasses);
     for (const id of quantityIds) {
       const off = Math.abs(seen.totals[id] - worked.totals[id]);
       expect(off, `${zone.name}, ${id}`).toBeLessThanOrEqual(1e-12 * Math.abs(worked.totals[id]));
@@ -85,7 +85,7 @@ describe('rows put together by kinds', () => {
     }
     // Tape is the edges and a tenth: 2 (40 + 10), 4 sqrt(90), 2 (10 + 40), 2 * 8, in feet.
     const [zone] = readZones(walls, factors);
-    const tape = zone === undefined ? NaN : estimateZone(zone, 0, factors).totals.tape;
+    const tape = zone === undefined ? NaN : estimateZone(zone, factors).totals.tape;
     expect(tape / 0.3048).toBeCloseTo(1.1 * (100 + 4 * Math.sqrt(90) + 100 + 16), 9);
   });
 
@@ -99,7 +99,7 @@ describe('rows put together by kinds', () => {
       ],
       si,
     );
-    const tape = zone === undefined ? NaN : estimateZone(zone, 0, si).totals.tape;
+    const tape = zone === undefined ? NaN : estimateZone(zone, si).totals.tape;
     expect(tape).toBeCloseTo(1.1 * 4 * Math.sqrt(3), 9);
   });
 
@@ -110,7 +110,7 @@ describe('rows put together by kinds', () => {
       ['A', 'Limestone', 90, 1e-3, 'yes'],
     ];
     const [zone] = readZones(walls, si);
-    const tape = zone === undefined ? NaN : estimateZone(zone, 0, si).totals.tape;
+    const tape = zone === undefined ? NaN : estimateZone(zone, si).totals.tape;
     // 2 (90 / 0.001 + 0.001) m and a tenth.
     expect(tape / 198000.0022).toBeCloseTo(1, 12);
   });
@@ -158,8 +158,8 @@ describe('rows put together by kinds', () => {
     if (zone === undefined) throw new Error('no zone');
     const copy = { ...zone, rows: zone.rows.slice(0, 1) };
     const [only] = zone.rows;
-    expect(estimateZone(copy, 0, factors).totals.maskingArea).not.toBe(
-      estimateZone(zone, 0, factors).totals.maskingArea,
+    expect(estimateZone(copy, factors).totals.maskingArea).not.toBe(
+      estimateZone(zone, factors).totals.maskingArea,
     );
     expect(copy.rows).toEqual([only]);
     expect('kinds' in copy).toBe(false);

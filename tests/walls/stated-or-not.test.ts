@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readFactors } from '../../src/rules/read-factors';
 import { readWalls } from '../../src/walls/read-walls';
 import type { WallRow } from '../../src/walls/wall-row';
-import { spill } from '../functions/call';
+import { column, spill } from '../functions/call';
 
 const factors = readFactors([['units', 'SI']]);
 
@@ -29,13 +29,17 @@ describe('a mask', () => {
     expect(rowWith('Masked', cell)).toMatchObject({ mask, masked, neverMasked });
   });
 
-  it('of only is masked as one of yes is', () => {
+  it('of only is masked as one of yes is, and is not washed afterwards', () => {
     const walls = (masked: string): unknown[][] => [
       ['Wall', 'Material', 'Area', 'Masked'],
       ['A', 'Limestone', 10, 'no'],
       ['B', 'Marble', 20, masked],
     ];
-    expect(spill('SCHEDULE', walls('only'))).toEqual(spill('SCHEDULE', walls('yes')));
+    const masking = (masked: string) => column(spill('SCHEDULE', walls(masked)), 'Masking');
+    const washed = (masked: string) => column(spill('SCHEDULE', walls(masked)), 'Washed area')[0];
+    expect(masking('only')).toEqual(masking('yes'));
+    expect(washed('only')).toBeCloseTo(10, 9);
+    expect(washed('yes')).toBeCloseTo(30, 9);
   });
 });
 

@@ -9,8 +9,12 @@ const walls = [
   ['D', 7, 'Granite', 50],
   ['E', '', 'Stucco', 10],
 ];
-const area = (zone?: unknown): number =>
-  number('CREWHOURS', walls, zone, [['rate.scrape.moderate', 1]], 'scrape');
+// A square foot of moderate residue takes an hour.
+const scrapedAtOne = [
+  ['rate.scrape.moderate', 1],
+  ['working.share', 1],
+];
+const area = (zone?: unknown): number => number('LABORHOURS', walls, zone, scrapedAtOne, 'scrape');
 
 describe('zones', () => {
   it('are one where case and spacing alone differ, named as first typed, in the order of the rows', () => {

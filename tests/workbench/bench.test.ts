@@ -17,6 +17,103 @@ describe('what SCHEDULE is compared with', () => {
     expectSameTotals(schedule, bareLoop(walls, factors), 'the bare loop');
   });
 
+  it.each([
+    ['one person', [['team.size', 1]]],
+    [
+      'five persons, two teams',
+      [
+        ['team.size', 5],
+        ['teams', 2],
+      ],
+    ],
+    ['a window without play', [['dwell.least', 5]]],
+    ['no least dwell', [['dwell.least', 0]]],
+    [
+      'a long window and patches that bind',
+      [
+        ['dwell.most', 20],
+        ['patch.most', 20],
+      ],
+    ],
+    [
+      'scrubbing in many passes',
+      [
+        ['scrub.full', 8],
+        ['cleaner.mostApplications', 20],
+      ],
+    ],
+    [
+      'three applications, a small nozzle',
+      [
+        ['cleaner.applications', 3],
+        ['nozzle.number', 10],
+      ],
+    ],
+    [
+      'a thin mix and slow pre-wet',
+      [
+        ['cleaner.coverage', 300],
+        ['rate.wet', 3],
+      ],
+    ],
+    [
+      'a film thicker than the mix',
+      [
+        ['weather.film', 1],
+        ['prewet.mostPasses', 20],
+      ],
+    ],
+    [
+      'heat',
+      [
+        ['weather.surface', 110],
+        ['weather.humidity', 10],
+      ],
+    ],
+    [
+      'wide drops, often wetted',
+      [
+        ['access.dropWidth', 100],
+        ['below.interval', 1],
+        ['rate.below', 10],
+      ],
+    ],
+    ['ladders where nothing is said', [['access.kind', 'ladder']]],
+    ['a class of the user', [['cleaner.class', 1]]],
+    [
+      'least hire and least price',
+      [
+        ['hire.least', 99],
+        ['price.minimum', 1e6],
+      ],
+    ],
+    [
+      'nothing done once more, no sample',
+      [
+        ['reclean.share', 0],
+        ['sample.hours', 0],
+      ],
+    ],
+  ] as [string, [string, unknown][]][])('comes to the same in a bare loop with %s', (_, own) => {
+    const others = madeFactors.filter(([id]) => own.every(([given]) => given !== id));
+    const range = [...others, ...own];
+    expectSameTotals(
+      spill('SCHEDULE', walls, null, range),
+      bareLoop(walls, readFactors(range)),
+      'the bare loop',
+    );
+  });
+
+  it('has zones of each class, masked masonry of several ceilings, and walls out of scope', () => {
+    const classes = [...bareLoop(walls, factors).values()].map((zone) => zone['Class']);
+    expect(new Set(classes)).toEqual(new Set([0, 1, 2, 3]));
+    const header = walls[0] as string[];
+    const of = (heading: string): unknown[] => walls.slice(1).map((row) => row[header.indexOf(heading)]);
+    expect(new Set(of('Masked'))).toEqual(new Set(['yes', 'no', 'only']));
+    expect(new Set(of('Level')).size).toBe(5);
+    expect(new Set(of('Access')).size).toBe(5);
+  });
+
   it('comes to the same as ordinary formulas in a spreadsheet', async () => {
     const { totals, milliseconds } = await nativeFormulas(walls, factors);
     expectSameTotals(schedule, totals, 'the ordinary formulas');

@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { resultUnit } from '../../functions/result-unit';
 import { libraryUs } from '../../workbench/demo/library-us';
 import { makeWorkbook } from '../../workbench/demo/make-workbook';
-import type { Job, WallLine } from '../../workbench/demo/wall-line';
+import { baselineOf, WALL_HEADINGS, type Job, type WallLine } from '../../workbench/demo/wall-line';
 import { workshopSi } from '../../workbench/demo/workshop-si';
 import type { Bundle } from '../../workbench/engine/bundle';
 import { loadBundle } from '../../workbench/engine/load-bundle';
@@ -49,43 +49,23 @@ async function cellsOf(job: Job): Promise<ReportCell[]> {
   return washdown.map((each) => reportCell(each, resultUnit));
 }
 
+const MASKED = WALL_HEADINGS.indexOf('Masked');
+
 function withPlinthMasked(job: Job): Job {
-  const mask = (line: WallLine): WallLine => {
-    const [
-      wall,
-      zone,
-      level,
-      material,
-      area,
-      height,
-      openings,
-      perimeter,
-      fixtures,
-      mortar,
-      residue,
-      brushed,
-      age,
-    ] = line;
-    const masked = material === 'Limestone' ? 'yes' : line[13];
-    return [
-      wall,
-      zone,
-      level,
-      material,
-      area,
-      height,
-      openings,
-      perimeter,
-      fixtures,
-      mortar,
-      residue,
-      brushed,
-      age,
-      masked,
-      line[14],
-    ];
-  };
+  const mask = (line: WallLine): WallLine =>
+    line[3] === 'Limestone' ? (line.with(MASKED, 'yes') as unknown as WallLine) : line;
   return { ...job, walls: job.walls.map(mask) };
+}
+
+/** The cell of a zone under a heading of the schedule. */
+function scheduled(heading: string, zone: string): number {
+  const sheet = opened.getWorksheet('Schedule');
+  const column = (sheet?.getRow(1).values as string[]).indexOf(heading);
+  let value = NaN;
+  sheet?.eachRow((row) => {
+    if (row.getCell(1).text === zone) value = Number(row.getCell(column).value);
+  });
+  return value;
 }
 
 beforeAll(async () => {
@@ -131,10 +111,12 @@ describe('the demo bid workbook in US units', () => {
   });
 
   it('adds up: rows to zones, zones to the job, the job to the bid', () => {
-    for (const column of ['E', 'F', 'G', 'H', 'I']) {
+    for (const column of ['E', 'F', 'G', 'H', 'I', 'J', 'K', 'L', 'M']) {
       const zones = [4, 5, 6, 7].map((row) => numberAt(opened, 'Estimate', `${column}${String(row)}`));
       const sum = zones.reduce((total, each) => total + each, 0);
-      expect(numberAt(opened, 'Estimate', `${column}8`)).toBeCloseTo(sum, 6);
+      // A price is rounded to a cent in each zone and in the job.
+      const off = column === 'M' ? 0.005 * 5 : 1e-6;
+      expect(Math.abs(numberAt(opened, 'Estimate', `${column}8`) - sum)).toBeLessThanOrEqual(off + 1e-9);
       expect(numberAt(opened, 'Estimate', `${column}9`)).toBeCloseTo(sum, 6);
     }
     const rows = opened.getWorksheet('Rows');
@@ -157,42 +139,66 @@ describe('the demo bid workbook in US units', () => {
   });
 
   it('bids the price of the whole job in one line, and what it takes beside it', () => {
-    const lines = [6, 7, 8, 9, 10, 11, 12, 13].map(String);
+    const lines = [6, 7, 8, 9, 10, 11, 12, 13, 14].map(String);
     expect(lines.map((row) => valueAt(opened, 'Bid', `A${row}`))).toEqual(
-      [1, 2, 3, 4, 5, 6, 7, 8].map((each) => `WD-${String(each)}`),
+      [1, 2, 3, 4, 5, 6, 7, 8, 9].map((each) => `WD-${String(each)}`),
     );
-    expect(numberAt(opened, 'Bid', 'F6')).toBe(numberAt(opened, 'Estimate', 'L8'));
-    const rounded = ['E', 'F', 'G', 'I'].map((column) =>
+    expect(numberAt(opened, 'Bid', 'F6')).toBe(numberAt(opened, 'Estimate', 'M8'));
+    const rounded = ['E', 'F', 'G', 'J'].map((column) =>
       Math.ceil(numberAt(opened, 'Estimate', `${column}8`)),
     );
     expect(['C7', 'C8', 'C9', 'C10'].map((cell) => numberAt(opened, 'Bid', cell))).toEqual(rounded);
-    expect(numberAt(opened, 'Bid', 'C12')).toBe(Math.ceil(numberAt(opened, 'Estimate', 'J8')));
     expect(numberAt(opened, 'Bid', 'C13')).toBe(Math.ceil(numberAt(opened, 'Estimate', 'K8')));
+    expect(numberAt(opened, 'Bid', 'C14')).toBe(Math.ceil(numberAt(opened, 'Estimate', 'L8')));
+    expect(numberAt(opened, 'Bid', 'C11')).toBeCloseTo(numberAt(opened, 'Estimate', 'I8'), 0);
+    expect(numberAt(opened, 'Bid', 'C12')).toBeCloseTo(numberAt(opened, 'Estimate', 'H8'), 0);
   });
 
-  it('collects and neutralises what the drawings say', () => {
-    // Towers, class 1: 5 passes of 1 L/m2 run off, the mix of 1 gal on 90 ft2, and the rinse: number 10 at 400 psi gives
-    // 10 x sqrt(400 / 4000) gal/min, over 8 ft2/min.
-    const runoff = (TOWERS * 5) / LITRES_M2_IN_GAL_FT2 + TOWERS / 90 + TOWERS * ((10 * Math.sqrt(0.1)) / 8);
-    expect(numberAt(opened, 'Estimate', 'J6')).toBeCloseTo(runoff, 6);
-    // North, class 2: 520 + 2 x (1320 - 210) + 2 x (1380 - 240) + 110 + (860 - 180) + (720 - 150) + 180 ft2.
+  it('collects and neutralizes what the drawings say', () => {
+    // Towers, class 1, one pass: 0.6 gal to rinse a square foot. The moderate walls are scrubbed 0.4 x 0.5 / 18 h x 60
+    // by 2 persons = 0.33 min/ft2, which the 5 min on 8 ft2 hold beside rinsing.
+    expect(scheduled('Rinse water (gal)', 'Stair towers')).toBeCloseTo(0.6 * TOWERS, 6);
+    const of = (heading: string): number => scheduled(heading, 'Stair towers');
+    const runoff = of('Water (gal)') + of('Concentrate (gal)') - of('Water taken up (gal)');
+    expect(numberAt(opened, 'Estimate', 'K6')).toBeCloseTo(runoff, 6);
+    // North, class 2: 520 + 2 x (1320 - 210) + 2 x (1380 - 240) + 110 + (860 - 180) + (720 - 150) + 180 ft2, at 60
+    // ft2/gal of 1 part in 9, and 5 % cleaned once more. The masked portal is washed afterwards with detergent.
     const north = 520 + 2220 + 2280 + 110 + 680 + 570 + 180;
-    expect(numberAt(opened, 'Estimate', 'K5')).toBeCloseTo(bicarbonate(north / 90 / 9), 6);
-    expect(['K4', 'K6', 'K7'].map((cell) => numberAt(opened, 'Estimate', cell))).toEqual([0, 0, 0]);
+    expect(numberAt(opened, 'Estimate', 'L5')).toBeCloseTo(bicarbonate((north * 1.05) / 60 / 9), 6);
+    expect(numberAt(opened, 'Estimate', 'J5')).toBeCloseTo((1.05 / 60) * (north / 9 + (260 + 95) / 65), 6);
+    expect(['L4', 'L6', 'L7'].map((cell) => numberAt(opened, 'Estimate', cell))).toEqual([0, 0, 0]);
+  });
+
+  it('shows labor-hours and the crew-hours of two teams of two, and the two numbers that are checked first', () => {
+    for (const row of ['4', '5', '6', '7', '8']) {
+      const at = (column: string): number => numberAt(opened, 'Estimate', `${column}${row}`);
+      expect(at('H')).toBeCloseTo(4 * at('I'), 9);
+      expect(at('O')).toBeCloseTo(at('N') / at('H'), 9);
+      expect(at('P')).toBeCloseTo(at('M') / at('N'), 9);
+    }
+    expect(numberAt(opened, 'Estimate', 'N6')).toBeCloseTo(TOWERS, 9);
+    // Public norms of a whole clean run from 25 to 68 ft2 a labor-hour; this one has strong mortar, heavy residue and
+    // much to mask, sample panels and re-cleaning.
+    const whole = numberAt(opened, 'Estimate', 'O8');
+    expect(whole).toBeGreaterThan(12);
+    expect(whole).toBeLessThan(68);
   });
 
   it('has a price by part that adds up, down and across', () => {
     for (const column of ['B', 'C', 'D', 'E', 'F', 'G']) {
       const at = (row: number): number => numberAt(opened, 'Price', `${column}${String(row)}`);
-      const direct = [4, 5, 6, 7, 8, 9, 10, 11].reduce((sum, row) => sum + at(row), 0);
-      // Contingency 5 %, overhead 11 %, profit 9 %, each on all before it.
-      expect(at(12)).toBeCloseTo(direct * 0.05, 6);
-      expect(at(13)).toBeCloseTo(direct * 1.05 * 0.11, 6);
-      expect(at(14)).toBeCloseTo(direct * 1.05 * 1.11 * 0.09, 6);
-      expect(at(15)).toBeCloseTo(direct * 1.05 * 1.11 * 1.09, 6);
-      expect(Math.abs(at(16) - at(15))).toBeLessThanOrEqual((column === 'G' ? 0.02 : 0.005) + 1e-9);
+      const direct = [4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14].reduce((sum, row) => sum + at(row), 0);
+      // Supervision 8 % of labor; contingency 5 %, overhead 11 %, profit 9 %, each on all before it; no least price.
+      const supervised = direct + at(4) * 0.08;
+      expect(at(15)).toBeCloseTo(at(4) * 0.08, 6);
+      expect(at(16)).toBeCloseTo(supervised * 0.05, 6);
+      expect(at(17)).toBeCloseTo(supervised * 1.05 * 0.11, 6);
+      expect(at(18)).toBeCloseTo(supervised * 1.05 * 1.11 * 0.09, 6);
+      expect(at(19)).toBe(0);
+      expect(at(20)).toBeCloseTo(supervised * 1.05 * 1.11 * 1.09, 6);
+      expect(Math.abs(at(21) - at(20))).toBeLessThanOrEqual((column === 'G' ? 0.02 : 0.005) + 1e-9);
     }
-    for (let row = 4; row <= 15; row += 1) {
+    for (let row = 4; row <= 20; row += 1) {
       const sum = ['B', 'C', 'D', 'E'].reduce(
         (total, column) => total + numberAt(opened, 'Price', `${column}${String(row)}`),
         0,
@@ -200,21 +206,37 @@ describe('the demo bid workbook in US units', () => {
       expect(numberAt(opened, 'Price', `F${String(row)}`)).toBeCloseTo(sum, 6);
       expect(numberAt(opened, 'Price', `G${String(row)}`)).toBeCloseTo(sum, 6);
     }
-    // Labour at 58 an hour of the towers' hours; their rate over 4,274 ft2.
+    // Labor at 58 an hour of the towers' labor-hours; their rate over 4,274 ft2; the job's sums in full.
     expect(numberAt(opened, 'Price', 'D4')).toBeCloseTo(58 * numberAt(opened, 'Estimate', 'H6'), 6);
-    expect(numberAt(opened, 'Price', 'D17')).toBeCloseTo(numberAt(opened, 'Price', 'D15') / TOWERS, 9);
+    expect(numberAt(opened, 'Price', 'D22')).toBeCloseTo(numberAt(opened, 'Price', 'D20') / TOWERS, 9);
+    expect([12, 13, 14].map((row) => numberAt(opened, 'Price', `F${String(row)}`))).toEqual(
+      [1650, 880, 420].map((sum) => expect.closeTo(sum, 6) as number),
+    );
+    // Hired by whole days for two teams: pumps at 165, lifts at 215.
+    const hired = numberAt(opened, 'Price', 'F8') / 165;
+    expect(hired / 2).toBeCloseTo(Math.round(hired / 2), 6);
+    expect(numberAt(opened, 'Price', 'F9')).toBeCloseTo(215 * hired, 6);
   });
 
   it('has the ladder of what to mask: the plinth for class 2, cast stone too for class 3', () => {
     const options = opened.getWorksheet('Options');
-    const south = [2, 3, 4, 5].map((row) => options?.getRow(row).getCell(4).text);
+    const [asMarked, ...south] = [2, 3, 4, 5, 6].map((row) => options?.getRow(row).getCell(4).text);
+    const glazing = 'LS-07 stair hall glazing';
     const plinth = 'LS-11 plinth, bays 1-4, LS-12 plinth, bays 5-8';
-    expect(south).toEqual(['none', 'none', plinth, `LS-04 third floor sills, LS-08 belt course, ${plinth}`]);
-    // As it stands: what the estimate says.
-    expect(options?.getRow(3).getCell(11).text).toContain('as it stands');
-    expect(numberAt(opened, 'Options', 'H3')).toBeCloseTo(numberAt(opened, 'Estimate', 'H4'), 9);
+    expect(asMarked).toBe(glazing);
+    expect(south).toEqual([
+      'none',
+      glazing,
+      `${glazing}, ${plinth}`,
+      `LS-04 third floor sills, ${glazing}, LS-08 belt course, ${plinth}`,
+    ]);
+    // As it stands: what the estimate says, over the same washed area as every other line.
+    expect(options?.getRow(2).getCell(2).text).toBe('as marked');
+    expect(numberAt(opened, 'Options', 'I2')).toBeCloseTo(numberAt(opened, 'Estimate', 'H4'), 9);
+    const areas = [2, 3, 4, 5, 6].map((row) => numberAt(opened, 'Options', `F${String(row)}`));
+    for (const area of areas) expect(area).toBeCloseTo(numberAt(opened, 'Estimate', 'N4'), 9);
     // Nothing in the yard may meet class 3.
-    expect(options?.getRow(17).getCell(11).text).toBe('not feasible');
+    expect(options?.getRow(21).getCell(13).text).toBe('not offered');
   });
 
   it('has a baseline that differs by the brick of one band', () => {
@@ -229,7 +251,7 @@ describe('the demo bid workbook in US units', () => {
     expect(opened.getWorksheet('Baseline')?.rowCount).toBe(libraryUs.walls.length + 1);
   });
 
-  it('says what the swapped band does to the class, water, hours and price of its whole zone', () => {
+  it('says what the swapped band does to the class, water, hours and price of its whole zone', async () => {
     const [line, whole] = [2, 3].map((row) => opened.getWorksheet('Changes')?.getRow(row));
     expect([1, 2, 3, 4].map((column) => line?.getCell(column).text)).toEqual([
       'ST-03 west tower, middle band',
@@ -237,39 +259,27 @@ describe('the demo bid workbook in US units', () => {
       'Material: Dark clay brick -> Sand-faced brick',
       'Stair towers 2 -> 1',
     ]);
-    // Sand-faced brick of 25 g is wetted in 5 passes of 2 min, dark brick of 15 g in 2: (5 - r^2) / 2 r, squared, with
-    // r = 1 / suction in kg/m2, is 8.08 and 1.67 min. Precast of 6 g: 144 ft2; the band 744 ft2; the rest 3386 ft2.
-    const gram = 0.001 / (30 * 0.00064516);
-    const takenUp =
-      (144 * 6 + 744 * 25 + 3386 * 15) * gram * Math.sqrt(10) - (144 * 6 + 4130 * 15) * gram * Math.sqrt(4);
-    const passes = 3 * TOWERS;
-    const mix = TOWERS / 90;
-    const water = (takenUp + passes) / LITRES_M2_IN_GAL_FT2 + mix * (20 / 21 - 8 / 9);
-    // A class short where residue is moderate, or blank and not brushed: ST-03, ST-04, ST-08. Patches of 40 ft2.
-    const patches = Math.ceil(TOWERS / 40);
-    const other = (744 + 577 + 577) / 60 + (patches * (10 - 4) * 3) / 60;
-    const hours = other * (8 / 7);
-    const direct =
-      58 * hours +
-      (mix / 21) * 14 -
-      (mix / 9) * 24 +
-      0.03 * water +
-      165 * (other / (3 * 7)) -
-      0.85 * bicarbonate(mix / 9) +
-      0.09 * (passes / LITRES_M2_IN_GAL_FT2);
-    const worked = [water, 0, mix / 21 - mix / 9, hours, direct * 1.05 * 1.11 * 1.09];
+    // The same bid, with the band as it was.
+    const former = await open(await makeWorkbook({ ...libraryUs, walls: baselineOf(libraryUs) }, bundle));
+    const gain = (cell: string): number =>
+      numberAt(opened, 'Estimate', cell) - numberAt(former, 'Estimate', cell);
+    const mix = (TOWERS * 1.05) / 60;
+    const worked = [gain('E8'), 0, mix / 65 - mix / 9, gain('H8')];
     for (const row of [line, whole]) {
       worked.forEach((value, index) => {
         expect(Number(row?.getCell(5 + index).value)).toBeCloseTo(value, 6);
       });
+      expect(Math.abs(Number(row?.getCell(9).value) - gain('M8'))).toBeLessThanOrEqual(0.01 + 1e-9);
     }
+    // A milder class asks for more brushing.
+    expect(gain('H8')).toBeGreaterThan(0);
     expect(whole?.getCell(1).text).toBe('Whole difference');
   });
 
   it('traces the hours of the towers down to the cell', () => {
     const trace = opened.getWorksheet('Trace');
     const last = trace?.getRow(trace.rowCount);
-    expect(last?.getCell(1).text).toBe('crewHours_z1');
+    expect(last?.getCell(1).text).toBe('laborHours_z3');
     expect(Number(last?.getCell(3).value)).toBeCloseTo(numberAt(opened, 'Estimate', 'H6'), 9);
   });
 
@@ -315,13 +325,12 @@ describe('the demo bid workbook in metric units', () => {
     const spilled = cells.find(({ formula }) => formula.startsWith('=WASH.CHANGES('))?.value;
     const line = Array.isArray(spilled) ? (spilled[1] ?? []) : [];
     expect(line.slice(2, 4)).toEqual([
-      'Material: Dark clay brick -> Manganese-coloured brick',
+      'Material: Dark clay brick -> Manganese-colored brick',
       'Boiler house 3 -> 2',
     ]);
-    // 102 m2 at 100 ft2/gal: 1 part in 9 in place of 1 in 6. The 88 m2 of red brick need class 3, by Type S mortar:
-    // scrubbed at 60 ft2/h, with set-up of 0.75 h in each shift of 8.
-    const mix = (102 * LITRES_M2_IN_GAL_FT2) / 100;
+    // 102 m2 at 70 ft2/gal and 5 % cleaned once more: 1 part in 9 in place of 1 in 6. The red brick is brushed more.
+    const mix = (102 * LITRES_M2_IN_GAL_FT2 * 1.05) / 70;
     expect(Number(line[6])).toBeCloseTo(mix / 9 - mix / 6, 9);
-    expect(Number(line[7])).toBeCloseTo((88 / (60 * 0.09290304)) * (8 / 7.25), 9);
+    expect(Number(line[7])).toBeGreaterThan(0);
   });
 });

@@ -1,15 +1,19 @@
 import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
 
+// Zones of each ceiling, from full strength down to clear water.
 const MATERIALS = [
-  'Red clay brick',
-  'Limestone',
-  'Split-face block',
-  'Glazed brick',
-  'Cast stone',
-  'Coated glass',
+  ['Red clay brick', 'Dark clay brick'],
+  ['Red clay brick', 'Split-face block', 'Cast stone', 'Architectural precast'],
+  ['Red clay brick', 'Limestone', 'Plain glass', 'Sand-faced brick'],
+  ['Red clay brick', 'Glazed brick', 'Coated glass', 'Glazed terra cotta'],
 ];
-const MORTARS = ['N', 'S', ''];
+const MORTARS = ['N', 'S', '', 'O', 'M'];
 const RESIDUES = ['light', 'moderate', 'heavy', ''];
+const BRUSHED = ['yes', 'no', 'priced', 'yes', ''];
+// Walls of a level are reached alike, and are about as high; here and there one states neither.
+const ACCESS = ['', 'suspended', 'lift', 'scaffold', 'ladder'];
+const HEIGHTS = ['', 9, 12, 12, 14];
+const LEVELS = 5;
 const ZONES = 8;
 const AREA = columnIds.indexOf('area');
 // Has no divisor in common with the counts of rows here, so that every label stands once.
@@ -17,7 +21,7 @@ const STRIDE = 7919;
 
 /** Factors that give everything a price. */
 export const madeFactors: readonly (readonly unknown[])[] = [
-  ['price.labour', 50],
+  ['price.labor', 50],
   ['price.cleaner.1', 12],
   ['price.cleaner.2', 20],
   ['price.cleaner.3', 30],
@@ -29,10 +33,20 @@ export const madeFactors: readonly (readonly unknown[])[] = [
   ['price.bicarbonate', 1.5],
   ['price.sodaAsh', 2],
   ['price.disposal', 0.3],
+  ['price.mobilization', 1200],
+  ['price.protection', 600],
+  ['price.fixed', 250],
+  ['price.supervision', 12],
   ['price.contingency', 5],
   ['price.overhead', 10],
   ['price.profit', 8],
   ['neutralizer.sodaAsh', 30],
+  ['runoff.captured', 80],
+  ['scaffold', 'yes'],
+  ['setup.zone', 3],
+  ['mobilize.hours', 8],
+  ['protect.hours', 12],
+  ['weather.surface', 86],
 ];
 
 /**
@@ -43,22 +57,29 @@ export const madeFactors: readonly (readonly unknown[])[] = [
 export function madeWalls(count: number): unknown[][] {
   const rows: unknown[][] = [columnIds.map((id) => columns[id].name)];
   for (let row = 0; row < count; row++) {
-    const masked = row % 11 === 0 ? 'yes' : 'no';
+    const zone = row % ZONES;
+    const place = Math.floor(row / ZONES);
+    const level = place % LEVELS;
+    const kinds = MATERIALS[zone % MATERIALS.length] ?? [];
+    const material = kinds[place % kinds.length];
+    const covered = row % 11 === 0 || (material === 'Coated glass' && zone === ZONES - 1);
+    const masked = covered ? 'yes' : row % 37 === 5 ? 'only' : 'no';
     const cells: Partial<Record<ColumnId, unknown>> = {
       wall: `W${row}`,
-      zone: `Zone ${row % ZONES}`,
-      level: (row % 4) + 1,
-      material: MATERIALS[row % MATERIALS.length],
+      zone: `Zone ${zone}`,
+      level: level || '',
+      material,
       area: 100 + (row % 70),
-      height: 10 + (row % 5),
+      height: HEIGHTS[level],
       openings: row % 20,
-      openingPerimeter: 18,
+      openingPerimeter: row % 17 === 0 ? '' : 18,
       fixtures: row % 3,
-      mortar: MORTARS[row % MORTARS.length],
-      residue: RESIDUES[row % RESIDUES.length],
-      brushed: 'yes',
+      mortar: MORTARS[(place + zone) % MORTARS.length],
+      residue: RESIDUES[(place + level) % RESIDUES.length],
+      brushed: BRUSHED[(place + zone) % BRUSHED.length],
       age: 14,
       masked,
+      access: ACCESS[level],
     };
     rows.push(columnIds.map((id) => cells[id] ?? ''));
   }

@@ -1,5 +1,6 @@
 import { readFactors, type FactorsInForce } from '../../src/rules/read-factors';
 import { bareLoop, labelsDiffer } from './bare-loop';
+import { editsOnPage } from './edit-on-page';
 import type { Figure } from './figures';
 import { changeWalls, madeFactors, madeWalls, scatterLabels } from './made-walls';
 import { nativeFormulas } from './native-formulas';
@@ -10,6 +11,7 @@ import { bundled } from './without-recorder';
 const FORMULAS = 2_000;
 const FORMULA_ROWS = 1_000;
 const ZONES = 8;
+const FEW_ROWS = 3;
 
 /** A part of the benchmark, to be done in a process of its own. */
 export type Part = (size: number) => Promise<Figure[]>;
@@ -118,6 +120,15 @@ const recorder: Part = async (size) => {
   ];
 };
 
+/** An edit in a table on the workbench page until 60 formulas over it show what they come to. */
+const edit: Part = async (size) => {
+  const [few = NaN, many = NaN] = await editsOnPage([FEW_ROWS, size]);
+  return [
+    { name: `edit in ${size} rows on the page, ms`, value: many },
+    { name: `edit in ${size} rows on the page by one in ${FEW_ROWS}`, value: many / few, most: 3 },
+  ];
+};
+
 /** The parts by name. */
 export const parts: Readonly<Record<string, Part>> = {
   schedule,
@@ -125,4 +136,5 @@ export const parts: Readonly<Record<string, Part>> = {
   native,
   formulas,
   recorder,
+  edit,
 };

@@ -30,6 +30,11 @@ function washLines(job: Job): Line[] {
       quantity: { formula: `ROUND(${jobCell(job, 'CREWHOURS')},1)` },
       unit: 'crew-h',
     },
+    {
+      description: 'Labor',
+      quantity: { formula: `ROUND(${jobCell(job, 'LABORHOURS')},1)` },
+      unit: 'labor-h',
+    },
     { description: 'Runoff to collect', quantity: whole('RUNOFF'), unit: units.volume },
     { description: 'Neutralizer', quantity: whole('NEUTRALIZER'), unit: units.mass },
   ];

@@ -1,4 +1,5 @@
-import type { Workbook } from 'exceljs';
+import type { Workbook, Worksheet } from 'exceljs';
+import { addedQuantities } from '../../src/estimate/quantities';
 import { columnLetters } from '../xlsx/address';
 import { asHeader, FONT, FORMATS, freeze, QUIET, setWidths, title } from './look';
 import type { Job } from './wall-line';
@@ -34,6 +35,13 @@ const COLUMNS: readonly Column[] = [
     width: 13,
   },
   { id: 'TAPE', heading: ({ length }) => `Tape, ${length}`, format: FORMATS.quantity, adds: true, width: 11 },
+  {
+    id: 'LABORHOURS',
+    heading: () => 'Labor-hours',
+    format: FORMATS.quantity,
+    adds: true,
+    width: 12,
+  },
   { id: 'CREWHOURS', heading: () => 'Crew-hours', format: FORMATS.quantity, adds: true, width: 12 },
   {
     id: 'CLEANER',
@@ -113,8 +121,39 @@ export function addEstimate(workbook: Workbook, job: Job): void {
     }
     sheet.getColumn(index + 2).width = width;
   }
+  addChecked(sheet, job, jobRow);
   sheet.getRow(jobRow).font = { ...FONT, bold: true };
   sheet.getRow(jobRow + 1).font = { ...FONT, italic: true, color: { argb: QUIET } };
   setWidths(sheet, [18]);
   freeze(sheet, FIRST_ZONE - 1, 1);
+}
+
+/** The two numbers that an estimator checks first, over the area that the schedule has: ordinary formulas. */
+function addChecked(sheet: Worksheet, job: Job, jobRow: number): void {
+  const { area } = job.units;
+  const first = COLUMNS.length + 2;
+  const letters = columnLetters(first - 1);
+  const at = (id: string): string => columnLetters(COLUMNS.findIndex((column) => column.id === id) + 1);
+  const header = sheet.getRow(FIRST_ZONE - 1);
+  [`Washed area, ${area}`, `Area per labor-hour, ${area}`, `Price per ${area}`].forEach((heading, index) => {
+    header.getCell(first + index).value = heading;
+    sheet.getColumn(first + index).width = 13;
+  });
+  asHeader(header);
+  const washed = `"${addedQuantities.washedArea.heading} (${area})"`;
+  for (let row = FIRST_ZONE; row <= jobRow; row += 1) {
+    const line = String(row);
+    const formulas = [
+      row === jobRow
+        ? `SUM(${letters}${String(FIRST_ZONE)}:${letters}${String(jobRow - 1)})`
+        : `INDEX(Schedule!$A$2:$CB$20,MATCH($A${line},Schedule!$A$2:$A$20,0),MATCH(${washed},Schedule!$A$1:$CB$1,0))`,
+      `${letters}${line}/${at('LABORHOURS')}${line}`,
+      `${at('BIDPRICE')}${line}/${letters}${line}`,
+    ];
+    formulas.forEach((formula, index) => {
+      const cell = sheet.getCell(row, first + index);
+      cell.value = { formula };
+      cell.numFmt = index === 2 ? FORMATS.money : FORMATS.quantity;
+    });
+  }
 }

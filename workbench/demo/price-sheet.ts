@@ -7,7 +7,7 @@ import type { Job } from './wall-line';
 const HEADER = 3;
 const FIRST_PART = HEADER + 1;
 const PARTS = [
-  'labour',
+  'labor',
   'cleaner',
   'masking',
   'water',
@@ -15,9 +15,14 @@ const PARTS = [
   'access',
   'neutralizer',
   'disposal',
+  'mobilization',
+  'protection',
+  'fixed',
+  'supervision',
   'contingency',
   'overhead',
   'profit',
+  'minimum',
 ] as const;
 
 /**
@@ -66,7 +71,7 @@ export function addPrice(workbook: Workbook, job: Job): void {
     }
   }
   const unit = sheet.getCell(rate, zones.length + 3);
-  unit.value = `a ${job.units.area} of washed area`;
+  unit.value = `per ${job.units.area} of washed area`;
   unit.alignment = { horizontal: 'left', indent: 1 };
   sheet.getRow(sum).font = { ...FONT, italic: true, color: { argb: QUIET } };
   sheet.getRow(bid).font = { ...FONT, bold: true };

@@ -15,17 +15,18 @@ interface Numbers {
   readonly last?: number;
   /** The column of whole numbers. */
   readonly count?: number;
+  /** The first column of prices; all after it are prices too. */
   readonly price?: number;
 }
 
 // Columns laid out with a number format; a spill may fill fewer.
-const MOST_COLUMNS = 60;
+const MOST_COLUMNS = 80;
 
 const SHEETS = {
   Schedule: {
     formula: () => '_xldudf_WASH_SCHEDULE(Walls[#All],,Factors[#All])',
-    widths: [18, 10, 30, 8],
-    numbers: { first: 5 },
+    widths: [18, 10, 30, 8, 30, 30],
+    numbers: { first: 7 },
   },
   Rows: {
     formula: () => '_xldudf_WASH_WALLROWS(Walls[#All],,Factors[#All])',
@@ -34,8 +35,8 @@ const SHEETS = {
   },
   Options: {
     formula: () => '_xldudf_WASH_OPTIONS(Walls[#All],,Factors[#All])',
-    widths: [18, 10, 36, 60, 18, 12, 10, 13, 13, 13, 26],
-    numbers: { first: 5, last: 10, count: 7, price: 10 },
+    widths: [18, 12, 36, 60, 36, 13, 13, 10, 13, 13, 13, 15, 20],
+    numbers: { first: 6, last: 12, count: 8, price: 11 },
   },
   Changes: {
     formula: () => '_xldudf_WASH_CHANGES(Baseline[#All],Walls[#All],Factors[#All])',
@@ -43,7 +44,7 @@ const SHEETS = {
     numbers: { first: 5, last: 9, price: 9 },
   },
   Trace: {
-    formula: ({ traced }) => `_xldudf_WASH_TRACE("crew-hours",Walls[#All],"${traced}",Factors[#All])`,
+    formula: ({ traced }) => `_xldudf_WASH_TRACE("labor-hours",Walls[#All],"${traced}",Factors[#All])`,
     widths: [30, 60, 14, 22, 60, 60, 18, 32],
   },
   Checks: {
@@ -86,7 +87,7 @@ function formatNumbers(
   for (let column = first; column <= last; column += 1) {
     if (column > laidOut) sheet.getColumn(column).width = 16;
     const whole = column === count ? FORMATS.count : FORMATS.quantity;
-    const format = column === price ? FORMATS.money : whole;
+    const format = price !== undefined && column >= price ? FORMATS.money : whole;
     for (let row = 2; row <= rows + 1; row += 1) sheet.getCell(row, column).numFmt = format;
   }
 }

@@ -14,6 +14,7 @@ export const WALL_HEADINGS = [
   'Brushed',
   'Age',
   'Masked',
+  'Access',
   'Suction',
 ] as const;
 
@@ -35,7 +36,8 @@ export type WallLine = readonly [
   residue: 'light' | 'moderate' | 'heavy' | Blank,
   brushed: 'yes' | 'no' | Blank,
   age: number | Blank,
-  masked: 'yes' | 'no' | 'never' | Blank,
+  masked: 'yes' | 'no' | 'only' | 'never' | Blank,
+  access: 'ground' | 'scaffold' | 'lift' | 'ladder' | 'suspended' | Blank,
   suction: number | Blank,
 ];
 
@@ -71,7 +73,7 @@ export interface Job {
   readonly walls: readonly WallLine[];
   readonly swap: Swap;
   readonly factors: readonly FactorLine[];
-  /** The zone whose crew-hours the workbook traces. */
+  /** The zone whose labor-hours the workbook traces. */
   readonly traced: string;
   readonly before: readonly PricedLine[];
   readonly after: readonly PricedLine[];

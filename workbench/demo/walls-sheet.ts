@@ -7,8 +7,9 @@ const LISTS: readonly { heading: (typeof WALL_HEADINGS)[number]; from: string; b
   { heading: 'Material', from: 'Materials!$B$2:$B$60', blank: false },
   { heading: 'Mortar', from: '"M,S,N,O"', blank: true },
   { heading: 'Residue', from: '"light,moderate,heavy"', blank: true },
-  { heading: 'Brushed', from: '"yes,no"', blank: true },
-  { heading: 'Masked', from: '"yes,no,never"', blank: true },
+  { heading: 'Brushed', from: '"yes,no,priced"', blank: true },
+  { heading: 'Masked', from: '"yes,no,only,never"', blank: true },
+  { heading: 'Access', from: '"ground,scaffold,lift,ladder,suspended"', blank: true },
 ];
 
 function offerChoices(sheet: Worksheet, rows: number): void {
@@ -40,7 +41,7 @@ function addTable(workbook: Workbook, name: string, walls: readonly WallLine[]):
   indentTexts(sheet);
   offerChoices(sheet, walls.length);
   // Every heading keeps its words whole beside the button of its filter.
-  setWidths(sheet, [32, 16, 11, 34, 10, 12, 14, 16, 13, 12, 13, 13, 9, 12, 13]);
+  setWidths(sheet, [32, 16, 11, 34, 10, 12, 14, 16, 13, 12, 13, 13, 9, 12, 12, 13]);
   asHeader(sheet.getRow(1));
   freeze(sheet, 1, 1);
 }

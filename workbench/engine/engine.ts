@@ -21,7 +21,7 @@ import {
   UniverInstanceType,
   UniverSheetsPlugin,
   type UniverInstance,
-} from './univer';
+} from '#univer';
 
 /** A cell for the engine: a value, or a formula that it understands. */
 export interface EngineCell {

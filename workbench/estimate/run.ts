@@ -2,7 +2,6 @@ import { readFileSync } from 'node:fs';
 import type { Bundle } from '../engine/bundle';
 import { openArchive, packArchive } from '../xlsx/archive';
 import { BadFile } from '../xlsx/bad-file';
-import { estimateBook } from './estimate-book';
 import { HELP, readOptions, UsageError } from './options';
 import { reportCell, type UnitOf } from './report-cells';
 import { reportText } from './report-text';
@@ -45,6 +44,8 @@ export async function runEstimate(args: readonly string[], surroundings: Surroun
     }
     file = options.file;
     const archive = openArchive(readFile(file));
+    // The spreadsheet's engine is large: a file that cannot be used is refused without it.
+    const { estimateBook } = await import('./estimate-book');
     const functions = bundle();
     const { washdown, archive: done } = await estimateBook(archive, functions);
     saveFile(options.out, packArchive(done));

@@ -3,6 +3,7 @@ import { LifecycleService, LifecycleStages } from '@univerjs/presets';
 import type { FWorkbook } from '@univerjs/presets/preset-sheets-core';
 import type { ShownWorkbook } from './files/shown-workbook';
 import type { Cells } from './cells';
+import { copyAtOnce } from './copy-at-once';
 import { growTables } from './grow-tables';
 import { keepWhatIsTyped } from './keep-what-is-typed';
 import { ROOM } from './room';
@@ -52,6 +53,7 @@ export async function showWorkbook(
   if (shown === 1) {
     readTableNames(univer);
     keepWhatIsTyped(univer);
+    copyAtOnce(univer);
     growTables(univer, api, cells);
   }
   for (const { name, refersTo, sheet } of contents.names) {

@@ -1,20 +1,19 @@
 import { acidOnCalcareous, stainUnderAcid as stained } from '../../hazards/cleaner-on-wall';
-import { classInWords } from '../../rules/cleaner-classes';
-import { hazardCheck, materialNames } from '../finding';
+import { classesInWords, hazardCheck, materialNames } from '../finding';
 
 /** Light or manganese-colored brick that meets an acid cleaner. */
-export const stainUnderAcid = hazardCheck(stained, ({ governing }, rows) => ({
+export const stainUnderAcid = hazardCheck(stained, (zone, rows) => ({
   check: 'stain under acid',
-  what: `${materialNames(rows)} under ${classInWords(governing?.classToUse)}`,
+  what: `${materialNames(rows)} under ${classesInWords(zone, rows)}`,
   why: 'Acid can bring out vanadium or manganese stain that rinsing does not take off',
   todo: 'Ask the brick maker, try the sample area first, or choose a milder class by the factor cleaner.class',
   source: 'masonry-construction',
 }));
 
 /** Concrete or other calcareous masonry that meets an acid cleaner. */
-export const acidOnConcrete = hazardCheck(acidOnCalcareous, ({ governing }, rows) => ({
+export const acidOnConcrete = hazardCheck(acidOnCalcareous, (zone, rows) => ({
   check: 'acid on concrete',
-  what: `${materialNames(rows)} under ${classInWords(governing?.classToUse)}`,
+  what: `${materialNames(rows)} under ${classesInWords(zone, rows)}`,
   why: 'Acid dissolves concrete and lime: a public specification allows no acidic cleaner on them',
   todo: 'Choose class 1 by the factor cleaner.class, or get the written word of the maker of the unit and an accepted sample',
   source: 'ufgs-04900',

@@ -1,6 +1,6 @@
 import type { Check } from '../finding';
 
-/** No patch keeps the cleaner within its dwell. */
+/** A wall that cannot be washed within the dwell. */
 export const noContactWindow: Check = ({ zones }) =>
   zones.flatMap(({ zone, finding }) =>
     finding === undefined
@@ -10,8 +10,8 @@ export const noContactWindow: Check = ({ zones }) =>
             check: 'contact window',
             what: finding,
             where: zone.name,
-            why: 'Cleaner that dries on the wall, or is rinsed too soon or too late, stains or does not clean',
-            todo: 'Wait for better weather and change the weather factors, or take another cleaner and its dwell; there are no crew-hours until then',
+            why: 'Cleaner that is rinsed too soon or too late stains or does not clean',
+            todo: 'Change the factors that it names, or take another cleaner and its dwell; there are no hours until then',
             source: 'tn20',
           },
         ],

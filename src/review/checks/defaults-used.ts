@@ -1,9 +1,11 @@
+import { isWashedRow } from '../../hazards/washed';
 import { DEFAULT_MORTAR } from '../../rules/mortars';
 import { rowCheck } from '../finding';
+import { shownFactor } from '../shown';
 
 /** Mortar type not stated. */
 export const mortarDefault = rowCheck(
-  (row) => !row.masked && row.mortar === undefined,
+  (row) => isWashedRow(row) && row.material.masonry && row.mortar === undefined,
   () => ({
     check: 'default used',
     what: `Mortar is not stated: Type ${DEFAULT_MORTAR} is taken`,
@@ -15,7 +17,7 @@ export const mortarDefault = rowCheck(
 
 /** Residue not stated. */
 export const residueForetold = rowCheck(
-  (row) => !row.masked && row.residue === undefined,
+  (row) => isWashedRow(row) && row.material.masonry && row.residue === undefined,
   () => ({
     check: 'default used',
     what: 'Residue is not stated: it is foretold from brushing',
@@ -25,14 +27,39 @@ export const residueForetold = rowCheck(
   }),
 );
 
-/** Height not stated, so that the row has no length. */
+/** Height not stated, so that of a lift is taken. */
 export const heightMissing = rowCheck(
   (row) => row.height === 0,
-  () => ({
+  (_, __, { factors }) => ({
     check: 'default used',
-    what: 'Height is not stated: the row adds nothing to the length of the zone',
-    why: 'Moves along the wall follow from its length, and the edge of a masked row from its height',
+    what: `Height is not stated: that of a lift is taken, ${shownFactor(factors, 'access.lift')}`,
+    why: 'Moves, what lies below and the scaffold follow from the height, and the edge of a masked row too',
     todo: 'State the height',
     source: 'estimate',
+  }),
+);
+
+/** Openings without a perimeter, so that of their square is taken. */
+export const openingPerimeterMissing = rowCheck(
+  (row) => !row.masked && row.openings > 0 && row.openingPerimeter === 0,
+  () => ({
+    check: 'default used',
+    what: 'Opening perimeter is not stated: that of one square is taken, the least possible',
+    why: 'Laps and tape run along the perimeter of every opening',
+    todo: 'State the opening perimeter',
+    source: 'estimate',
+  }),
+);
+
+/** Residue that was seen and brushing that foretells it, both stated. */
+export const residueAndBrushed = rowCheck(
+  // Brushing that is priced here is stated for its price.
+  (row) => row.residue !== undefined && row.brushedStated && !row.brushPriced,
+  () => ({
+    check: 'stated twice',
+    what: 'Residue and Brushed are both stated: Residue counts',
+    why: 'Brushing only foretells the residue; what was seen holds, and brushing counts no second time',
+    todo: 'Leave one of them blank, or look that Residue is what is left after brushing',
+    source: 'rows',
   }),
 );

@@ -8,7 +8,8 @@ const kindOf = { ceiling: 'class', suction: 'suction', pressure: 'pressure' } as
 /** Factors and materials whose values are the user's own. */
 export const factorsOverridden: Check = ({ factors }) => {
   const changed = table
-    .filter(({ id }) => factors.overridden(id))
+    // What only the user can know is theirs to state, and nothing to defend.
+    .filter(({ id, sourceKind }) => sourceKind !== 'yours to state' && factors.overridden(id))
     .map((row) => ({
       check: 'override',
       what: `${row.id} is ${shownFactor(factors, row.id)}; the starting value is ${shownValue(toBase(row.value, row.unit), row.kind, factors)}`,
@@ -33,7 +34,7 @@ export const factorsOverridden: Check = ({ factors }) => {
       : [
           {
             check: 'override',
-            what: `Class ${String(factors.chosenClass)} is chosen in place of the gentlest that does the work`,
+            what: `Class ${String(factors.chosenClass)} is chosen in place of the one that takes the fewest labor-hours`,
             where: 'factor cleaner.class',
             why: 'A milder class is made up for by scrubbing; a class above the ceiling is never used',
             todo: 'Keep the reason',

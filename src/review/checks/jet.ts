@@ -1,24 +1,21 @@
 import { appliedUnderPressure, narrowJet, overPressure } from '../../hazards/jet';
-import type { Check, Finding } from '../finding';
+import { type Check, hazardCheck } from '../finding';
 import { shownFactor, shownValue } from '../shown';
 
-/** Pressure of the rinse against the washed material of each zone that takes the least. */
-export const tooMuchPressure: Check = ({ zones, factors }) =>
-  zones.flatMap((zone): Finding[] => {
-    const least = overPressure(zone, factors);
-    return least === undefined
-      ? []
-      : [
-          {
-            check: 'nozzle pressure',
-            what: `Rinsing at ${shownFactor(factors, 'nozzle.pressure')}, ${least.name} takes ${shownValue(least.pressure, 'pressure', factors)}`,
-            where: zone.zone.name,
-            why: 'Pressure strips faces, coatings and joints',
-            todo: 'Lower the factor nozzle.pressure for this zone, or mask the material',
-            source: 'practice',
-          },
-        ];
-  });
+/** Pressure of the nozzle against the washed materials of each zone. */
+export const tooMuchPressure = hazardCheck(overPressure, (_, rows, { factors }) => {
+  const materials = [...new Map(rows.map(({ material }) => [material.code, material])).values()];
+  const takes = materials.map(
+    ({ name, pressure }) => `${name} takes ${shownValue(pressure, 'pressure', factors)}`,
+  );
+  return {
+    check: 'nozzle pressure',
+    what: `Nozzle at ${shownFactor(factors, 'nozzle.pressure')}, ${takes.join(', ')}`,
+    why: 'Pressure strips faces, coatings and joints; these walls are priced at what they take, which is slower',
+    todo: 'Turn the pressure down before these walls, or mask them',
+    source: 'practice',
+  };
+});
 
 /** Standoff and fan of the rinse nozzle, once for the job. */
 export const tooNarrowJet: Check = ({ zones, factors }) => {

@@ -1,21 +1,28 @@
-import { residueOf } from '../../govern/residue';
-import { classInWords } from '../../rules/cleaner-classes';
-import { rowCheck } from '../finding';
+import { needClass, residueOf, residueRules } from '../../govern/residue';
+import { washesOf } from '../../hazards/washed';
+import { type Check, type Finding, classesInWords, whereOf } from '../finding';
 
 const HEAVY = 'heavy';
 
 /** Heavy residue under a class that does not take it off by itself. */
-export const heavyUnderWeakClass = rowCheck(
-  (row, { governing }) =>
-    !row.masked &&
-    residueOf(row) === HEAVY &&
-    governing !== undefined &&
-    governing.classToUse < governing.mostNeed,
-  ({ governing }) => ({
-    check: 'heavy residue',
-    what: `Heavy residue under ${classInWords(governing?.classToUse)}`,
-    why: 'The cleaner does not take it off: scrubbing has to, and may mark the face',
-    todo: 'Scrape more before washing, mask what governs, or plan for the scrubbing that is priced',
-    source: 'estimate',
-  }),
-);
+export const heavyUnderWeakClass: Check = ({ zones, factors }) => {
+  const rules = residueRules(factors);
+  return zones.flatMap((zone): Finding[] => {
+    const rows = washesOf(zone).flatMap((wash) =>
+      wash.rows.filter(
+        (row) => row.material.masonry && residueOf(row) === HEAVY && needClass(row, rules) > wash.class,
+      ),
+    );
+    if (rows.length === 0) return [];
+    return [
+      {
+        check: 'heavy residue',
+        what: `Heavy residue under ${classesInWords(zone, rows)}`,
+        where: whereOf(zone.zone.name, rows),
+        why: 'The cleaner does not take it off: scrubbing has to, and may mark the face',
+        todo: 'Scrape more before washing, mask what governs, or plan for the scrubbing that is priced',
+        source: 'estimate',
+      },
+    ];
+  });
+};

@@ -16,10 +16,14 @@ export const clear: StepBuilder = ({ zone, factors }) => {
       ...(totals.runoff > 0
         ? ['Dispose of collected water as the local authority and the safety data sheet say.']
         : []),
+      ...(totals.glassHours > 0 ? ['Give the glass its final clean.'] : []),
       ...(alkali ? ['Add alkali little by little, in the open, and measure the pH before and after.'] : []),
     ],
     facts: [
-      resultFact('Time to unmask', totals.unmaskHours, 'crewHours', 'maskOff', factors),
+      resultFact('Time to unmask', totals.unmaskHours, 'laborHours', 'maskOff', factors),
+      ...(totals.glassHours > 0
+        ? [resultFact('Final clean of the glass', totals.glassHours, 'laborHours', 'glass', factors)]
+        : []),
       ...collectFacts(zone, factors),
       ...alkaliFacts(zone, factors),
     ],

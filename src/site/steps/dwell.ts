@@ -1,39 +1,50 @@
-import { dryingTime } from '../../estimate/drying';
-import { driesEarly } from '../../hazards/cleaner-on-wall';
-import { factorFact, resultFact } from '../step-facts';
-import type { StepBuilder } from '../step';
+import { driesEarly, driesTooSoon } from '../../hazards/cleaner-on-wall';
+import { amount } from '../amount';
+import { resultFact } from '../step-facts';
+import type { StepBuilder, StepSite } from '../step';
+import { dwellFacts } from './wash-facts';
 import { dryingFacts } from './weather-facts';
 
 /** The cleaner works for its dwell, and never dries. */
-export const dwell: StepBuilder = ({ zone, factors }) => {
-  if (zone.governing === undefined || zone.governing.classToUse === 0) return undefined;
-  const dries = dryingTime(factors);
+export const dwell: StepBuilder = (site) => {
+  const { zone, factors, first } = site;
+  if (first === undefined || first.class === 0) return undefined;
   return {
     id: 'dwell',
     title: 'Let it work',
     todo: [
       'Watch the wall, not only the clock: rinse at once where the cleaner starts to dry.',
-      ...(driesEarly(zone, factors) === undefined
-        ? []
-        : ['It dries before the most dwell is over: wash smaller areas, in shade, or at a cooler hour.']),
+      ...mistTodo(site),
       'The clock counts from the first stroke of a patch. This step is done when the last patch has been rinsed.',
     ],
     facts: [
-      factorFact('Least dwell', 'dwell.least', factors),
-      factorFact('Most dwell', 'dwell.most', factors),
-      ...(Number.isFinite(dries)
-        ? [resultFact('Dry in this weather after', dries, 'minutes', 'timeToDry', factors)]
-        : []),
+      ...dwellFacts(first, factors),
       ...dryingFacts(factors),
-      ...(zone.patch
-        ? [
-            resultFact('Wait after the last stroke', zone.patch.wait, 'minutes', 'wait', factors),
-            resultFact('Start to rinse, on the clock', zone.patch.firstContact, 'minutes', 'wait', factors),
-          ]
+      ...(zone.totals.mistWater > 0
+        ? [resultFact('Mist water, whole zone', zone.totals.mistWater, 'volume', 'mist', factors)]
         : []),
     ],
-    hold: zone.finding,
+    hold: first.finding,
     source: 'practice',
     kind: 'common practice',
   };
 };
+
+/**
+ * How a cleaner that dries early is kept wet, in sentences.
+ * @param site the zone and the factors in force
+ * @returns what to do; none where it stays wet by itself
+ */
+export function mistTodo({ zone, factors }: Pick<StepSite, 'zone' | 'factors'>): string[] {
+  const dries = driesEarly(zone, factors);
+  if (dries === undefined) return [];
+  const every = amount(dries, 'minutes', factors.system);
+  return [
+    `It dries before the most dwell is over: mist it at least every ${every}, or wash smaller areas, in shade, or at a cooler hour.`,
+    ...(driesTooSoon(zone, factors) === undefined
+      ? []
+      : [
+          'Without misting it is dry before even the least dwell is over: do not apply without water at hand.',
+        ]),
+  ];
+}

@@ -1,8 +1,9 @@
+import { isWashed } from '../../hazards/washed';
 import type { StepBuilder } from '../step';
 
 /** What a wet wall hides shows when it is dry. */
 export const look: StepBuilder = ({ zone }) =>
-  zone.governing === undefined
+  !isWashed(zone)
     ? undefined
     : {
         id: 'look',

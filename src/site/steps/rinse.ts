@@ -1,23 +1,24 @@
-import { fanWidth, rinseFlow } from '../../estimate/nozzle';
-import { factorFact, pressureFact, resultFact, rowsFact } from '../step-facts';
-import type { StepBuilder } from '../step';
-import { narrowJet, overPressure, takesLeastPressure } from '../../hazards/jet';
+import { fanWidth } from '../../estimate/nozzle';
+import { narrowJet, overPressure } from '../../hazards/jet';
+import type { WallRow } from '../../walls/wall-row';
 import { nozzleHazardWords } from '../hazard-words';
 import { levelsOf } from '../levels';
-import { wallsNamed } from '../named';
+import { materialsNamed, wallsNamed } from '../named';
+import { factorFact, resultFact, rowsFact } from '../step-facts';
+import type { StepBuilder, StepSite } from '../step';
+import { rowsOf } from '../washes';
 import { collectFacts } from './runoff-facts';
+import { rinseFacts } from './wash-facts';
 import { warmthFacts } from './weather-facts';
 import { coldHold } from './weather-hold';
 
-/** From the top down, at a pressure that every washed wall takes. */
-export const rinse: StepBuilder = ({ zone, factors }) => {
-  const { rows } = zone.zone;
-  const weakest = takesLeastPressure(rows);
-  if (weakest === undefined) return undefined;
-  const limited = overPressure(zone, factors) !== undefined;
-  const narrow = narrowJet(zone, factors);
-  const levels = levelsOf(rows.filter(({ masked }) => !masked));
-  const clear = zone.governing?.classToUse === 0;
+/** From the top down, each wall at a pressure that it takes. */
+export const rinse: StepBuilder = (site) => {
+  const { zone, factors, first } = site;
+  if (first === undefined) return undefined;
+  const clear = first.class === 0;
+  const limited = overPressure(zone, factors);
+  const rows = new Set(rowsOf(first));
   return {
     id: 'rinse',
     title: clear ? 'Wash with clear water, top to bottom' : 'Rinse, top to bottom',
@@ -30,18 +31,10 @@ export const rinse: StepBuilder = ({ zone, factors }) => {
             'Whatever the weather, cleaner that is on the wall is rinsed off.',
             'Where film comes off glass with the final rinse, take it off now, and rinse at once what got under it.',
           ]),
-      ...(limited ? [`Turn the pressure down: the workbook has set more than ${weakest.name} takes.`] : []),
-      ...(narrow.length === 0
-        ? []
-        : [
-            `Hold the nozzle farther off or use a wider fan: the workbook has set ${nozzleHazardWords(narrow, factors)}, less than the least.`,
-          ]),
+      ...jetTodo(site, rows, limited),
     ],
     facts: [
-      limited
-        ? pressureFact('Pressure, at most', weakest, factors)
-        : factorFact('Pressure', 'nozzle.pressure', factors),
-      ...(limited ? [] : [pressureFact('Least that a washed wall takes', weakest, factors)]),
+      ...rinseFacts(first, limited, factors),
       factorFact('Nozzle number', 'nozzle.number', factors),
       factorFact('Fan', 'nozzle.angle', factors),
       factorFact('Narrowest fan', 'limit.angle', factors),
@@ -54,12 +47,11 @@ export const rinse: StepBuilder = ({ zone, factors }) => {
         'fanWidth',
         factors,
       ),
-      resultFact('Flow', rinseFlow(factors), 'flow', 'nozzleFlow', factors),
-      factorFact('Rinses', 'rinse.count', factors),
-      resultFact('Water, whole zone', zone.totals.rinseWater, 'volume', 'rinseWater', factors),
+      factorFact('Water of one rinse', 'rinse.perArea', factors),
+      resultFact('Water, whole zone', zone.totals.rinseWater, 'volume', 'rinsePerArea', factors),
       ...collectFacts(zone, factors),
       ...(clear ? warmthFacts(factors) : []),
-      ...levels.map(({ level, rows: onLevel }) =>
+      ...levelsOf(zone.zone.rows.filter((row) => rows.has(row))).map(({ level, rows: onLevel }) =>
         rowsFact(level === 0 ? 'Level not stated' : `Level ${String(level)}`, wallsNamed(onLevel)),
       ),
       ...(zone.zone.below.length > 0 ? [rowsFact('Then, in other zones', wallsNamed(zone.zone.below))] : []),
@@ -70,3 +62,31 @@ export const rinse: StepBuilder = ({ zone, factors }) => {
     kind: 'published',
   };
 };
+
+/**
+ * What the jet may not do to these walls, in sentences.
+ * @param site the zone and the factors in force
+ * @param rows the walls that are rinsed
+ * @param overPressure the rows of the zone that take less than the nozzle is set to
+ * @returns what to do; none where all is well
+ */
+export function jetTodo(
+  { zone, factors }: Pick<StepSite, 'zone' | 'factors'>,
+  rows: ReadonlySet<WallRow>,
+  overPressure: readonly WallRow[],
+): string[] {
+  const narrow = narrowJet(zone, factors);
+  const limited = overPressure.filter((row) => rows.has(row));
+  return [
+    ...(limited.length > 0
+      ? [
+          `Turn the pressure down before ${materialsNamed(limited)} (${wallsNamed(limited)}): the nozzle is set to more than it takes.`,
+        ]
+      : []),
+    ...(narrow.length === 0
+      ? []
+      : [
+          `Hold the nozzle farther off or use a wider fan: the workbook has set ${nozzleHazardWords(narrow, factors)}, less than the least.`,
+        ]),
+  ];
+}

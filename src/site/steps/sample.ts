@@ -1,22 +1,28 @@
-import { className } from '../../rules/cleaner-classes';
+import { classInWords } from '../../rules/cleaner-classes';
 import { sampleMissing, stainUnderAcid } from '../../hazards/cleaner-on-wall';
 import { factorAmount } from '../amount';
 import { listed, wallsNamed } from '../named';
 import { factorFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
+import { rowsOf, type SiteWash } from '../washes';
 
 /** Only a sample on this wall, looked at when dry, shows what cleaner and method do to it. */
-export const sample: StepBuilder = ({ zone, factors }) => {
-  if (zone.governing === undefined) return undefined;
-  const used = zone.governing.classToUse;
-  const washed = zone.zone.rows.filter(({ masked }) => !masked);
-  const materials = [...new Set(washed.map(({ material }) => material.name))];
+export const sample: StepBuilder = ({ zone, factors, first, later }) => {
+  const washes = [...(first ? [first] : []), ...later];
+  if (washes.length === 0) return undefined;
+  const ofWash = (wash: SiteWash): string[] => [
+    ...new Set(rowsOf(wash).map(({ material }) => material.name)),
+  ];
+  const materials = [...new Set(washes.flatMap(ofWash))];
   const stained = stainUnderAcid(zone);
   return {
     id: 'sample',
     title: 'Sample area',
     todo: [
-      `Wash a sample of each material with class ${String(used)} (${className(used)}) by the steps below, protection up.`,
+      ...washes.map((wash) => {
+        const these = wash.later ? listed(ofWash(wash)) : 'each material';
+        return `Wash a sample of ${these} with ${classInWords(wash.class)} by the steps below, protection up.`;
+      }),
       ...(sampleMissing(zone, factors)
         ? [`The workbook states less than ${factorAmount('sample.least', factors)} inspected so far.`]
         : []),
@@ -32,7 +38,10 @@ export const sample: StepBuilder = ({ zone, factors }) => {
       rowsFact('Materials', listed(materials)),
       factorFact('Looked at so far, says the workbook', 'sample.area', factors),
     ],
-    decidedOn: [`class ${String(used)}`, ...materials],
+    decidedOn: [
+      ...(first ? [`class ${String(first.class)}`, ...ofWash(first)] : []),
+      ...later.flatMap((wash) => ofWash(wash).map((name) => `${name} with class ${String(wash.class)}`)),
+    ],
     source: 'tn20',
     kind: 'published',
   };

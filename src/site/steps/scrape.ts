@@ -1,13 +1,14 @@
 import { residueOf } from '../../govern/residue';
 import { residues } from '../../rules/residues';
 import { raisesDust } from '../../hazards/dust';
+import { washedRows } from '../../hazards/washed';
 import { wallsNamed } from '../named';
 import { resultFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
 
 /** Larger residue comes off before the wall is washed, with as little dust as can be. */
 export const scrape: StepBuilder = ({ zone, factors }) => {
-  const washed = zone.zone.rows.filter(({ masked }) => !masked);
+  const washed = washedRows(zone).filter(({ material }) => material.masonry);
   if (washed.length === 0) return undefined;
   const foretold = washed.filter(({ residue }) => residue === undefined);
   return {
@@ -20,7 +21,7 @@ export const scrape: StepBuilder = ({ zone, factors }) => {
         : []),
     ],
     facts: [
-      resultFact('Time', zone.totals.scrapeHours, 'crewHours', 'scrape', factors),
+      resultFact('Time', zone.totals.scrapeHours, 'laborHours', 'scrape', factors),
       ...[...residues].reverse().flatMap((residue) => {
         const rows = washed.filter((row) => residueOf(row) === residue);
         return rows.length > 0 ? [rowsFact(`Residue, ${residue}`, wallsNamed(rows))] : [];

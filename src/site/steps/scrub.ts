@@ -1,27 +1,28 @@
 import { resultFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
+import { scrubFacts } from './wash-facts';
 
-/** Scrubbing makes up for a cleaner that is milder than the residue calls for. */
-export const scrub: StepBuilder = ({ zone, factors }) => {
-  const { governing, totals } = zone;
-  if (governing === undefined || totals.scrubHours === 0) return undefined;
+/** The brush takes what the cleaner leaves, patch by patch and within the dwell. */
+export const scrub: StepBuilder = ({ zone, factors, first }) => {
+  const { governing, classToUse, totals } = zone;
+  if (governing === undefined || classToUse === undefined || !first?.walls.some(({ how }) => how.scrub > 0))
+    return undefined;
+  const heldDown = classToUse === governing.ceiling && governing.mostNeed > classToUse;
   return {
     id: 'scrub',
-    title: 'Scrub',
+    title: first.class === 0 ? 'Scrub' : 'Scrub, within the dwell',
     todo: [
+      ...(first.class === 0
+        ? []
+        : ['Scrub each patch as soon as it is covered; the dwell goes on meanwhile.']),
       'Scrub what the cleaner does not take off, with a soft brush that is not metal, while the wall is wet.',
       'Stop where the face starts to wear.',
     ],
     facts: [
-      rowsFact('Held down by', governing.governors.map(({ name }) => name).join(', ')),
-      resultFact(
-        'Classes short, at most',
-        governing.mostNeed - governing.classToUse,
-        'class',
-        'shortfall',
-        factors,
-      ),
-      resultFact('Time', totals.scrubHours, 'crewHours', 'scrub', factors),
+      ...scrubFacts(first, factors),
+      ...(heldDown ? [rowsFact('Held down by', governing.governors.map(({ name }) => name).join(', '))] : []),
+      resultFact('Class that the most stubborn wall needs', governing.mostNeed, 'class', 'mostNeed', factors),
+      resultFact('Time, whole zone', totals.scrubHours, 'laborHours', 'washPart', factors),
     ],
     source: 'tn20',
     kind: 'published',

@@ -1,0 +1,44 @@
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { build } from 'esbuild';
+import { writeDemos } from '../workbench/demo/write-demos';
+import { loadBundle } from '../workbench/engine/load-bundle';
+import { buildPage } from '../workbench/serve/build-page';
+import { COMMANDS, MADE_OF, madeOf, root } from './built.mjs';
+
+const PAGE = join(root, 'out', 'workbench');
+
+// Some packages ask for others while they run.
+const REQUIRE =
+  "import { createRequire as requireOf } from 'node:module'; const require = requireOf(import.meta.url);";
+
+/** Bundles the commands that people wait for, so that they start without a loader of TypeScript. */
+async function buildCommands() {
+  rmSync(COMMANDS, { recursive: true, force: true });
+  await build({
+    absWorkingDir: root,
+    entryPoints: { estimate: 'workbench/estimate/main.ts', start: 'workbench/serve/main.ts' },
+    outdir: COMMANDS,
+    outExtension: { '.js': '.mjs' },
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    conditions: ['bundled'],
+    banner: { js: REQUIRE },
+    logLevel: 'error',
+  });
+}
+
+/** The page with the demo workbooks beside it. */
+async function buildWorkbench() {
+  await buildPage(root, PAGE);
+  await writeDemos(PAGE, loadBundle(join(root, 'dist')));
+}
+
+const made = madeOf();
+await Promise.all([buildCommands(), buildWorkbench()]);
+mkdirSync(COMMANDS, { recursive: true });
+// Last, so that a build that was broken off counts for nothing.
+writeFileSync(MADE_OF, JSON.stringify(made));
