@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import prettier from 'prettier';
 import type { PublishedCheck, SourceChecks } from '../tests/published/check';
-import { checkedSources } from '../tests/published/sources';
+import { checkedParts, checkedSources } from '../tests/published/sources';
 
 const target = join(dirname(dirname(fileURLToPath(import.meta.url))), 'docs', 'published-checks.md');
 
@@ -21,20 +21,22 @@ function difference({ relation, value }: PublishedCheck, ours: number): string {
 }
 
 function line(check: PublishedCheck): string {
-  const { what, value, unit, mark, relation, because, second } = check;
+  const { what, value, unit, mark, relation, because, second, reading } = check;
   const ours = check.ours();
   const bound = relation === undefined ? '' : `${relation} `;
-  const kind = second === undefined ? mark : `${mark}; also by ${second.by}`;
+  const kind = [mark, ...(reading ? ['a reading'] : []), ...(second ? [`also by ${second.by}`] : [])].join(
+    '; ',
+  );
   return `| ${what} | ${bound}${shown(value)} ${unit} | ${shown(ours)} | ${difference(check, ours)} | ${because} | ${kind} |`;
 }
 
 function section({ document, edition, section: part, checks }: SourceChecks): string {
   const where = [edition, part].filter((text) => text !== '').join('; ');
   return [
-    `## ${document}`,
+    `### ${document}`,
     ...(where === '' ? [] : [`${where}.`]),
     [
-      '| what | value | ours | difference | may differ | kind |',
+      '| what | value | ours | difference | may differ, or what differs | kind |',
       '| --- | --- | --- | --- | --- | --- |',
       ...checks.map(line),
     ].join('\n'),
@@ -51,10 +53,15 @@ export async function freshTable(): Promise<string> {
     String(all.filter((check) => check.mark === mark).length);
   const intro = [
     '# Checks against values from outside the project',
-    `Made by \`npx tsx scripts/write-published-table.ts\` from \`tests/published/checks\`, and run by the tests. ${String(all.length)} values: ${count('published')} published (read in the source or in a page that quotes it), ${count('computed')} computed (worked out from such values), ${count('from memory')} from memory (each with a second way beside it), ${count('common practice')} common practice.`,
-    'A bound says what ours must keep to; any other value must come out as far as it is known.',
+    `Made by \`npx tsx scripts/write-published-table.ts\` from \`tests/published/checks\`, and run by the tests. ${String(all.length)} values: ${count('published')} published (read in the source or in a page that quotes it), ${count('computed')} computed (worked out from such values), ${count('from memory')} from memory (each with a second way beside it), ${count('common practice')} common practice; ${String(all.filter(({ reading }) => reading).length)} of them are readings.`,
+    'A bound says what ours must keep to; any other value must come out as far as it is known. A reading only says that our table holds what the source says: it guards against a slip of the pen, and proves no rule.',
   ];
-  const text = [...intro, ...checkedSources.map(section)].join('\n\n');
+  const parts = checkedParts.flatMap(({ title, text: says, sources }) => [
+    `## ${title}`,
+    says,
+    ...sources.map(section),
+  ]);
+  const text = [...intro, ...parts].join('\n\n');
   const options = await prettier.resolveConfig(target);
   return prettier.format(text, { ...options, parser: 'markdown' });
 }

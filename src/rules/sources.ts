@@ -38,7 +38,7 @@ export const sources = {
     used: 'limestone: at most 1,200 psi, 45 degree fan, at least 6 in.',
     kind: 'published',
   },
-  'gsa-0451004s': {
+  'gsa-0440001p': {
     document: 'GSA technical procedure 0440001P, Removing Dirt from Stone Masonry by Pressure Washing',
     edition: 'June 2012',
     section: 'pressures of the pump',

@@ -20,6 +20,8 @@ export interface PublishedCheck {
   readonly within: number;
   /** Why it may be off that far. */
   readonly because: string;
+  /** True where a value of our tables is only read back: it guards against a slip of the pen, and proves no rule. */
+  readonly reading?: true;
   readonly ours: () => number;
   /** Another way to the value, which a value from memory does not go without. */
   readonly second?: { readonly by: string; readonly value: () => number };
@@ -41,6 +43,11 @@ export function printed(decimals: number): Pick<PublishedCheck, 'within' | 'beca
     within: half,
     because: decimals === 0 ? 'printed to the unit' : `printed to ${String(decimals)} decimals`,
   };
+}
+
+/** Area per labor-hour of a norm in labor-h/m2, ft2; a square foot is 0.09290304 m2 (NIST SP 811). */
+export function perLaborHour(laborHoursPerM2: number): number {
+  return 1 / (laborHoursPerM2 * 0.09290304);
 }
 
 /** The value is exact by definition or by rule. */

@@ -37,8 +37,9 @@ it('no value from memory goes without a second way', () => {
   expect(alone.map(({ what }) => what)).toEqual([]);
 });
 
-it('40 values that were read in a source are checked, and more', () => {
-  expect(all.filter(({ mark }) => mark === 'published').length).toBeGreaterThanOrEqual(40);
+it('40 values that were read in a source check a result of ours, and more', () => {
+  const read = all.filter(({ mark, reading }) => mark === 'published' && reading !== true);
+  expect(read.length).toBeGreaterThanOrEqual(40);
 });
 
 it('each check stands once', () => {

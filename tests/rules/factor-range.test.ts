@@ -10,8 +10,8 @@ describe('the range of factors', () => {
     (range) => {
       const inForce = readFactors(range);
       expect(inForce.system).toBe('US');
-      expect(inForce.value('crew')).toBe(2);
-      expect(inForce.overridden('crew')).toBe(false);
+      expect(inForce.value('team.size')).toBe(2);
+      expect(inForce.overridden('team.size')).toBe(false);
       expect(inForce.chosenClass).toBeUndefined();
     },
   );
@@ -20,27 +20,27 @@ describe('the range of factors', () => {
     expect(
       readFactors([
         [heading, 'Value'],
-        ['crew', 3],
-      ]).value('crew'),
+        ['team.size', 3],
+      ]).value('team.size'),
     ).toBe(3);
   });
 
   it('may have blank rows, more columns, and ids in any case and spacing', () => {
     const range = [
       ['', '', ''],
-      [' Rate. Scrub ', 30, 'slower here'],
+      [' Scrub. Full ', 30, 'slower here'],
       [0, 0, 'note'],
       [null, null, null],
-      ['CREW', 4, ''],
+      ['TEAM.Size', 4, ''],
     ];
     const inForce = readFactors(range);
-    expect(inForce.value('crew')).toBe(4);
-    expect(inForce.value('rate.scrub')).toBeCloseTo(30 * 0.09290304, 12);
+    expect(inForce.value('team.size')).toBe(4);
+    expect(inForce.value('scrub.full')).toBeCloseTo(30 * 0.09290304, 12);
   });
 
   it.each([
-    ['crw', 'crew, '],
-    ['rate.scrubb', 'rate.scrub, '],
+    ['team', 'teams, '],
+    ['scrub.ful', 'scrub.full, '],
     ['dwell.lest', 'dwell.least, '],
     ['unit', 'units, '],
     ['cleaner.clas', 'cleaner.class, '],
@@ -54,12 +54,12 @@ describe('the range of factors', () => {
 
   it('has each id once, however it is typed', () => {
     const message =
-      'Row 3 (Crew), column value: the factor "Crew" a second time cannot be used. Accepted: each factor once.';
+      'Row 3 (Teams), column value: the factor "Teams" a second time cannot be used. Accepted: each factor once.';
     expect(
       refused([
-        ['crew', 3],
+        ['teams', 3],
         ['shift', 8],
-        ['Crew', 3],
+        ['Teams', 3],
       ]),
     ).toEqual({ type: 'input', message });
     expect(
@@ -105,7 +105,7 @@ describe('the range of factors', () => {
     );
   });
 
-  it.each(['crew', 5, true, [['crew']], ['crew', 3]])('is two columns, not %j', (range) => {
+  it.each(['teams', 5, true, [['teams']], ['teams', 3]])('is two columns, not %j', (range) => {
     expect(refused(range)).toEqual({
       type: 'input',
       message: 'The factors must be a range of two columns: factor id, value.',
@@ -115,12 +115,43 @@ describe('the range of factors', () => {
   it('is read to its end: the message counts the rest', () => {
     expect(
       refused([
-        ['crew', 0],
+        ['teams', 0],
         ['shift', 30],
         ['dwell.least', 200],
       ]).message,
     ).toBe(
-      'Row 1 (crew), column value: 0 cannot be used. Accepted: a whole number from 1 to 100 persons. (and 2 more)',
+      'Row 1 (teams), column value: 0 cannot be used. Accepted: a whole number from 1 to 100. (and 2 more)',
     );
+  });
+
+  it.each([
+    ['crew', 'team.size (persons in a team) and teams'],
+    ['rate.rinse', 'rinse.perArea'],
+    ['rate.scrub', 'scrub.full'],
+    ['need.heavy', 'left.0 to left.3 and load.heavy'],
+    ['rinse.count', 'cleaner.applications'],
+  ])('refuses %s of a former version and names what took its place', (id, successor) => {
+    expect(refused([[id, 2]])).toEqual({
+      type: 'input',
+      message: `Row 1 (${id}), column value: the factor "${id}", which is no longer in use, cannot be used. Accepted: in its place ${successor}.`,
+    });
+  });
+
+  it('reads price.labour as price.labor, and either of them once', () => {
+    expect(readFactors([['price.labour', 52]]).value('price.labor')).toBe(52);
+    const both = [
+      ['price.labor', 52],
+      ['price.labour', 52],
+    ];
+    expect(refused(both).message).toContain('a second time');
+  });
+
+  it('has a price of labor by the person or by the crew, never both', () => {
+    const both = [
+      ['price.labor', 52],
+      ['price.crew', 110],
+    ];
+    expect(refused(both).type).toBe('input');
+    expect(refused(both).message).toMatch(/price\.labor.*price\.crew/);
   });
 });

@@ -6,14 +6,14 @@ const refused = (...rows: unknown[][]): string => refusal(() => readFactors(rows
 
 describe('a factor of the user', () => {
   it.each<[string, unknown, string, string]>([
-    ['crew', 2.5, '2.5', 'a whole number from 1 to 100 persons'],
-    ['crew', 0, '0', 'a whole number from 1 to 100 persons'],
-    ['crew', '', 'a blank cell', 'a whole number from 1 to 100 persons'],
-    ['crew', 'two', '"two"', 'a whole number from 1 to 100 persons'],
-    ['crew', '1,5', '"1,5" (a number stored as text)', 'a whole number from 1 to 100 persons'],
-    ['crew', true, 'TRUE', 'a whole number from 1 to 100 persons'],
-    ['crew', '#REF!', 'the error #REF!', 'a whole number from 1 to 100 persons'],
-    ['crew', NaN, 'NaN', 'a whole number from 1 to 100 persons'],
+    ['team.size', 2.5, '2.5', 'a whole number from 1 to 20 persons'],
+    ['team.size', 0, '0', 'a whole number from 1 to 20 persons'],
+    ['team.size', '', 'a blank cell', 'a whole number from 1 to 20 persons'],
+    ['team.size', 'two', '"two"', 'a whole number from 1 to 20 persons'],
+    ['team.size', '1,5', '"1,5" (a number stored as text)', 'a whole number from 1 to 20 persons'],
+    ['team.size', true, 'TRUE', 'a whole number from 1 to 20 persons'],
+    ['team.size', '#REF!', 'the error #REF!', 'a whole number from 1 to 20 persons'],
+    ['team.size', NaN, 'NaN', 'a whole number from 1 to 20 persons'],
     ['cleaner.applications', 1.5, '1.5', 'a whole number from 1 to 10'],
     ['shift', 25, '25', 'a number from 1 to 24 h/d'],
     ['dwell.least', '2025-01-05', '"2025-01-05" (a date)', 'a number from 0 to 120 min'],
@@ -21,7 +21,7 @@ describe('a factor of the user', () => {
     ['tape.waste', 301, '301', 'a number from 0 to 300 %'],
     ['rate.apply', 0, '0', 'a number above 0 and at most 1000 ft²/min'],
     ['rate.apply', null, 'a blank cell', 'a number above 0 and at most 1000 ft²/min'],
-    ['weather.air', 141, '141', 'a number from -40 to 140 °F'],
+    ['weather.air', 201, '201', 'a number from -40 to 200 °F'],
     ['nozzle.pressure', Infinity, 'Infinity', 'a number above 0 and at most 5000 psi'],
   ])('%s of %j is refused', (id, value, seen, accepted) => {
     expect(refused(['Factor', 'Value'], [id, value])).toBe(
@@ -30,10 +30,10 @@ describe('a factor of the user', () => {
   });
 
   it('has its range in the units of the user', () => {
-    // 1000 ft2/min x 0.09290304; 120 in. x 25.4; 140 degF.
+    // 1000 ft2/min x 0.09290304; 120 in. x 25.4; 200 degF are 840/9 degC.
     expect(refused(['units', 'SI'], ['rate.apply', 93])).toContain('above 0 and at most 92.903 m²/min');
     expect(refused(['units', 'SI'], ['mask.lap', 3049])).toContain('a number from 0 to 3048 mm');
-    expect(refused(['units', 'SI'], ['weather.air', 61])).toContain('a number from -40 to 60 °C');
+    expect(refused(['units', 'SI'], ['weather.air', 94])).toContain('a number from -40 to 93.3333 °C');
   });
 
   it('is taken at the very ends of its range, in both systems', () => {
@@ -46,7 +46,7 @@ describe('a factor of the user', () => {
   });
 
   it('is read in the units of the user', () => {
-    expect(readFactors([['rate.rinse', 10]]).value('rate.rinse')).toBeCloseTo(0.9290304, 12);
+    expect(readFactors([['rate.wet', 10]]).value('rate.wet')).toBeCloseTo(0.9290304, 12);
     expect(
       readFactors([
         ['units', 'US'],
@@ -54,12 +54,12 @@ describe('a factor of the user', () => {
       ]).value('nozzle.distance'),
     ).toBeCloseTo(0.254, 12);
     const si = readFactors([
-      ['rate.rinse', 0.9290304],
+      ['rate.wet', 0.9290304],
       ['Units', 'si'],
       ['nozzle.distance', 254],
     ]);
     expect(si.system).toBe('SI');
-    expect(si.value('rate.rinse')).toBeCloseTo(0.9290304, 12);
+    expect(si.value('rate.wet')).toBeCloseTo(0.9290304, 12);
     expect(si.value('nozzle.distance')).toBeCloseTo(0.254, 12);
   });
 
@@ -70,8 +70,8 @@ describe('a factor of the user', () => {
   });
 
   it('is marked as an override, also where it equals the starting value', () => {
-    const inForce = readFactors([['crew', 2]]);
-    expect(inForce.overridden('crew')).toBe(true);
+    const inForce = readFactors([['team.size', 2]]);
+    expect(inForce.overridden('team.size')).toBe(true);
     expect(inForce.overridden('shift')).toBe(false);
   });
 });

@@ -24,14 +24,14 @@ describe('a material of the user', () => {
   });
 
   it('takes up water by its own suction', () => {
-    // Two passes of 2 min: 100 m2 x (0.155 kg/m2 x sqrt 4 + 2 L/m2).
+    // Two passes of 2 min, a field share of a half: 100 m2 x (0.5 x 0.155 kg/m2 x sqrt 4 + 2 L/m2).
     const si = [
       ['units', 'SI'],
       ['material.slate.ceiling', 1],
       ['material.slate.suction', 0.155],
       ['material.slate.pressure', 3400],
     ];
-    expect(number('WATER', walls('slate'), null, si, 'prewet')).toBeCloseTo(100 * (0.155 * 2 + 2), 9);
+    expect(number('WATER', walls('slate'), null, si, 'prewet')).toBeCloseTo(100 * (0.5 * 0.155 * 2 + 2), 9);
   });
 
   it.each([0, 1, 2])('with value %i missing is refused, the nearest known ones offered', (left) => {

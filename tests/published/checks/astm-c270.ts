@@ -15,7 +15,7 @@ function scraping(mortar: string): number {
     ['Wall', 'Material', 'Area', 'Mortar', 'Residue'],
     ['A', 'Red clay brick', 100, mortar, 'moderate'],
   ];
-  return number('CREWHOURS', walls, null, null, 'scrape');
+  return number('LABORHOURS', walls, null, null, 'scrape');
 }
 
 const published: Mark = 'published';
@@ -32,6 +32,7 @@ export const astmC270: SourceChecks = {
       unit: 'psi',
       mark: published,
       ...exact,
+      reading: true,
       ours: () => factor(`mortar.${type}.strength`),
     })),
     ...types.map(({ type, psi, mpa }): PublishedCheck => ({
@@ -40,6 +41,7 @@ export const astmC270: SourceChecks = {
       unit: 'MPa',
       mark: 'from memory',
       ...printed(1),
+      reading: true,
       ours: () => factor(`mortar.${type}.strength`, 'SI') / 1000,
       second: {
         by: 'the strength in psi, converted by mathjs',

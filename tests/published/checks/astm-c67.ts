@@ -15,12 +15,16 @@ function firstMinute(): number {
       ['A', 'Red clay brick', 1, 'moderate', suction],
     ],
     null,
-    // One pass of one minute: so much uptake may be left that no longer pre-wet is asked for.
+    // One pass of one minute.
     [
       ['units', 'SI'],
       ['prewet.passContact', 1],
       ['prewet.leastPasses', 1],
-      ['prewet.residualUptake', 20],
+      ['prewet.mostPasses', 1],
+      // The unit as in the laboratory: oven-dry, deep, and washed once.
+      ['prewet.fieldShare', 1],
+      ['prewet.capacity', 200],
+      ['reclean.share', 0],
     ],
   );
   return numberIn(line, 'Water taken up');

@@ -6,6 +6,10 @@ const wall = (mortar: string): unknown[][] => [
   ['A', 'Granite', 100, mortar, 'moderate'],
 ];
 const practice = { mark: 'common practice', ...exact } as const;
+/** Area that a lance rinses in a minute, the starting nozzle and water: ft2/min. */
+const rinseRate = (): number =>
+  plain('Flow', 'NOZZLE', factor('nozzle.number'), factor('nozzle.pressure'), null, null, 'US') /
+  factor('rinse.perArea');
 
 /** What the trade does, without a source. */
 export const commonPractice: SourceChecks = {
@@ -13,8 +17,22 @@ export const commonPractice: SourceChecks = {
   edition: '',
   section: '',
   checks: [
-    { what: 'least dwell', value: 3, unit: 'min', ...practice, ours: () => factor('dwell.least') },
-    { what: 'most dwell', value: 5, unit: 'min', ...practice, ours: () => factor('dwell.most') },
+    {
+      what: 'least dwell',
+      value: 3,
+      unit: 'min',
+      ...practice,
+      reading: true,
+      ours: () => factor('dwell.least'),
+    },
+    {
+      what: 'most dwell',
+      value: 5,
+      unit: 'min',
+      ...practice,
+      reading: true,
+      ours: () => factor('dwell.most'),
+    },
     {
       what: 'contact at the first point of the starting patch',
       value: 3,
@@ -22,16 +40,7 @@ export const commonPractice: SourceChecks = {
       ...practice,
       relation: 'at least',
       ours: () =>
-        plain(
-          'Contact at the first point',
-          'PATCH',
-          factor('rate.apply'),
-          factor('rate.rinse'),
-          3,
-          5,
-          null,
-          'US',
-        ),
+        plain('Contact at the first point', 'PATCH', factor('rate.apply'), rinseRate(), 3, 5, null, 'US'),
     },
     {
       what: 'contact at the last point of the starting patch',
@@ -40,23 +49,14 @@ export const commonPractice: SourceChecks = {
       ...practice,
       relation: 'at most',
       ours: () =>
-        plain(
-          'Contact at the last point',
-          'PATCH',
-          factor('rate.apply'),
-          factor('rate.rinse'),
-          3,
-          5,
-          null,
-          'US',
-        ),
+        plain('Contact at the last point', 'PATCH', factor('rate.apply'), rinseRate(), 3, 5, null, 'US'),
     },
     {
       what: 'passes of plain water on a face that takes up next to nothing',
       value: 2,
       unit: 'passes',
       ...practice,
-      ours: () => numberIn(lines('SCHEDULE', wall('N'))[0], 'Passes'),
+      ours: () => numberIn(lines('SCHEDULE', wall('N'))[0], 'Most pre-wet passes'),
     },
     {
       what: 'a mortar that is not stated is scraped as Type N',
@@ -64,8 +64,8 @@ export const commonPractice: SourceChecks = {
       unit: '1',
       ...practice,
       ours: () =>
-        number('CREWHOURS', wall(''), null, null, 'scrape') /
-        number('CREWHOURS', wall('N'), null, null, 'scrape'),
+        number('LABORHOURS', wall(''), null, null, 'scrape') /
+        number('LABORHOURS', wall('N'), null, null, 'scrape'),
     },
   ],
 };

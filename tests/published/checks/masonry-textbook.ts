@@ -1,4 +1,15 @@
-import { exact, factor, type SourceChecks } from '../check';
+import { lines, numberIn } from '../../properties/call';
+import { exact, type SourceChecks } from '../check';
+
+/** Days between the end of the work by calendar and its working days. */
+function wait(): number {
+  const walls = [
+    ['Wall', 'Material', 'Area'],
+    ['A', 'Red clay brick', 1000],
+  ];
+  const [line] = lines('SCHEDULE', walls);
+  return numberIn(line, 'Calendar days') - Math.ceil(numberIn(line, 'Days'));
+}
 
 /** Advice of a textbook on masonry. */
 export const masonryTextbook: SourceChecks = {
@@ -7,12 +18,12 @@ export const masonryTextbook: SourceChecks = {
   section: '12.5.1, pages 252 and 254',
   checks: [
     {
-      what: 'least wait before a sample is inspected, one week',
+      what: 'calendar days beyond the days of work: one week before a sample is inspected',
       value: 7,
       unit: 'd',
       mark: 'published',
       ...exact,
-      ours: () => factor('sample.wait'),
+      ours: wait,
     },
   ],
 };

@@ -13,6 +13,7 @@ const check = (what: string, value: number, unit: string, id: string, name: stri
   unit,
   mark: 'published',
   ...exact,
+  reading: true,
   ours: () => inCaution(id, name),
 });
 

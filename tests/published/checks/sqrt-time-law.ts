@@ -14,7 +14,11 @@ function uptake(minutes: number): number {
       ['units', 'SI'],
       ['prewet.passContact', minutes],
       ['prewet.leastPasses', 1],
-      ['prewet.residualUptake', 20],
+      ['prewet.mostPasses', 1],
+      // The unit as in the laboratory: oven-dry, deep, and washed once.
+      ['prewet.fieldShare', 1],
+      ['prewet.capacity', 200],
+      ['reclean.share', 0],
     ],
   );
   return numberIn(line, 'Water taken up');
