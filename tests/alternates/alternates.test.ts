@@ -228,13 +228,13 @@ describe('an alternate', () => {
             ]);
           fc.pre(set.length > 0);
           const left = new Set(
-            set.filter((each) => each[1] === 'Area' && each[2] === 0).map(([label]) => label),
+            set.filter((each) => each[1] === 'Area' && each[2] === 0).map(([label]) => String(label)),
           );
           fc.pre(left.size < rows.length);
           let after: Cells = base;
           for (const [label, column, of] of set)
             after = edited(after, wall(String(label)), String(column), of);
-          after = after.filter(([label]) => !left.has(label));
+          after = after.filter(([label]) => !left.has(String(label)));
           const [, line] = alternates(
             set.map((each) => ['X', ...each]),
             null,

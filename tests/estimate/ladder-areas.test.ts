@@ -11,25 +11,32 @@ const ladder = (neverMasked: string) => {
     ['A', 'Red clay brick', 100, 10, 'heavy', ''],
     ['B', 'Limestone', 50, 20, '', neverMasked],
     ['C', 'Marble', 30, 5, '', ''],
+    ['D', 'Coated glass', 12, 0, '', ''],
   ];
-  return zonesOf(readWalls(walls, factors)).flatMap((zone) => maskOptions(zone, factors));
+  const zones = zonesOf(readWalls(walls, factors));
+  return maskOptions(zones, zones, factors).flat();
 };
 
-it('what is masked for a class stays unwashed with its area less its openings', () => {
-  // Class 1 masks the marble, 30 - 5; class 2 the limestone too, 50 - 20 more.
-  expect(ladder('').map(({ leftUnwashed }) => leftUnwashed)).toEqual([0, 25, 55, 55]);
-  // Marble takes clear water alone, so that class 0 is what the zone has as it stands.
-  expect(ladder('').map(({ asItStands }) => asItStands)).toEqual([true, false, false, false]);
+it('every line leaves the same area clean: the masonry without its openings', () => {
+  // 90 + 30 + 25; glass is only protected. Class 1 masks marble and glass, class 2 the limestone too.
+  expect(ladder('').map(({ estimate }) => estimate?.totals.washedArea)).toEqual([145, 145, 145, 145, 145]);
+  expect(ladder('').map(({ masked }) => masked.map(({ wall }) => wall).join(''))).toEqual([
+    '',
+    '',
+    'CD',
+    'BCD',
+    'BCD',
+  ]);
 });
 
 it('a class that cannot be allowed masks nothing and has no estimate', () => {
-  const [, , second, third] = ladder('never');
+  const [, , , second, third] = ladder('never');
   for (const option of [second, third])
     expect(option).toMatchObject({
-      toMask: [],
-      leftUnwashed: 0,
+      masked: [],
       estimate: undefined,
+      job: NaN,
       reason: 'cannot be masked: B (Limestone)',
-      asItStands: false,
+      cheapest: false,
     });
 });
