@@ -137,6 +137,15 @@ export const errorsOf: Readonly<Record<FunctionName, readonly FunctionError[]>> 
       ),
     ),
   ],
+  ALTERNATES: [
+    value('a row of the table of alternates cannot be read, or its cell refuses the value', {
+      alternates: [
+        ['Alternate', 'Wall', 'Column', 'Value'],
+        ['Weaker mortar', 'rear wall', 'Mortar', 'K'],
+      ],
+    }),
+    value('a heading of the table of alternates is missing', { alternates: [['Alternate', 'Wall']] }),
+  ],
   PATCH: [
     value('a number is not in the range that is accepted', { applyRate: -1 }),
     none('no area stays within the dwell before the cleaner dries', { timeToDry: 1 }),

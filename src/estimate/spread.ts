@@ -29,13 +29,13 @@ export interface FactorSwing extends Spread {
 
 /** The result of the draws. */
 export interface SpreadResult {
-  readonly crewHours: QuantitySpread;
+  readonly laborHours: QuantitySpread;
   readonly price: QuantitySpread;
   /** By what they move, most first. */
   readonly swings: readonly FactorSwing[];
 }
 
-type Measure = 'crewHours' | 'price';
+type Measure = 'laborHours' | 'price';
 type Totals = Readonly<Record<Measure, number>>;
 const LOW_SHARE = 0.1;
 const HALF = 0.5;
@@ -57,7 +57,7 @@ export interface SpreadOptions {
 }
 
 /**
- * Crew-hours and price as ranges: three points, and seeded draws from triangular distributions. The same seed gives
+ * Labor-hours and price as ranges: three points, and seeded draws from triangular distributions. The same seed gives
  * the same draws.
  * @param zones the zones
  * @param factors the factors in force; a factor with a range is taken from its range
@@ -96,8 +96,8 @@ export function* spreadSteps(
   const at = (values: readonly number[]): Totals => {
     const own = new Map(ranges.map(({ id }, index) => [id, values[index] ?? NaN]));
     const value = (id: FactorId): number => own.get(id) ?? factors.value(id);
-    const { crewHours, price } = estimateJob(condensed, { ...factors, value }).totals;
-    return { crewHours, price };
+    const { laborHours, price } = estimateJob(condensed, { ...factors, value }).totals;
+    return { laborHours, price };
   };
   const likely = ranges.map((range) => range.likely);
   const middle = at(likely);
@@ -132,7 +132,7 @@ export function* spreadSteps(
     likely: middle[rankBy],
     high: ends[index]?.high[rankBy] ?? NaN,
   }));
-  return { crewHours: spread('crewHours'), price: spread('price'), swings: swings.sort(mostMovedFirst) };
+  return { laborHours: spread('laborHours'), price: spread('price'), swings: swings.sort(mostMovedFirst) };
 }
 
 function* draw(
@@ -143,7 +143,7 @@ function* draw(
 ): Generator<SpreadProgress, Record<Measure, Float64Array>> {
   const next = chance(seed);
   const whole = ranges.map(({ id }) => table.some((row: Factor) => row.id === id && row.whole));
-  const drawn = { crewHours: new Float64Array(draws), price: new Float64Array(draws) };
+  const drawn = { laborHours: new Float64Array(draws), price: new Float64Array(draws) };
   for (let index = 0; index < draws; index++) {
     const totals = at(
       ranges.map(({ low, likely, high }, place) => {
@@ -151,7 +151,7 @@ function* draw(
         return whole[place] ? Math.round(value) : value;
       }),
     );
-    drawn.crewHours[index] = totals.crewHours;
+    drawn.laborHours[index] = totals.laborHours;
     drawn.price[index] = totals.price;
     yield { done: index + 1, total: draws };
   }

@@ -4,7 +4,7 @@ import { addedQuantities } from '../../src/estimate/quantities';
 import { measured, type Change, type Difference } from '../../src/review/changes';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import type { ChangesSince } from './changes-since';
-import { differenceText } from './number-text';
+import { differenceText, quantityText } from './number-text';
 
 // A longer list would hold the pane up while it is drawn.
 const SHOWN_AT_ONCE = 25;
@@ -17,7 +17,7 @@ const SHOWN_AT_ONCE = 25;
  * @returns the whole difference and the list
  */
 export function ChangesList({
-  since: { changes, whole, factors },
+  since: { changes, whole, exact, factors },
   baseline,
 }: {
   since: ChangesSince;
@@ -34,12 +34,14 @@ export function ChangesList({
       <p>The whole difference:</p>
       <Differences of={whole} factors={factors} />
       <p>
-        The changes are made one after another: walls removed, changed, added. Each has what it does at its
-        turn, so that together they are the whole difference.
+        Each change has what it does on average over every order in which the changes can be made, so that
+        together they are the whole difference.
+        {!exact &&
+          ' There are too many orders to try them all: the numbers are means over 100 of them, give or take the standard error.'}
       </p>
       <ol>
         {changes.slice(0, shown).map((change) => (
-          <ChangeItem key={`${change.type} ${change.wall}`} change={change} factors={factors} />
+          <ChangeItem key={`${change.wall} ${change.what}`} change={change} exact={exact} factors={factors} />
         ))}
       </ol>
       {changes.length > shown && (
@@ -57,10 +59,12 @@ export function ChangesList({
 }
 
 function ChangeItem({
-  change: { wall, type, what, classes, difference },
+  change: { wall, type, what, classes, difference, error },
+  exact,
   factors,
 }: {
   change: Change;
+  exact: boolean;
   factors: FactorsInForce;
 }) {
   return (
@@ -71,8 +75,15 @@ function ChangeItem({
       <p>{what}</p>
       <p>Class: {classes}</p>
       <Differences of={difference} factors={factors} />
+      {!exact && <p>Standard error: {errorText(error, factors)}</p>}
     </li>
   );
+}
+
+/** What the number that is read first is uncertain by. */
+function errorText(error: Difference, factors: FactorsInForce): string {
+  const id = isPriced(factors) ? 'price' : 'laborHours';
+  return quantityText(error[id], addedQuantities[id].kind, factors.system);
 }
 
 function Differences({ of, factors }: { of: Difference; factors: FactorsInForce }) {

@@ -45,7 +45,7 @@ export async function drawRanges(input: DrawInput): Promise<DrawnRanges | undefi
   ]);
   const { zones, factors } = readQuestion(walls, '', range, headings);
   const ranges = readRanges(rangeColumns(rows), factors.system);
-  const rankBy = isPriced(factors) ? 'price' : 'crewHours';
+  const rankBy = isPriced(factors) ? 'price' : 'laborHours';
   // A long table takes a turn of its own to be read.
   await turns.pause();
   const steps = spreadSteps(zones, factors, ranges, { draws: DRAWS, seed, rankBy });

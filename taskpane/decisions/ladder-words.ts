@@ -1,79 +1,72 @@
 import type { MaskOption } from '../../src/estimate/options';
 import { isPriced } from '../../src/estimate/price';
-import type { System } from '../../src/quantity/systems';
-import { className } from '../../src/rules/cleaner-classes';
+import { classInWords, className } from '../../src/rules/cleaner-classes';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import { wallsNamed } from '../../src/site/named';
 import { priceText } from '../price-text';
 import { quantityText } from './number-text';
 
-/** What a rung of the ladder is marked with. */
-export interface RungMark {
-  readonly is: 'cheapest' | 'stands';
-  readonly word: string;
-}
-
 /**
- * A rung by its class.
- * @param option the rung
+ * A line of the ladder by its class.
+ * @param option the line
  * @returns for example `Class 2, buffered mild acid`
  */
 export function rungName(option: MaskOption): string {
-  return `Class ${String(option.class)}, ${className(option.class)}`;
+  return option.class === undefined
+    ? 'As marked'
+    : `Class ${String(option.class)}, ${className(option.class)}`;
 }
 
 /**
- * What must be masked for a rung, or why it cannot be had.
- * @param option the rung
- * @param system the display system
+ * What is masked on a line and washed afterwards, or why the line is not offered.
+ * @param option the line
  * @returns a sentence
  */
-export function rungCondition(option: MaskOption, system: System): string {
-  const { estimate, reason, toMask, leftUnwashed } = option;
-  if (estimate === undefined) return `Not feasible: ${reason ?? 'no reason is known'}.`;
-  if (toMask.length === 0) return 'Nothing more to mask.';
-  return `To mask: ${wallsNamed(toMask)}; ${quantityText(leftUnwashed, 'area', system)} stays unwashed.`;
+export function rungCondition({ estimate, reason, masked }: MaskOption): string {
+  if (estimate === undefined) return `Not offered: ${reason ?? 'no reason is known'}.`;
+  if (masked.length === 0) return 'Nothing masked.';
+  const later = laterInWords(estimate.laterClasses);
+  return `Masked: ${wallsNamed(masked)}${later === '' ? '' : `; masonry washed afterwards with ${later}`}.`;
 }
 
 /**
- * The marks of a rung.
- * @param option the rung
- * @param factors the factors in force
- * @returns none, or the cheapest, or as the zone stands, or both
+ * The classes of the washes of the masked masonry.
+ * @param classes the classes, the most tolerant rows first
+ * @returns for example `class 1 (neutral detergent)`; empty where there is no such wash
  */
-export function rungMarks(option: MaskOption, factors: FactorsInForce): RungMark[] {
-  const least = isPriced(factors) ? 'cheapest' : 'fewest crew-hours';
-  return [
-    ...(option.cheapest ? [{ is: 'cheapest', word: least } as const] : []),
-    ...(option.asItStands ? [{ is: 'stands', word: 'as it stands' } as const] : []),
-  ];
+export function laterInWords(classes: readonly number[]): string {
+  return classes.map((of) => classInWords(of)).join(', ');
+}
+
+/**
+ * The mark of a line.
+ * @param option the line
+ * @param factors the factors in force
+ * @returns a word, or none
+ */
+export function rungMark({ cheapest }: MaskOption, factors: FactorsInForce): string | undefined {
+  if (!cheapest) return undefined;
+  return isPriced(factors) ? 'cheapest' : 'fewest labor-hours';
 }
 
 /**
  * What the ladder comes to.
- * @param options the rungs of a zone
+ * @param options the lines of a zone, the zone as it is marked first
  * @param factors the factors in force
- * @returns a sentence: the cheapest rung, and what it saves
+ * @returns a sentence: the line that makes the job cheapest, and what it saves
  */
 export function ladderOutcome(options: readonly MaskOption[], factors: FactorsInForce): string {
   const best = options.find(({ cheapest }) => cheapest);
   if (best?.estimate === undefined) return 'No class of cleaner can be used here: see why at each.';
   const priced = isPriced(factors);
-  const costOf = ({ estimate }: MaskOption): number =>
-    (priced ? estimate?.totals.price : estimate?.totals.crewHours) ?? NaN;
   const costText = (cost: number): string =>
-    priced ? priceText(cost) : quantityText(cost, 'crewHours', factors.system);
-  const least = priced ? 'Cheapest' : 'Fewest crew-hours';
-  const masking =
-    best.toMask.length === 0
-      ? 'nothing more masked'
-      : `${wallsNamed(best.toMask)} masked (${quantityText(best.leftUnwashed, 'area', factors.system)} not washed)`;
-  const line = `${least}: class ${String(best.class)} with ${masking}, ${costText(costOf(best))}`;
-  const now = options.find(({ asItStands }) => asItStands);
-  if (now === undefined) return `${line}.`;
-  if (now === best) return `${line}, as it stands.`;
-  const saved = costOf(now) - costOf(best);
+    priced ? priceText(cost) : quantityText(cost, 'laborHours', factors.system);
+  const least = priced ? 'Cheapest' : 'Fewest labor-hours';
+  if (best.class === undefined) return `${least}: as marked, ${costText(best.job)} for the job.`;
+  const masking = best.masked.length === 0 ? 'nothing masked' : `${wallsNamed(best.masked)} masked`;
+  const line = `${least}: class ${String(best.class)} with ${masking}, ${costText(best.job)} for the job`;
+  const saved = (options.find((option) => option.class === undefined)?.job ?? NaN) - best.job;
   return Number.isNaN(saved)
-    ? `${line}; as it stands has no value.`
-    : `${line}; ${costText(saved)} less than as it stands.`;
+    ? `${line}; as marked has no value.`
+    : `${line}; ${costText(saved)} less than as marked.`;
 }

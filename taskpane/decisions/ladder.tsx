@@ -4,10 +4,11 @@ import { isPriced } from '../../src/estimate/price';
 import { className } from '../../src/rules/cleaner-classes';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import type { Job } from '../use-job';
-import { ladderOutcome, rungCondition, rungMarks, rungName, type RungMark } from './ladder-words';
+import { ladderOutcome, laterInWords, rungCondition, rungMark, rungName } from './ladder-words';
 import { costText, quantityText } from './number-text';
 
 const MARK_SIZE = 12;
+const JOB = { money: 'Price of the job', laborHours: 'Labor-hours of the job' } as const;
 
 /**
  * What each class of cleaner takes in a zone, with what must be masked for it.
@@ -20,12 +21,14 @@ export function Ladder({ job: { zones, factors } }: { job: Job }) {
   const [chosen, choose] = useState('');
   const zone = zones.find(({ zone: { name } }) => name === chosen) ?? zones[0];
   if (zone === undefined) return <p>There is no wall in the table yet.</p>;
-  const options = maskOptions(zone.zone, factors);
+  const all = zones.map((each) => each.zone);
+  const [options = []] = maskOptions([zone.zone], all, factors);
   return (
     <>
       <p>
         A zone is washed with one cleaner, and the most sensitive unmasked wall sets its class. Masking that
-        wall allows a stronger one: more masking, less scrubbing.
+        wall allows a stronger one for the rest; what is masonry is then washed afterwards, with its own.
+        Every line leaves the same walls clean.
       </p>
       <p class="field">
         <label for={`${id}-zone`}>Zone of the ladder</label>
@@ -55,31 +58,30 @@ export function Ladder({ job: { zones, factors } }: { job: Job }) {
 }
 
 function Rungs({ options, factors }: { options: readonly MaskOption[]; factors: FactorsInForce }) {
-  const hoursOf = ({ estimate }: MaskOption) => estimate?.totals.crewHours ?? NaN;
+  const priced = isPriced(factors);
+  const hoursOf = ({ estimate }: MaskOption) => estimate?.totals.laborHours ?? NaN;
   const priceOf = ({ estimate }: MaskOption) => estimate?.totals.price ?? NaN;
   const mostHours = most(options.map(hoursOf));
   const mostPrice = most(options.map(priceOf));
   return (
     <ol class="rungs">
       {options.map((option) => {
-        const feasible = option.estimate !== undefined;
+        const offered = option.estimate !== undefined;
+        const mark = rungMark(option, factors);
         return (
-          <li key={option.class} class={feasible ? 'rung' : 'rung not-feasible'}>
+          <li key={String(option.class)} class={offered ? 'rung' : 'rung not-offered'}>
             <p class="rung-name">
-              <strong>{rungName(option)}</strong>{' '}
-              {rungMarks(option, factors).map((mark) => (
-                <Mark key={mark.is} mark={mark} />
-              ))}
+              <strong>{rungName(option)}</strong> {mark !== undefined && <Mark word={mark} />}
             </p>
-            {feasible && (
+            {offered && (
               <Bar
-                label="Crew-hours"
+                label="Labor-hours"
                 value={hoursOf(option)}
                 of={mostHours}
-                text={costText(hoursOf(option), 'crewHours')}
+                text={costText(hoursOf(option), 'laborHours')}
               />
             )}
-            {feasible && isPriced(factors) && (
+            {offered && priced && (
               <Bar
                 label="Price"
                 value={priceOf(option)}
@@ -87,9 +89,15 @@ function Rungs({ options, factors }: { options: readonly MaskOption[]; factors: 
                 text={costText(priceOf(option), 'money')}
               />
             )}
+            {offered && (
+              <p class="rung-job">
+                <span>{JOB[priced ? 'money' : 'laborHours']}</span>{' '}
+                <span class="number">{costText(option.job, priced ? 'money' : 'laborHours')}</span>
+              </p>
+            )}
             <p>
-              {rungCondition(option, factors.system)}
-              {feasible && option.reason !== undefined && ` ${option.reason}`}
+              {rungCondition(option)}
+              {offered && option.reason !== undefined && ` ${option.reason}`}
             </p>
           </li>
         );
@@ -111,11 +119,11 @@ function Bar({ label, value, of, text }: { label: string; value: number; of: num
   );
 }
 
-function Mark({ mark: { is, word } }: { mark: RungMark }) {
+function Mark({ word }: { word: string }) {
   return (
     <span class="mark">
       <svg width={MARK_SIZE} height={MARK_SIZE} viewBox="0 0 12 12" aria-hidden="true">
-        {is === 'cheapest' ? <path d="M6 0 12 6 6 12 0 6Z" /> : <circle cx="6" cy="6" r="4.5" class="ring" />}
+        <path d="M6 0 12 6 6 12 0 6Z" />
       </svg>{' '}
       {word}
     </span>
@@ -143,35 +151,34 @@ function LadderTable({
             <tr>
               <th scope="col">Class allowed</th>
               <th scope="col">Cleaner</th>
-              <th scope="col">Rows to mask</th>
-              <th scope="col">Left unwashed</th>
+              <th scope="col">Rows masked</th>
+              <th scope="col">Washed afterwards</th>
               <th scope="col">Class used</th>
               <th scope="col">Masking</th>
               <th scope="col">Water</th>
-              <th scope="col">Crew-hours</th>
+              <th scope="col">Labor-hours</th>
               {priced && <th scope="col">Price</th>}
+              <th scope="col">{JOB[priced ? 'money' : 'laborHours']}</th>
               <th scope="col">Mark</th>
             </tr>
           </thead>
           <tbody>
             {options.map((option) => {
               const { estimate } = option;
+              const totals = estimate?.totals;
               return (
-                <tr key={option.class}>
-                  <th scope="row">{option.class}</th>
-                  <td>{className(option.class)}</td>
+                <tr key={String(option.class)}>
+                  <th scope="row">{option.class ?? 'as marked'}</th>
+                  <td>{option.class === undefined ? '' : className(option.class)}</td>
                   <td>{estimate ? everyWall(option) : option.reason}</td>
-                  <td>{quantityText(estimate ? option.leftUnwashed : NaN, 'area', system)}</td>
-                  <td>{estimate?.governing?.classToUse ?? 'none'}</td>
-                  <td>{quantityText(estimate?.totals.maskingArea ?? NaN, 'area', system)}</td>
-                  <td>{quantityText(estimate?.totals.water ?? NaN, 'volume', system)}</td>
-                  <td>{costText(estimate?.totals.crewHours ?? NaN, 'crewHours')}</td>
-                  {priced && <td>{costText(estimate?.totals.price ?? NaN, 'money')}</td>}
-                  <td>
-                    {rungMarks(option, factors)
-                      .map(({ word }) => word)
-                      .join(', ')}
-                  </td>
+                  <td>{estimate ? laterInWords(estimate.laterClasses) || 'none' : ''}</td>
+                  <td>{estimate?.classToUse ?? 'none'}</td>
+                  <td>{quantityText(totals?.maskingArea ?? NaN, 'area', system)}</td>
+                  <td>{quantityText(totals?.water ?? NaN, 'volume', system)}</td>
+                  <td>{costText(totals?.laborHours ?? NaN, 'laborHours')}</td>
+                  {priced && <td>{costText(totals?.price ?? NaN, 'money')}</td>}
+                  <td>{costText(option.job, priced ? 'money' : 'laborHours')}</td>
+                  <td>{rungMark(option, factors)}</td>
                 </tr>
               );
             })}
@@ -182,8 +189,8 @@ function LadderTable({
   );
 }
 
-function everyWall({ toMask }: MaskOption): string {
-  return toMask.map(({ wall }) => wall).join(', ') || 'none';
+function everyWall({ masked }: MaskOption): string {
+  return masked.map(({ wall }) => wall).join(', ') || 'none';
 }
 
 function most(values: readonly number[]): number {

@@ -21,12 +21,12 @@ export function quantityText(value: number, kind: Kind, system: System): string 
 }
 
 /**
- * A cost under a heading that names it: a price or crew-hours, without a unit.
+ * A cost under a heading that names it: a price or labor-hours, without a unit.
  * @param value the cost; NaN where there is none
  * @param kind which of the two
  * @returns for example `1,234.50` or `30.7`
  */
-export function costText(value: number, kind: 'money' | 'crewHours'): string {
+export function costText(value: number, kind: 'money' | 'laborHours'): string {
   if (kind === 'money') return priceText(value);
   return Number.isNaN(value) ? NO_VALUE : rounded(value);
 }

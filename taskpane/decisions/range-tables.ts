@@ -12,11 +12,11 @@ const EITHER_WAY = 0.25;
 const DIGITS = 6;
 const STARTERS: readonly FactorId[] = [
   'rate.scrape.moderate',
-  'rate.scrub',
+  'scrub.full',
   'rate.apply',
-  'rate.rinse',
+  'rinse.perArea',
   'rate.maskOn',
-  'price.labour',
+  'price.labor',
 ];
 
 /**

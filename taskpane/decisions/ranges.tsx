@@ -24,7 +24,7 @@ type State =
   | { readonly is: 'done'; readonly drawn: DrawnRanges; readonly changedSince: boolean };
 
 /**
- * Crew-hours and price as ranges instead of points, from a table of ranges in the workbook.
+ * Labor-hours and price as ranges instead of points, from a table of ranges in the workbook.
  * @param props what it works on
  * @returns the choice of table and seed, and the ranges
  */
@@ -50,7 +50,7 @@ export function Ranges({ port, source, say, factors }: PanelProps & { factors: F
     <>
       <p>
         A rate is never known to the last foot. With a low, a likely and a high value of some factors, the
-        crew-hours and the price become ranges too, and it shows which factor moves them most.
+        labor-hours and the price become ranges too, and it shows which factor moves them most.
       </p>
       {tables.is === 'failed' && <p class="notice">{tables.message}</p>}
       {tables.is === 'ready' && found.length === 0 && (

@@ -9,7 +9,7 @@ const BAR_HEIGHT = 12;
 
 interface Measure {
   readonly label: string;
-  readonly kind: 'money' | 'crewHours';
+  readonly kind: 'money' | 'laborHours';
   readonly spread: QuantitySpread;
 }
 
@@ -29,7 +29,7 @@ export function spreadOutcome(drawn: DrawnRanges): string {
 }
 
 /**
- * Crew-hours and price as ranges, and the factors by what they move.
+ * Labor-hours and price as ranges, and the factors by what they move.
  * @param props what is shown
  * @param props.drawn the ranges
  * @returns a table and the ranked factors as bars
@@ -38,7 +38,7 @@ export function SpreadView({ drawn }: { drawn: DrawnRanges }) {
   const id = useId();
   const { result, factors, table: of, seed } = drawn;
   const measures = measuresOf(drawn);
-  const kind = isPriced(factors) ? 'money' : 'crewHours';
+  const kind = isPriced(factors) ? 'money' : 'laborHours';
   return (
     <section aria-labelledby={`${id}-title`}>
       <h4 id={`${id}-title`}>
@@ -78,11 +78,11 @@ export function SpreadView({ drawn }: { drawn: DrawnRanges }) {
       </p>
       {measures.some(({ spread }) => Number.isNaN(spread.mean)) && (
         <p class="notice">
-          Some draws have no value: a zone has no contact window there. Look at the ranges of dwell, rates and
-          weather.
+          Some draws have no value: a zone has no wash cycle there. Look at the ranges of dwell, rates and
+          patches.
         </p>
       )}
-      <h4>What moves {kind === 'money' ? 'the price' : 'the crew-hours'} most</h4>
+      <h4>What moves {kind === 'money' ? 'the price' : 'the labor-hours'} most</h4>
       <Swings swings={result.swings} textOf={(value) => quantityText(value, kind, factors.system)} />
     </section>
   );
@@ -129,7 +129,7 @@ function Swings({ swings, textOf }: { swings: readonly FactorSwing[]; textOf: (v
 }
 
 function measuresOf({ result, factors }: DrawnRanges): Measure[] {
-  const hours: Measure = { label: 'Crew-hours', kind: 'crewHours', spread: result.crewHours };
+  const hours: Measure = { label: 'Labor-hours', kind: 'laborHours', spread: result.laborHours };
   return isPriced(factors) ? [hours, { label: 'Price', kind: 'money', spread: result.price }] : [hours];
 }
 

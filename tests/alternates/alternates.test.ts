@@ -110,7 +110,7 @@ describe('an alternate', () => {
   });
 
   it('of a factor works the job out with it, in the spelling of the user and in their units', () => {
-    const si: Cells = [...PRICES, ['units', 'SI'], ['Price.Labour ', 50]].filter(
+    const si: Cells = [...PRICES, ['units', 'SI'], ['Price.Labour ', 50] as const].filter(
       ([id]) => id !== 'price.labor',
     );
     const [, line] = alternates(
@@ -177,7 +177,7 @@ describe('an alternate', () => {
       brushed: fc.constantFrom('', 'yes'),
       masked: fc.constantFrom('', '', 'yes', 'only', 'never'),
     });
-    const value: Readonly<Record<string, readonly (string | number)[]>> = {
+    const value: Readonly<Record<string, readonly [string | number, ...(string | number)[]]>> = {
       Zone: ['A', 'B', 'New'],
       Material: ['Red clay brick', 'Granite', 'Limestone'],
       Area: [0, 55, 400],
@@ -228,13 +228,13 @@ describe('an alternate', () => {
             ]);
           fc.pre(set.length > 0);
           const left = new Set(
-            set.filter(([, column, of]) => column === 'Area' && of === 0).map(([label]) => label),
+            set.filter((each) => each[1] === 'Area' && each[2] === 0).map(([label]) => String(label)),
           );
           fc.pre(left.size < rows.length);
           let after: Cells = base;
           for (const [label, column, of] of set)
             after = edited(after, wall(String(label)), String(column), of);
-          after = after.filter(([label]) => !left.has(label));
+          after = after.filter(([label]) => !left.has(String(label)));
           const [, line] = alternates(
             set.map((each) => ['X', ...each]),
             null,

@@ -13,9 +13,16 @@ function wall(material: string, area: number, residue: string): unknown[][] {
   ];
 }
 
+/** A round coverage, and nothing done once more. */
+const PLAIN = [
+  ['cleaner.coverage', 100],
+  ['reclean.share', 0],
+] as const;
+
 // 100 ft2 at 100 ft2/gal, undiluted: a gallon of concentrate, as strong as the acid of the shops.
 const gallon = wall('Red clay brick', 100, 'heavy');
 const strong = [
+  ...PLAIN,
   ['cleaner.dilution.3', 0],
   ['acid.3.fraction', 31.45],
   ['acid.3.density', 1.16],
@@ -75,7 +82,7 @@ describe('the cleaner of a class', () => {
     ['heavy', 3, (5 / 6) * 1.07 * 0.15],
   ])('%s residue, class %i', (residue, _, acidKgByLitre) => {
     const moles = (acidKgByLitre * GALLON_L) / 0.036461;
-    const seen = number('NEUTRALIZER', wall('Red clay brick', 500, residue));
+    const seen = number('NEUTRALIZER', wall('Red clay brick', 500, residue), null, PLAIN);
     expectSame(seen, (moles * 0.084007) / POUND_KG, 1e-9, 'bicarbonate');
   });
 
@@ -93,14 +100,18 @@ describe('the cleaner of a class', () => {
     const seen = number('NEUTRALIZER', wall('Cast stone', 90, 'heavy'), null, [
       ['units', 'SI'],
       ['cleaner.coverage', 2.5],
+      ['reclean.share', 0],
     ]);
     expectSame(seen, ((4 * 1.02 * 0.05) / 0.036461) * 0.084007, 1e-9, 'bicarbonate');
   });
 
-  it('counts what the wall uses up as still there, whatever is captured of the runoff', () => {
+  it('counts what the wall uses up as still there, for the share of the runoff that is captured', () => {
     const walls = wall('Red clay brick', 500, 'heavy');
-    const seen = number('NEUTRALIZER', walls, null, [['runoff.captured', 10]]);
-    expect(seen).toBe(number('NEUTRALIZER', walls));
+    const whole = (((5 / 6) * GALLON_L * 1.07 * 0.15) / 0.036461) * (0.084007 / POUND_KG);
+    for (const percent of [0, 10, 100]) {
+      const seen = number('NEUTRALIZER', walls, null, [...PLAIN, ['runoff.captured', percent]]);
+      expect(seen).toBeCloseTo((whole * percent) / 100, 9);
+    }
   });
 
   it('adds up over zones and rows', () => {
@@ -113,8 +124,8 @@ describe('the cleaner of a class', () => {
     ];
     const ofClass3 = (((5 / 6) * GALLON_L * 1.07 * 0.15) / 0.036461) * (0.084007 / POUND_KG);
     const ofClass2 = (((5 / 9) * GALLON_L * 1.02 * 0.05) / 0.036461) * (0.084007 / POUND_KG);
-    expectSame(number('NEUTRALIZER', walls), ofClass3 + ofClass2, 1e-9, 'job');
-    const rows = column(spill('WALLROWS', walls), 'Neutralizer') as number[];
+    expectSame(number('NEUTRALIZER', walls, null, PLAIN), ofClass3 + ofClass2, 1e-9, 'job');
+    const rows = column(spill('WALLROWS', walls, null, PLAIN), 'Neutralizer') as number[];
     [ofClass3 * 0.4, ofClass3 * 0.6, ofClass2, 0].forEach((worked, index) => {
       const seen = rows[index] ?? NaN;
       if (worked === 0) expect(seen).toBe(0);

@@ -2,7 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { readFactors } from '../../src/rules/read-factors';
 import { bareLoop, labelsDiffer } from '../../workbench/bench/bare-loop';
 import { figureTable, isMissed } from '../../workbench/bench/figures';
-import { changeWalls, madeFactors, madeWalls, scatterLabels } from '../../workbench/bench/made-walls';
+import {
+  changedWalls,
+  madeAlternates,
+  changeWalls,
+  madeFactors,
+  madeWalls,
+  scatterLabels,
+} from '../../workbench/bench/made-walls';
 import { nativeFormulas } from '../../workbench/bench/native-formulas';
 import { expectSameTotals } from '../../workbench/bench/same-totals';
 import { inTurn, median } from '../../workbench/bench/timing';
@@ -151,6 +158,20 @@ describe('what SCHEDULE is compared with', () => {
       return number('MASKING', changed, 'Zone 0');
     });
     expect(new Set(masking).size).toBe(3);
+  });
+});
+
+describe('what alternates and changes are timed on', () => {
+  it('is as many of them as the figure says, each of which moves something', () => {
+    const few = madeWalls(46);
+    const alternates = spill('ALTERNATES', few, madeAlternates(few, 40), null, madeFactors);
+    // Headings, the base bid, and all that save together stand beside them.
+    expect(alternates).toHaveLength(43);
+    const changes = spill('CHANGES', few, changedWalls(few, 23), madeFactors);
+    expect(changes).toHaveLength(25);
+    expect(
+      changes.slice(1, -1).every((line) => typeof line[2] === 'string' && line[2].startsWith('Area')),
+    ).toBe(true);
   });
 });
 

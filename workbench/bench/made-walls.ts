@@ -108,3 +108,37 @@ export function scatterLabels(walls: unknown[][]): unknown[][] {
   });
   return walls;
 }
+
+/**
+ * Alternates made by a rule: each gives one wall another mortar, material, residue or mask.
+ * @param walls a headed range of made walls
+ * @param count how many alternates
+ * @returns a table of alternates
+ */
+export function madeAlternates(walls: readonly unknown[][], count: number): unknown[][] {
+  const [, ...rows] = walls;
+  const choices = [
+    ['Mortar', 'O'],
+    ['Material', 'Granite'],
+    ['Residue', 'heavy'],
+    ['Masked', 'yes'],
+  ];
+  const lines = Array.from({ length: count }, (_, place) => [
+    `Alternate ${place}`,
+    rows[place % rows.length]?.[0],
+    ...(choices[place % choices.length] ?? []),
+  ]);
+  return [['Alternate', 'Wall', 'Column', 'Value'], ...lines];
+}
+
+/**
+ * The walls with the first of them larger.
+ * @param walls a headed range of made walls
+ * @param count how many are changed, each in one column
+ * @returns another range
+ */
+export function changedWalls(walls: readonly unknown[][], count: number): unknown[][] {
+  return walls.map((cells, row) =>
+    row >= 1 && row <= count ? cells.with(AREA, Number(cells[AREA]) + row) : [...cells],
+  );
+}

@@ -42,6 +42,7 @@ function bench(options: ReadonlySet<string>): void {
     ...(options.has('--long') ? inProcess('native', 10_000) : []),
     ...inProcess('formulas', 1_000),
     ...inRounds('recorder', [10_000]),
+    ...inProcess('choices', 46),
     ...inProcess('edit', 300),
   ];
   if (options.has('--json')) console.log(JSON.stringify(figures));

@@ -2,7 +2,14 @@ import { readFactors, type FactorsInForce } from '../../src/rules/read-factors';
 import { bareLoop, labelsDiffer } from './bare-loop';
 import { editsOnPage } from './edit-on-page';
 import type { Figure } from './figures';
-import { changeWalls, madeFactors, madeWalls, scatterLabels } from './made-walls';
+import {
+  changedWalls,
+  changeWalls,
+  madeAlternates,
+  madeFactors,
+  madeWalls,
+  scatterLabels,
+} from './made-walls';
 import { nativeFormulas } from './native-formulas';
 import { expectSameTotals } from './same-totals';
 import { inTurn } from './timing';
@@ -11,6 +18,8 @@ import { bundled } from './without-recorder';
 const FORMULAS = 2_000;
 const FORMULA_ROWS = 1_000;
 const ZONES = 8;
+const ALTERNATES = 40;
+const CHANGES = 23;
 const FEW_ROWS = 3;
 
 /** A part of the benchmark, to be done in a process of its own. */
@@ -129,6 +138,29 @@ const edit: Part = async (size) => {
   ];
 };
 
+/** What other choices and changes take, against one estimate of the same walls. */
+const choices: Part = async (size) => {
+  const { runs } = await bundled(true);
+  const walls = madeWalls(size);
+  const [alternates, after] = [madeAlternates(walls, ALTERNATES), changedWalls(walls, CHANGES)];
+  const times = inTurn(
+    {
+      estimate: (turn) => {
+        changeWalls(walls, turn);
+        return runs.SCHEDULE([walls, null, madeFactors]);
+      },
+      alternates: () => runs.ALTERNATES([walls, alternates, null, madeFactors]),
+      changes: () => runs.CHANGES([madeWalls(size), after, madeFactors]),
+    },
+    9,
+  );
+  const by = `by an estimate of the same ${size} walls`;
+  return [
+    { name: `${ALTERNATES} alternates ${by}`, value: times.alternates / times.estimate, most: 60 },
+    { name: `${CHANGES} changes ${by}`, value: times.changes / times.estimate, most: 2_500 },
+  ];
+};
+
 /** The parts by name. */
 export const parts: Readonly<Record<string, Part>> = {
   schedule,
@@ -136,5 +168,6 @@ export const parts: Readonly<Record<string, Part>> = {
   native,
   formulas,
   recorder,
+  choices,
   edit,
 };

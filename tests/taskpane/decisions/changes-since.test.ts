@@ -14,7 +14,7 @@ const before = [
 ];
 const factors = [
   ['Factor', 'Value'],
-  ['price.labour', 50],
+  ['price.labor', 50],
 ];
 const headings = [['Wall', 'Mark']];
 const source = {
@@ -49,8 +49,8 @@ describe('changes since a baseline', () => {
     expect(changes.map(({ wall, classes }) => [wall, classes])).toEqual([['B', 'Front 2 -> 1']]);
     const spilled = lines('CHANGES', before, after, factors, headings).at(-1);
     expect(whole.price).toBeCloseTo(numberIn(spilled, 'Price'), 9);
-    // 700 ft2 at 100 ft2/gal: 7 gal of mix, 1 part in 21 in place of 1 in 9.
-    expect(whole.concentrate / LITRES_IN_GALLON).toBeCloseTo(7 / 21 - 7 / 9, 9);
+    // 700 ft2 at 70 ft2/gal, 5 % of it once more: 10.5 gal of mix, 1 part in 65 in place of 1 in 9.
+    expect(whole.concentrate / LITRES_IN_GALLON).toBeCloseTo(10.5 / 65 - 10.5 / 9, 9);
   });
 
   it('are given up when they are no longer wanted', async () => {

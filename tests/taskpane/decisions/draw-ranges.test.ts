@@ -11,11 +11,11 @@ const walls = [
   ['Wall', 'Material', 'Area', 'Residue'],
   ['A', 'Red clay brick', 1000, 'moderate'],
 ];
-const factors = [['price.labour', 50]];
+const factors = [['price.labor', 50]];
 const ranges = [
   ['Note', 'Factor', 'Low', 'Likely', 'High'],
-  ['', 'price.labour', 40, 50, 80],
-  ['', 'rate.rinse', 6, 8, 10],
+  ['', 'price.labor', 40, 50, 80],
+  ['', 'rate.apply', 8, 10, 12],
 ];
 const workbook = new MemoryWorkbook({
   sheets: { Walls: walls, Factors: factors, Ranges: ranges },

@@ -17,8 +17,8 @@ describe('numbers of the decisions', () => {
   it('a quantity has the unit of the system, a price and hours under their heading none', () => {
     expect(quantityText(2 * LITRES_IN_GALLON, 'volume', 'US')).toBe('2 gal');
     expect(quantityText(2, 'volume', 'SI')).toBe('2 L');
-    expect(quantityText(30.68, 'crewHours', 'US')).toBe('30.7 crew-hours');
-    expect(costText(30.68, 'crewHours')).toBe('30.7');
+    expect(quantityText(30.68, 'laborHours', 'US')).toBe('30.7 labor-hours');
+    expect(costText(30.68, 'laborHours')).toBe('30.7');
     expect(digits(costText(30.68, 'money'))).toBe('3068');
   });
 
@@ -29,7 +29,7 @@ describe('numbers of the decisions', () => {
   });
 
   it('what sums leave over is no change', () => {
-    expect(differenceText(0.1 + 0.2 - 0.3, 'crewHours', 'US')).toBe('no change');
+    expect(differenceText(0.1 + 0.2 - 0.3, 'laborHours', 'US')).toBe('no change');
     expect(differenceText(0.004, 'money', 'US')).toBe('no change');
     expect(differenceText(0.006, 'money', 'US')).toMatch(/^\+0\D01$/);
   });
@@ -38,7 +38,7 @@ describe('numbers of the decisions', () => {
     for (const text of [
       priceText(NaN),
       quantityText(NaN, 'volume', 'US'),
-      costText(NaN, 'crewHours'),
+      costText(NaN, 'laborHours'),
       differenceText(NaN, 'money', 'US'),
     ]) {
       expect(text).toBe('no value');
