@@ -78,7 +78,8 @@ export function washCycle(
   const quicker = Math.min(apply, rinse);
   // Time for the brush on the smallest patch, within the window.
   const room = mostDwell / leastPatch - slower;
-  if (!(room > 0)) return { none: 'slow', passes: NaN };
+  // Ranges of factors may be drawn so that no window or no patch is left.
+  if (!(room > 0) || leastDwell > mostDwell || leastPatch > mostPatch) return { none: 'slow', passes: NaN };
   const passes = Math.max(rules.leastPasses, 1, scrub / room);
   if (passes > rules.mostPasses) return { none: 'passes', passes };
   const ofPass = scrub / passes;

@@ -3,7 +3,7 @@ import { nearest } from '../quantity/nearest';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
 import type { System } from '../quantity/systems';
 import { readFactorValue } from './factor-value';
-import { factors, type Factor, type FactorId } from './factors';
+import { factors, formerIds, otherSpellings, type Factor, type FactorId } from './factors';
 
 /** How far a factor may lie off: its low, likely and high value, in its base unit. */
 export interface FactorRange {
@@ -12,6 +12,9 @@ export interface FactorRange {
   readonly likely: number;
   readonly high: number;
 }
+
+const firstSpelling = new Map(Object.entries(otherSpellings).map(([other, id]) => [comparable(other), id]));
+const successors = new Map(Object.entries(formerIds).map(([id, successor]) => [comparable(id), successor]));
 
 const COLUMNS = ['low', 'likely', 'high'] as const;
 
@@ -32,15 +35,19 @@ export function readRanges(range: unknown, system: System): FactorRange[] {
     const name = readCell(cells[0]);
     if (name.type === 'blank') return;
     const text = 'value' in name ? String(name.value) : '';
-    const factor: Factor | undefined = factors.find(({ id }) => comparable(id) === comparable(text));
+    const wanted = firstSpelling.get(comparable(text)) ?? text;
+    const factor: Factor | undefined = factors.find(({ id }) => comparable(id) === comparable(wanted));
     if (factor === undefined) {
       if (index === 0 && readCell(cells[1]).type === 'text') return;
+      const successor = successors.get(comparable(text));
       const ids = factors.map(({ id }) => id);
       problems.push(
         cellProblem(
           { row: index + 1, column: 'factor' },
           describe(name),
-          `a factor id; the nearest are ${nearest(text, ids).join(', ')}`,
+          successor === undefined
+            ? `a factor id; the nearest are ${nearest(text, ids).join(', ')}`
+            : `in its place ${successor}`,
         ),
       );
       return;

@@ -13,6 +13,8 @@ const walls = [
 const factors = readFactors([['price.labour', 50]]);
 const zones = zonesOf(readWalls(walls, factors));
 const DRAWS = 10_000;
+// A team of two, priced by the person.
+const PERSONS = 2;
 
 const spread = (ranges: unknown[][], seed = 1) =>
   spreadOf(zones, factors, readRanges(ranges, 'US'), { draws: DRAWS, seed, rankBy: 'price' });
@@ -20,8 +22,8 @@ const spread = (ranges: unknown[][], seed = 1) =>
 describe('ranges of crew-hours and price', () => {
   it('come to the closed form where labour alone has a range', () => {
     // Nothing but labour is priced, so price = hours * p with p triangular over 40, 50, 80.
-    const { price, laborHours } = spread([['price.labour', 40, 50, 80]]);
-    const hours = laborHours.threePoint.likely;
+    const { price, crewHours } = spread([['price.labour', 40, 50, 80]]);
+    const hours = crewHours.threePoint.likely * PERSONS;
     expect(price.threePoint).toEqual({ low: hours * 40, likely: hours * 50, high: hours * 80 });
     // Mean (a + b + c) / 3, variance (a2 + b2 + c2 - ab - ac - bc) / 18; four standard errors of the mean allowed.
     const mean = (40 + 50 + 80) / 3;
@@ -32,37 +34,41 @@ describe('ranges of crew-hours and price', () => {
     expect(Math.abs(price.drawn.low / hours - (40 + Math.sqrt(0.1 * 40 * 10)))).toBeLessThan(0.5);
     expect(Math.abs(price.drawn.high / hours - (80 - Math.sqrt(0.1 * 40 * 30)))).toBeLessThan(0.5);
     // Hours do not depend on a price.
-    expect(laborHours.drawn).toEqual({ low: hours, likely: hours, high: hours });
+    const ofCrew = hours / PERSONS;
+    expect(crewHours.drawn).toEqual({ low: ofCrew, likely: ofCrew, high: ofCrew });
   });
 
   it('go from the ends that give less to the ends that give more, whichever way a factor works', () => {
-    // Faster scraping gives fewer hours: 1000 / rate; the rest of the wall stays, grossed up by set-up 8 / 7.25.
-    const { laborHours } = spread([['rate.scrape.moderate', 100, 200, 400]]);
-    const others = laborHours.threePoint.likely - (1000 / 200) * (8 / 7.25);
-    expect(laborHours.threePoint.low).toBeCloseTo(others + (1000 / 400) * (8 / 7.25), 9);
-    expect(laborHours.threePoint.high).toBeCloseTo(others + (1000 / 100) * (8 / 7.25), 9);
+    // Faster scraping gives fewer hours: 1000 / rate, half of it for a crew of two, by the 50-minute
+    // hour and grossed up by set-up 8 / 7.25; the rest of the wall stays.
+    const { crewHours } = spread([['rate.scrape.moderate', 100, 200, 400]]);
+    const each = (60 / 50 / PERSONS) * (8 / 7.25);
+    const others = crewHours.threePoint.likely - (1000 / 200) * each;
+    expect(crewHours.threePoint.low).toBeCloseTo(others + (1000 / 400) * each, 9);
+    expect(crewHours.threePoint.high).toBeCloseTo(others + (1000 / 100) * each, 9);
   });
 
   it('rank the factors by what they move', () => {
-    // Scraping 5 crew-hours of about 19, so half to double of it moves less than a price of labour of half to double.
+    // Scraping is 3 crew-hours of some 13, so half to double of it moves less than a price of labour of half to double.
     const { swings } = spread([
       ['rate.scrape.moderate', 190, 200, 210],
       ['price.labour', 25, 50, 100],
     ]);
-    expect(swings.map(({ id }) => id)).toEqual(['price.labour', 'rate.scrape.moderate']);
+    expect(swings.map(({ id }) => id)).toEqual(['price.labor', 'rate.scrape.moderate']);
   });
 
   it('rank by the width between the ends, not by how high they lie', () => {
-    // About 19 crew-hours: labour moves the price by 19 * 31, nearly all of it down; scraping by less, nearly all up.
+    // Some 13 crew-hours of two: labour moves the price by 26 * 31, nearly all of it down; scraping by less, nearly all up.
     const { swings } = spread([
       ['rate.scrape.moderate', 150, 200, 210],
       ['price.labour', 20, 50, 51],
     ]);
-    expect(swings.map(({ id }) => id)).toEqual(['price.labour', 'rate.scrape.moderate']);
+    expect(swings.map(({ id }) => id)).toEqual(['price.labor', 'rate.scrape.moderate']);
   });
 
   it('draw whole numbers where a factor is one', () => {
-    // A crew of 1.5 rounds to 2: an eighth of the triangle 1, 2, 3 lies below it, and an eighth above 2.5.
+    // Two teams halve the crew-hours, three take a third. 1.5 teams round to 2: an eighth of the triangle 1, 2, 3 lies
+    // below it, and an eighth above 2.5.
     const high = zonesOf(
       readWalls(
         [
@@ -72,10 +78,10 @@ describe('ranges of crew-hours and price', () => {
         factors,
       ),
     );
-    const ranges = readRanges([['crew', 1, 2, 3]], 'US');
-    const { laborHours } = spreadOf(high, factors, ranges, { draws: 2000, seed: 1, rankBy: 'laborHours' });
-    expect(laborHours.threePoint.high).toBeGreaterThan(laborHours.threePoint.likely);
-    expect(laborHours.drawn).toEqual(laborHours.threePoint);
+    const ranges = readRanges([['teams', 1, 2, 3]], 'US');
+    const { crewHours } = spreadOf(high, factors, ranges, { draws: 2000, seed: 1, rankBy: 'crewHours' });
+    expect(crewHours.threePoint.high).toBeGreaterThan(crewHours.threePoint.likely);
+    expect(crewHours.drawn).toEqual(crewHours.threePoint);
   });
 
   it('take a share between two draws in proportion', () => {
@@ -88,9 +94,9 @@ describe('ranges of crew-hours and price', () => {
     const most = 80 - Math.sqrt((1 - second) * 40 * 30);
     const ranges = readRanges([['price.labour', 40, 50, 80]], 'US');
     const of = (draws: number) => {
-      const { price, laborHours } = spreadOf(zones, factors, ranges, { draws, seed: 1, rankBy: 'price' });
+      const { price, crewHours } = spreadOf(zones, factors, ranges, { draws, seed: 1, rankBy: 'price' });
       const { low, likely, high } = price.drawn;
-      return [low, likely, high].map((value) => value / laborHours.threePoint.likely);
+      return [low, likely, high].map((value) => value / crewHours.threePoint.likely / PERSONS);
     };
     const [low, likely, high] = of(2);
     expect(low).toBeCloseTo(least + 0.1 * (most - least), 9);
@@ -100,15 +106,15 @@ describe('ranges of crew-hours and price', () => {
   });
 
   it('are the same for the same seed, and others for another', () => {
-    const ranges = [['rate.rinse', 6, 8, 10]];
+    const ranges = [['rinse.perArea', 0.4, 0.6, 0.8]];
     expect(spread(ranges, 7)).toEqual(spread(ranges, 7));
-    expect(spread(ranges, 8).laborHours.mean).not.toBe(spread(ranges, 7).laborHours.mean);
+    expect(spread(ranges, 8).crewHours.mean).not.toBe(spread(ranges, 7).crewHours.mean);
   });
 
   it('come to the same step by step: one for each factor, one for each draw', () => {
     const ranges = readRanges(
       [
-        ['rate.rinse', 6, 8, 10],
+        ['rinse.perArea', 0.4, 0.6, 0.8],
         ['price.labour', 40, 50, 80],
       ],
       'US',
@@ -122,17 +128,29 @@ describe('ranges of crew-hours and price', () => {
   });
 
   it('have no number where a draw has none, and rank the factor that takes it away first', () => {
-    // The label's most dwell is 5 minutes: a least dwell of 9 leaves no contact window.
-    const { price, laborHours, swings } = spread([
-      ['price.labour', 5, 50, 5000],
-      ['dwell.least', 1, 3, 9],
+    // The label's most dwell is 5 minutes: a least dwell of 9 leaves no contact window. By the rule clear water would do.
+    const acid = readFactors([
+      ['price.labour', 50],
+      ['cleaner.class', 2],
     ]);
-    for (const { drawn, mean } of [price, laborHours]) {
+    const ranges = readRanges(
+      [
+        ['price.labour', 5, 50, 5000],
+        ['dwell.least', 1, 3, 9],
+      ],
+      'US',
+    );
+    const { price, crewHours, swings } = spreadOf(zones, acid, ranges, {
+      draws: DRAWS,
+      seed: 1,
+      rankBy: 'price',
+    });
+    for (const { drawn, mean } of [price, crewHours]) {
       expect([drawn.low, drawn.likely, drawn.high, mean]).toEqual([NaN, NaN, NaN, NaN]);
     }
     expect(swings.map(({ id, high }) => [id, Number.isNaN(high)])).toEqual([
       ['dwell.least', true],
-      ['price.labour', false],
+      ['price.labor', false],
     ]);
   });
 });
@@ -167,6 +185,7 @@ describe('chance', () => {
 describe('reading ranges', () => {
   it.each([
     [[['rate.aply', 1, 2, 3]], 'rate.apply'],
+    [[['rate.rinse', 1, 2, 3]], 'in its place rinse.perArea'],
     [[['rate.apply', 3, 2, 4]], 'rising order'],
     [[['rate.apply', 0, 2, 4]], 'above 0'],
     [[['rate.apply', 1, 2]], 'four columns'],

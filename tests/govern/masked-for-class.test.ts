@@ -9,7 +9,6 @@ const walls = (neverMasked: string, receives: string): unknown[][] => [
   ['B-1', 'Lower', 'Marble', 20, '', '', receives],
   ['B-2', 'Lower', 'Limestone', 20, '', '', receives],
 ];
-// The first line is the zone as it is marked.
 const whyNot = (range: unknown[][]): unknown[] =>
   column(spill('OPTIONS', range, 'Upper'), 'Rows masked').slice(1);
 
