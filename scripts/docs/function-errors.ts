@@ -23,10 +23,12 @@ const withColumn = (heading: string, cells: readonly (string | number)[]): Cells
   ...rows.map((row, index) => [...row, cells[index] ?? '']),
 ];
 const masked: Cells = [headings, ...rows.filter((row) => row.at(-1) === 'yes')];
-const rearMasked: Cells = [
+const rear = (mask: string): Cells => [
   headings,
-  ...rows.map((row) => (row[1] === 'rear' ? [...row.slice(0, -1), 'yes'] : row)),
+  ...rows.map((row) => (row[1] === 'rear' ? [...row.slice(0, -1), mask] : row)),
 ];
+const rearMasked = rear('yes');
+const rearLeftOut = rear('only');
 // A patch that takes longer to apply than the dwell allows, and a cleaner that the user insists on.
 const slowPatch: Cells = [
   ['price.labor', 60],
@@ -111,7 +113,7 @@ export const errorsOf: Readonly<Record<FunctionName, readonly FunctionError[]>> 
     value('neither `price.labor` nor `price.crew` is given', { factors: null }),
     unknownPart,
     noWindow,
-    none('the part is `rate` and nothing is washed', { part: 'rate', walls: rearMasked }),
+    none('the part is `rate` and nothing is washed', { part: 'rate', walls: rearLeftOut }),
   ],
   OPTIONS: [
     noWindowCells,

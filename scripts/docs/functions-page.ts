@@ -7,6 +7,7 @@ import { errorsOf, errorsOfWalls, type FunctionError } from './function-errors';
 import { exampleArguments, examplePrices } from './example-job';
 import { page, table } from './markdown';
 import { callOf } from './readme';
+import { whatIfs } from './what-if';
 
 const SHARED = ['walls', 'zone', 'factors', 'headings'];
 
@@ -48,7 +49,7 @@ function givesOf(entry: WorksheetFunction): string {
   const priced = spilled(entry, examplePrices);
   const plain = spilled(entry, null);
   const more = priced.filter((heading) => !plain.includes(heading));
-  const besides = more.length > 0 ? ` Where \`price.labour\` is given also: ${more.join(', ')}.` : '';
+  const besides = more.length > 0 ? ` Where \`price.labor\` is given also: ${more.join(', ')}.` : '';
   return `A spill: ${plain.join(', ')}.${besides}`;
 }
 
@@ -93,6 +94,12 @@ export function freshFunctionsPage(): Promise<string> {
     'Numbers are in US units (ft, ft2, US gal, lb, psi, degrees F) unless the factors have a row `units` with `SI` (m, m2, L, kg, kPa, degrees C). The other factors are on the page [how the numbers are made](how-the-numbers-are-made.md).',
     'An error is a cell error whose message says what was seen and what is accepted; it is never a text in place of a number. Every function with the argument `walls` gives',
     errorLines(errorsOfWalls).join('\n'),
+    '### A what-if in one cell',
+    'An ordinary `IF` over a whole range, inside a Washdown formula, asks for walls or factors with some cells replaced. The sheet stays as it is. For several choices side by side use [ALTERNATES](#alternates).',
+    table(
+      ['question', 'formula'],
+      whatIfs.map(({ ask, formula }) => [ask, `\`${formula}\``]),
+    ),
     ...worksheetFunctions.flatMap(section),
   ]);
 }

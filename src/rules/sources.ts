@@ -319,6 +319,14 @@ export const sources = {
     used: 'uptake i = S sqrt(t)',
     kind: 'published',
   },
+  'castro-2009': {
+    document: 'Castro, Gomez, Tejada, Polynomial calculation of the Shapley value based on sampling',
+    edition: 'Computers & Operations Research 36 (2009)',
+    section: 'pages 1726 to 1730',
+    address: 'doi.org/10.1016/j.cor.2008.04.004',
+    used: 'the part of each change beyond 10, over drawn orders, with its standard error',
+    kind: 'published',
+  },
 } as const satisfies Record<string, Source>;
 
 /** The id of a source. */

@@ -143,11 +143,14 @@ describe('NOZZLE', () => {
   });
 
   it.each([[[]], [[null, null]], [['', '']]])(
-    'takes 40 degrees and 12 in. where they are left out (%j)',
+    'takes 40 degrees and 20 in. where they are left out (%j)',
     (left) => {
       const seen = spill('NOZZLE', 10, 400, ...left);
-      expect(seen).toEqual(spill('NOZZLE', 10, 400, 40, 12));
-      expect(valueOf('Fan width', 'NOZZLE', 10, 400, null, null, 'SI')).toBeCloseTo(8.74 * INCH_MM, 0);
+      expect(seen).toEqual(spill('NOZZLE', 10, 400, 40, 20));
+      expect(valueOf('Fan width', 'NOZZLE', 10, 400, null, null, 'SI')).toBeCloseTo(
+        2 * 20 * Math.tan((20 * Math.PI) / 180) * INCH_MM,
+        6,
+      );
     },
   );
 });

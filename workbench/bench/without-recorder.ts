@@ -23,7 +23,9 @@ const withoutRecorder: Plugin = {
 
 /** The worksheet functions as one module. */
 export interface Bundle {
-  readonly runs: Readonly<Record<'SCHEDULE' | 'CREWHOURS', (args: readonly unknown[]) => unknown[][]>>;
+  readonly runs: Readonly<
+    Record<'SCHEDULE' | 'CREWHOURS' | 'ALTERNATES' | 'CHANGES', (args: readonly unknown[]) => unknown[][]>
+  >;
 }
 
 /**
