@@ -1,3 +1,9 @@
+import { BadFile } from './bad-file';
+
+/** Rows and columns that a sheet can have. */
+export const SHEET_ROWS = 1_048_576;
+export const SHEET_COLUMNS = 16_384;
+
 /** A rectangle of cells, counted from 0, both ends included. */
 export interface Area {
   readonly top: number;
@@ -48,23 +54,27 @@ export function cellAddress(row: number, column: number): string {
  * Reads an address or a range.
  * @param text for example `B3` or `$A$1:C9`
  * @returns the rectangle
- * @throws {Error} where the text is neither
+ * @throws {BadFile} where the text is neither, or beyond the end of a sheet
  */
 export function parseArea(text: string): Area {
   const [first = '', last = first] = text.split(':');
   const from = CELL.exec(first);
   const to = CELL.exec(last);
   if (!from || !to) {
-    throw new Error(`"${text}" is not a cell or a range. Accepted: an address like B3 or A1:C9.`);
+    throw new BadFile(`"${text}" is not a cell or a range. Accepted: an address like B3 or A1:C9.`);
   }
   const rows = [Number(from[2]) - 1, Number(to[2]) - 1];
   const columns = [columnNumber(from[1] ?? ''), columnNumber(to[1] ?? '')];
-  return {
+  const area = {
     top: Math.min(...rows),
     left: Math.min(...columns),
     bottom: Math.max(...rows),
     right: Math.max(...columns),
   };
+  if (area.top < 0 || area.bottom >= SHEET_ROWS || area.right >= SHEET_COLUMNS) {
+    throw new BadFile(`"${text}" is beyond the end of a sheet. Accepted: A1 to XFD1048576.`);
+  }
+  return area;
 }
 
 /**
@@ -76,6 +86,15 @@ export function areaAddress(area: Area): string {
   const first = cellAddress(area.top, area.left);
   const last = cellAddress(area.bottom, area.right);
   return first === last ? first : `${first}:${last}`;
+}
+
+/**
+ * How many cells a rectangle has.
+ * @param area the rectangle
+ * @returns rows times columns
+ */
+export function cellsIn({ top, left, bottom, right }: Area): number {
+  return (bottom - top + 1) * (right - left + 1);
 }
 
 /**
