@@ -101,14 +101,44 @@ describe('the target of --out', () => {
     ['bid.xls', () => undefined, /does not end in \.xlsx/],
     ['bid.xlsm', () => undefined, /does not end in \.xlsx/],
     ['bid', () => undefined, /does not end in \.xlsx/],
-    ['folder.xlsx', () => { mkdirSync(at('folder.xlsx')); }, /is a folder\. Name a file in it/],
+    [
+      'folder.xlsx',
+      () => {
+        mkdirSync(at('folder.xlsx'));
+      },
+      /is a folder\. Name a file in it/,
+    ],
     ['none/bid.xlsx', () => undefined, /the folder is not there\. Make it first/],
     ['bid.xlsx/more.xlsx', () => undefined, /a part of the path is a file/],
-    ['dangling.xlsx', () => { symlinkSync(at('nothing'), at('dangling.xlsx')); }, /a link that leads nowhere/],
-    ['circle.xlsx', () => { symlinkSync(at('circle.xlsx'), at('circle.xlsx')); }, /a link that leads nowhere/],
-    ['device.xlsx', () => { symlinkSync('/dev/null', at('device.xlsx')); }, /does not end in \.xlsx|a device/],
+    [
+      'dangling.xlsx',
+      () => {
+        symlinkSync(at('nothing'), at('dangling.xlsx'));
+      },
+      /a link that leads nowhere/,
+    ],
+    [
+      'circle.xlsx',
+      () => {
+        symlinkSync(at('circle.xlsx'), at('circle.xlsx'));
+      },
+      /a link that leads nowhere/,
+    ],
+    [
+      'device.xlsx',
+      () => {
+        symlinkSync('/dev/null', at('device.xlsx'));
+      },
+      /does not end in \.xlsx|a device/,
+    ],
     ['pipe.xlsx', () => execFileSync('mkfifo', [at('pipe.xlsx')]), /a device or a pipe/],
-    ['notes.xlsx', () => { writeFileSync(at('notes.xlsx'), 'my notes'); }, /is there and is no workbook/],
+    [
+      'notes.xlsx',
+      () => {
+        writeFileSync(at('notes.xlsx'), 'my notes');
+      },
+      /is there and is no workbook/,
+    ],
     [
       'kept.xlsx',
       () => {
@@ -130,8 +160,18 @@ describe('the target of --out', () => {
 
   it.each<[string, () => void]>([
     ['bid.xlsx', () => undefined],
-    ['link.xlsx', () => { symlinkSync(bid, at('link.xlsx')); }],
-    ['hard.xlsx', () => { linkSync(bid, at('hard.xlsx')); }],
+    [
+      'link.xlsx',
+      () => {
+        symlinkSync(bid, at('link.xlsx'));
+      },
+    ],
+    [
+      'hard.xlsx',
+      () => {
+        linkSync(bid, at('hard.xlsx'));
+      },
+    ],
   ])('may not be the workbook itself, as %s', async (name, make) => {
     make();
     expect(await run(bid, '--out', at(name))).toBe(2);
