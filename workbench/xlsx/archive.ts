@@ -1,4 +1,4 @@
-import { buf as checksumOf } from 'crc-32';
+import crc32 from 'crc-32';
 import { inflateSync, zipSync, type Zippable } from 'fflate';
 import { BadFile } from './bad-file';
 import { megabytes, MOST_BYTES, MOST_FILE_BYTES, MOST_PART_BYTES, MOST_PARTS } from './limits';
@@ -41,7 +41,7 @@ function unpacked({ name, method, packed, size, checksum }: ZipEntry): Uint8Arra
       throw damagedPart(name);
     }
   }
-  if (bytes.length !== size || checksumOf(bytes) >>> 0 !== checksum) throw damagedPart(name);
+  if (bytes.length !== size || crc32.buf(bytes) >>> 0 !== checksum) throw damagedPart(name);
   return bytes;
 }
 
