@@ -1,9 +1,10 @@
-import type { BaseValueObject } from '@univerjs/preset-sheets-node-core';
+import type { BaseReferenceObject, BaseValueObject } from '@univerjs/preset-sheets-node-core';
 import { IUniverInstanceService, UniverInstanceType, type Univer, type Workbook } from '@univerjs/presets';
-import { IFormulaRuntimeService, Interpreter } from '@univerjs/presets/preset-sheets-core';
+import { IFormulaRuntimeService, Interpreter, Lexer } from '@univerjs/presets/preset-sheets-core';
 import { fromCellData, toEngine } from '../engine/engine-values';
 import { isCellError, type CellValue } from '../xlsx/cell-value';
-import { keepingOf } from './files/keeping';
+import { asksForTooMuch, keepingOf } from './files/keeping';
+import { ArrayValueObject, ErrorType, ErrorValueObject } from '#univer';
 
 const UNKNOWN = '#NAME?';
 
@@ -18,44 +19,58 @@ function goodValue(value: CellValue): boolean {
  */
 export function keepValues(univer: Univer): void {
   const injector = univer.__getInjector();
+  const lexer = injector.get(Lexer);
   const interpreter = injector.get(Interpreter);
-  const place = injector.get(IFormulaRuntimeService);
+  const runtime = injector.get(IFormulaRuntimeService);
   const books = injector.get(IUniverInstanceService);
+  const read = lexer.treeBuilder.bind(lexer);
+  lexer.treeBuilder = (formula, transformSuffix) =>
+    asksForTooMuch(formula) ? ErrorType.VALUE : read(formula, transformSuffix);
+  const here = (): string =>
+    [
+      runtime.currentUnitId,
+      runtime.currentSubUnitId,
+      String(runtime.currentRow),
+      String(runtime.currentColumn),
+    ].join(' ');
+  let failed: string | undefined;
   const run = interpreter.execute.bind(interpreter);
   interpreter.execute = (data) => {
-    const sheet = books
-      .getUnit<Workbook>(place.currentUnitId, UniverInstanceType.UNIVER_SHEET)
-      ?.getSheetBySheetId(place.currentSubUnitId);
-    const cell = sheet?.getCellRaw(place.currentRow, place.currentColumn);
-    const keeping = keepingOf(cell);
-    const saved = fromCellData(cell);
-    const isKept = keeping !== undefined && goodValue(saved);
-    if (isKept && keeping === 'always') return toEngine(saved);
-    let value: ReturnType<typeof run>;
     try {
-      value = run(data);
+      return run(data);
     } catch {
-      value = toEngine({ error: '#VALUE!' });
-      if (isKept) return toEngine(saved);
+      failed = here();
+      return ErrorValueObject.create(ErrorType.VALUE);
     }
-    if (!isKept) return value;
-    const isUnknown =
-      value.isValueObject() && (value as BaseValueObject).isError() && codeOf(value) === UNKNOWN;
+  };
+  const take = runtime.setRuntimeData.bind(runtime);
+  runtime.setRuntimeData = (value) => {
+    const cell = books
+      .getUnit<Workbook>(runtime.currentUnitId, UniverInstanceType.UNIVER_SHEET)
+      ?.getSheetBySheetId(runtime.currentSubUnitId)
+      ?.getCellRaw(runtime.currentRow, runtime.currentColumn);
+    const keeping = keepingOf(cell);
+    const saved = keeping === undefined ? null : fromCellData(cell);
+    const isOutOfReach = keeping === 'always' || failed === here() || isUnknown(value);
     // Without the mark of an array a formula gives one value, and no spill.
     const spills = keeping === 'single' && isSeveral(value);
-    return isUnknown || spills ? toEngine(saved) : value;
+    failed = undefined;
+    take(goodValue(saved) && (isOutOfReach || spills) ? toEngine(saved) : value);
   };
 }
 
 type Value = ReturnType<Interpreter['execute']>;
 
-function codeOf(value: Value): unknown {
-  return (value as BaseValueObject).getValue();
+function isUnknown(value: Value): boolean {
+  if (!value.isValueObject()) return false;
+  const single = value as BaseValueObject;
+  return single.isError() && single.getValue() === UNKNOWN;
 }
 
 function isSeveral(value: Value): boolean {
-  if (!value.isReferenceObject() && !(value.isValueObject() && (value as BaseValueObject).isArray()))
-    return false;
-  const grid = value as unknown as { getRowCount: () => number; getColumnCount: () => number };
-  return grid.getRowCount() > 1 || grid.getColumnCount() > 1;
+  if (value.isReferenceObject()) {
+    const { startRow, endRow, startColumn, endColumn } = (value as BaseReferenceObject).getRangePosition();
+    return endRow > startRow || endColumn > startColumn;
+  }
+  return value instanceof ArrayValueObject && value.getRowCount() * value.getColumnCount() > 1;
 }

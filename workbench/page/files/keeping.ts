@@ -18,7 +18,12 @@ const OUTSIDE = /(?<![\w.])(?:CELL|INFO|RTD|WEBSERVICE|STOCKHISTORY|GETPIVOTDATA
 // Half of a whole sheet; the spreadsheet would take every cell of it in hand.
 const MOST_READ = 100_000_000;
 
-function asksForTooMuch(formula: string): boolean {
+/**
+ * Whether a formula names most of a sheet.
+ * @param formula the formula
+ * @returns true where working it out would take every cell of the sheet in hand
+ */
+export function asksForTooMuch(formula: string): boolean {
   if (!formula.includes(':')) return false;
   return readsOf(formula, '').reads.some(({ area }) => cellsIn(area) > MOST_READ);
 }
