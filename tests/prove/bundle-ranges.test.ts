@@ -117,33 +117,39 @@ function argument(random: Random, matrix: boolean): Argument {
   return Array.from({ length: 1 + random.below(5) }, () => Array.from({ length: width }, () => cell(random)));
 }
 
-it(`${String(RANGES)} ranges, seed ${String(SEED)}, each give a value or our error`, () => {
-  const random = new Random(SEED);
-  const functions = [...loadBundle(join(import.meta.dirname, '..', '..', 'dist')).values()];
-  let [values, errors] = [0, 0];
-  for (let count = 0; count < RANGES; count += 1) {
-    const called = random.of(functions);
-    const given = called.metadata.parameters.map(({ name, dimensionality }) =>
-      name === 'walls' && random.percent(80) ? walls(random) : argument(random, dimensionality === 'matrix'),
-    );
-    const { result } = callFunction(called, given);
-    const cells = Array.isArray(result) ? result.flat() : [result];
-    for (const each of cells) {
-      const said = `${called.metadata.id} of ${JSON.stringify(given)} gave ${JSON.stringify(each)}`;
-      if (isCellError(each)) {
-        if (!isErrorCode(each.error)) throw new Error(said);
-        // An error of an argument is handed on as it is; ours says why, and never in the words of the language.
-        if (/undefined|is not a function|Cannot read|\[object/.test(each.message ?? ''))
-          throw new Error(said);
-      } else if (typeof each === 'number' && !Number.isFinite(each)) throw new Error(said);
+it(
+  `${String(RANGES)} ranges, seed ${String(SEED)}, each give a value or our error`,
+  { timeout: Math.max(60_000, RANGES * 20) },
+  () => {
+    const random = new Random(SEED);
+    const functions = [...loadBundle(join(import.meta.dirname, '..', '..', 'dist')).values()];
+    let [values, errors] = [0, 0];
+    for (let count = 0; count < RANGES; count += 1) {
+      const called = random.of(functions);
+      const given = called.metadata.parameters.map(({ name, dimensionality }) =>
+        name === 'walls' && random.percent(80)
+          ? walls(random)
+          : argument(random, dimensionality === 'matrix'),
+      );
+      const { result } = callFunction(called, given);
+      const cells = Array.isArray(result) ? result.flat() : [result];
+      for (const each of cells) {
+        const said = `${called.metadata.id} of ${JSON.stringify(given)} gave ${JSON.stringify(each)}`;
+        if (isCellError(each)) {
+          if (!isErrorCode(each.error)) throw new Error(said);
+          // An error of an argument is handed on as it is; ours says why, and never in the words of the language.
+          if (/undefined|is not a function|Cannot read|\[object/.test(each.message ?? ''))
+            throw new Error(said);
+        } else if (typeof each === 'number' && !Number.isFinite(each)) throw new Error(said);
+      }
+      if (!Array.isArray(result) && isCellError(result)) errors += 1;
+      else values += 1;
     }
-    if (!Array.isArray(result) && isCellError(result)) errors += 1;
-    else values += 1;
-  }
-  expect(values + errors).toBe(RANGES);
-  expect(values).toBeGreaterThan(RANGES / 20);
-  expect(errors).toBeGreaterThan(RANGES / 20);
-});
+    expect(values + errors).toBe(RANGES);
+    expect(values).toBeGreaterThan(RANGES / 20);
+    expect(errors).toBeGreaterThan(RANGES / 20);
+  },
+);
 
 describe('names and numbers of other places', () => {
   const bundle = loadBundle(join(import.meta.dirname, '..', '..', 'dist'));

@@ -107,9 +107,12 @@ const PARTS: Readonly<Record<string, (parts: Map<string, Uint8Array>, random: Ra
   },
   cyclic: (parts, random) => {
     const links = [...parts.keys()].filter((path) => path.endsWith('.rels'));
+    if (links.length === 0) return;
     const path = random.of(links);
     const targets = [...parts.keys()].map((each) => `/${each}`);
-    const text = partText(parts, path).replace(/Target="[^"]*"/g, () => `Target="${random.of(targets)}"`);
+    const text = Buffer.from(parts.get(path) ?? [])
+      .toString()
+      .replace(/Target="[^"]*"/g, () => `Target="${random.of(targets)}"`);
     parts.set(path, partBytes(text));
   },
   noise: (parts, random) => {

@@ -7,7 +7,7 @@ import { tokensOf } from '../../src/review/audit/tokens';
 import { placeKey, SPARE_COLUMNS, SPARE_ROWS, type EngineResults } from './engine';
 import { readsOf } from './formula-reads';
 import { FormulaGraph, type Node } from './needed';
-import { hasCachedValue, type Refusal } from './recalculate';
+import { hasCachedValue, type Refusal } from './refusal';
 import { BadReference } from './structured-references';
 import { washdownCalls } from './washdown-names';
 

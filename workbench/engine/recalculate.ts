@@ -14,6 +14,7 @@ import {
 } from './engine';
 import { cellsInTheWay, withReasons } from './explain-error';
 import { FormulaScope, type Kept, type Scope } from './formula-scope';
+import { hasCachedValue, type Refusal } from './refusal';
 import { withSingleCells } from './single-cells';
 import { withoutSpillReferences } from './spill-references';
 import { BadReference, withoutStructuredReferences } from './structured-references';
@@ -60,13 +61,6 @@ interface Prepared {
   readonly refused: Map<string, Refusal>;
 }
 
-/** Why a formula is not handed to the engine. */
-export interface Refusal {
-  readonly error: CellError;
-  /** Whether the formula is wrong in itself, and not only out of the engine's reach. */
-  readonly wrong: boolean;
-}
-
 function engineFormula(
   formula: string,
   book: Book,
@@ -96,15 +90,6 @@ function functionNames(formula: string): string[] {
     return code;
   });
   return names;
-}
-
-/**
- * Whether a cell was saved with a good value.
- * @param cell the cell
- * @returns false for an error too
- */
-export function hasCachedValue(cell: BookCell): boolean {
-  return cell.value !== null && !isCellError(cell.value);
 }
 
 function spillCells(sheet: BookSheet, frozen: (cell: BookCell) => boolean): Set<string> {
