@@ -1,6 +1,6 @@
 import { cellAddress, cellsIn, contains, parseArea, type Area } from '../xlsx/address';
 import type { Book, BookCell, BookSheet } from '../xlsx/book';
-import { isCellError, type CellError, type CellValue } from '../xlsx/cell-value';
+import type { CellError, CellValue } from '../xlsx/cell-value';
 import { rewriteCode } from '../xlsx/formula-text';
 import type { Bundle } from './bundle';
 import { callFunction, type Argument } from './call';
