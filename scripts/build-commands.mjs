@@ -4,6 +4,7 @@ import { build } from 'esbuild';
 import { writeDemos } from '../workbench/demo/write-demos';
 import { loadBundle } from '../workbench/engine/load-bundle';
 import { buildPage } from '../workbench/serve/build-page';
+import { inPlaceOf } from '../workbench/serve/in-place-of';
 import { COMMANDS, MADE_OF, madeOf, root } from './built.mjs';
 
 const PAGE = join(root, 'out', 'workbench');
@@ -33,8 +34,10 @@ async function buildCommands() {
 
 /** The page with the demo workbooks beside it. */
 async function buildWorkbench() {
-  await buildPage(root, PAGE);
-  await writeDemos(PAGE, loadBundle(join(root, 'dist')));
+  await inPlaceOf(PAGE, async (folder) => {
+    await buildPage(root, folder);
+    await writeDemos(folder, loadBundle(join(root, 'dist')));
+  });
 }
 
 const made = madeOf();

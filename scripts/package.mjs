@@ -1,8 +1,9 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { root } from './built.mjs';
+import { noticesOf, shippedPackages } from './licence-notices.mjs';
 
 const FOLDER = 'out/package';
 const USE = 'npm run package -- --url https://your.server/washdown';
@@ -41,6 +42,7 @@ const { status } = spawnSync(
   { cwd: root, stdio: ['ignore', 2, 2] },
 );
 if (status !== 0) process.exit(status ?? 1);
+writeFileSync(join(root, FOLDER, 'licences.txt'), noticesOf(shippedPackages(root)));
 console.log(`${FOLDER}/ is ready to be served at ${address}.
 
 1. Copy what is in it to that web server: ${address}/support.html must open in a browser.

@@ -22,7 +22,10 @@ async function serve(): Promise<void> {
   if (!readFileSync(MANIFEST, 'utf8').includes(`"${ADDRESS}/`)) {
     throw new Error(`dist/ was built for another address than ${ADDRESS}: npm run build`);
   }
-  const server = createServer(certificate(thisMachine), filesOf(DIST)).listen(PORT, 'localhost');
+  const server = createServer(certificate(thisMachine), filesOf(DIST, { others: true })).listen(
+    PORT,
+    'localhost',
+  );
   await once(server, 'listening');
   console.log(register(thisMachine, MANIFEST));
   console.log(

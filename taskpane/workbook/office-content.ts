@@ -1,7 +1,9 @@
 import type { Block, CellContent, Formula } from './port';
 
 // What the host would take for a formula, a number, a date, a truth value or an error, had a user typed it.
-const WOULD_BE_TAKEN_FOR_SOMETHING = /^(['=+\-@#.,($€£¥\d\s]|(true|false)$)/i;
+// Also where the words or signs of another language or width are read: Jan 5, CHF 5, ＝1.
+const WOULD_BE_TAKEN_FOR_SOMETHING =
+  /^(['=+\-@#.,(\p{Sc}\p{N}\s＝＋－＠＃（]|(true|false)$|[\p{L}]{3,9}\.?[\s\-/]*\p{N})/iu;
 
 /**
  * Rows as the host takes them for writing: a text stays the text that it is, whatever it looks like.

@@ -20,12 +20,13 @@ beforeAll(async () => {
   // The tables that the examples name, and a sheet for each example, so that no spill is in the way of another.
   const tables = book.sheets.filter(({ name }) => ['Walls', 'Baseline', 'Factors'].includes(name));
   const examples = worksheetFunctions.map(({ name, example }): BookSheet => ({
-    name,
+    // Sheets are known whatever the case, and a table stands on one named like a function.
+    name: `Example ${name}`,
     part: '',
     cells: new Map([['A1', { row: 0, column: 0, value: null, formula: example.slice(1) }]]),
   }));
   const worked = await recalculate({ ...book, sheets: [...tables, ...examples] }, bundle);
-  results = new Map(worked.map((each) => [each.sheet, each]));
+  results = new Map(worked.map((each) => [each.sheet.replace('Example ', ''), each]));
 });
 
 describe('the example of each worksheet function, on the demo workbook', () => {

@@ -22,8 +22,8 @@ const spread = (ranges: unknown[][], seed = 1) =>
 describe('ranges of crew-hours and price', () => {
   it('come to the closed form where labour alone has a range', () => {
     // Nothing but labour is priced, so price = hours * p with p triangular over 40, 50, 80.
-    const { price, crewHours } = spread([['price.labour', 40, 50, 80]]);
-    const hours = crewHours.threePoint.likely * PERSONS;
+    const { price, laborHours } = spread([['price.labour', 40, 50, 80]]);
+    const hours = laborHours.threePoint.likely * PERSONS;
     expect(price.threePoint).toEqual({ low: hours * 40, likely: hours * 50, high: hours * 80 });
     // Mean (a + b + c) / 3, variance (a2 + b2 + c2 - ab - ac - bc) / 18; four standard errors of the mean allowed.
     const mean = (40 + 50 + 80) / 3;
@@ -35,17 +35,17 @@ describe('ranges of crew-hours and price', () => {
     expect(Math.abs(price.drawn.high / hours - (80 - Math.sqrt(0.1 * 40 * 30)))).toBeLessThan(0.5);
     // Hours do not depend on a price.
     const ofCrew = hours / PERSONS;
-    expect(crewHours.drawn).toEqual({ low: ofCrew, likely: ofCrew, high: ofCrew });
+    expect(laborHours.drawn).toEqual({ low: ofCrew, likely: ofCrew, high: ofCrew });
   });
 
   it('go from the ends that give less to the ends that give more, whichever way a factor works', () => {
     // Faster scraping gives fewer hours: 1000 / rate, half of it for a crew of two, by the 50-minute
     // hour and grossed up by set-up 8 / 7.25; the rest of the wall stays.
-    const { crewHours } = spread([['rate.scrape.moderate', 100, 200, 400]]);
+    const { laborHours } = spread([['rate.scrape.moderate', 100, 200, 400]]);
     const each = (60 / 50 / PERSONS) * (8 / 7.25);
-    const others = crewHours.threePoint.likely - (1000 / 200) * each;
-    expect(crewHours.threePoint.low).toBeCloseTo(others + (1000 / 400) * each, 9);
-    expect(crewHours.threePoint.high).toBeCloseTo(others + (1000 / 100) * each, 9);
+    const others = laborHours.threePoint.likely - (1000 / 200) * each;
+    expect(laborHours.threePoint.low).toBeCloseTo(others + (1000 / 400) * each, 9);
+    expect(laborHours.threePoint.high).toBeCloseTo(others + (1000 / 100) * each, 9);
   });
 
   it('rank the factors by what they move', () => {
@@ -79,9 +79,9 @@ describe('ranges of crew-hours and price', () => {
       ),
     );
     const ranges = readRanges([['teams', 1, 2, 3]], 'US');
-    const { crewHours } = spreadOf(high, factors, ranges, { draws: 2000, seed: 1, rankBy: 'crewHours' });
-    expect(crewHours.threePoint.high).toBeGreaterThan(crewHours.threePoint.likely);
-    expect(crewHours.drawn).toEqual(crewHours.threePoint);
+    const { laborHours } = spreadOf(high, factors, ranges, { draws: 2000, seed: 1, rankBy: 'laborHours' });
+    expect(laborHours.threePoint.high).toBeGreaterThan(laborHours.threePoint.likely);
+    expect(laborHours.drawn).toEqual(laborHours.threePoint);
   });
 
   it('take a share between two draws in proportion', () => {
@@ -94,9 +94,9 @@ describe('ranges of crew-hours and price', () => {
     const most = 80 - Math.sqrt((1 - second) * 40 * 30);
     const ranges = readRanges([['price.labour', 40, 50, 80]], 'US');
     const of = (draws: number) => {
-      const { price, crewHours } = spreadOf(zones, factors, ranges, { draws, seed: 1, rankBy: 'price' });
+      const { price, laborHours } = spreadOf(zones, factors, ranges, { draws, seed: 1, rankBy: 'price' });
       const { low, likely, high } = price.drawn;
-      return [low, likely, high].map((value) => value / crewHours.threePoint.likely / PERSONS);
+      return [low, likely, high].map((value) => value / laborHours.threePoint.likely / PERSONS);
     };
     const [low, likely, high] = of(2);
     expect(low).toBeCloseTo(least + 0.1 * (most - least), 9);
@@ -108,7 +108,7 @@ describe('ranges of crew-hours and price', () => {
   it('are the same for the same seed, and others for another', () => {
     const ranges = [['rinse.perArea', 0.4, 0.6, 0.8]];
     expect(spread(ranges, 7)).toEqual(spread(ranges, 7));
-    expect(spread(ranges, 8).crewHours.mean).not.toBe(spread(ranges, 7).crewHours.mean);
+    expect(spread(ranges, 8).laborHours.mean).not.toBe(spread(ranges, 7).laborHours.mean);
   });
 
   it('come to the same step by step: one for each factor, one for each draw', () => {
@@ -140,12 +140,12 @@ describe('ranges of crew-hours and price', () => {
       ],
       'US',
     );
-    const { price, crewHours, swings } = spreadOf(zones, acid, ranges, {
+    const { price, laborHours, swings } = spreadOf(zones, acid, ranges, {
       draws: DRAWS,
       seed: 1,
       rankBy: 'price',
     });
-    for (const { drawn, mean } of [price, crewHours]) {
+    for (const { drawn, mean } of [price, laborHours]) {
       expect([drawn.low, drawn.likely, drawn.high, mean]).toEqual([NaN, NaN, NaN, NaN]);
     }
     expect(swings.map(({ id, high }) => [id, Number.isNaN(high)])).toEqual([

@@ -103,7 +103,7 @@ it('the server gives the files of its folder and nothing outside of it', async (
   writeFileSync(join(home, 'secret.json'), '{}');
   writeFileSync(join(home, 'served', 'functions.json'), '{"functions":[]}');
   writeFileSync(join(home, 'served', 'assets', 'a.png'), 'png');
-  const server = createServer(filesOf(join(home, 'served'))).listen(0, '127.0.0.1');
+  const server = createServer(filesOf(join(home, 'served'), { others: true })).listen(0, '127.0.0.1');
   await once(server, 'listening');
   const { port } = server.address() as AddressInfo;
   // Not fetch, which would tidy a path up before it is asked for.

@@ -86,7 +86,7 @@ describe('npm run estimate', () => {
     const other = join(folder, 'other.xlsx');
     expect(await run(path, '--out', other)).toBe(0);
     expect(readFileSync(path)).toEqual(Buffer.from(bytes));
-    expect(await run(path)).toBe(0);
+    expect(await run(path, '--in-place')).toBe(0);
     expect(readFileSync(path)).toEqual(readFileSync(other));
     expect(readFileSync(path)).not.toEqual(Buffer.from(bytes));
     expect(readdirSync(folder).sort()).toEqual(['bid.xlsx', 'other.xlsx']);
@@ -136,6 +136,10 @@ describe('npm run estimate', () => {
     [['a.xlsx', '--jsn'], 'Unknown option --jsn'],
     [['a.xlsx', '--out'], '--out needs the name of a file'],
     [['a.xlsx', '--out='], '--out needs the name of a file'],
+    [['a.xlsx', '--out', '--json'], '--out needs the name of a file'],
+    [['a.xlsx', '--out', 'b.xlsx', '--out', 'c.xlsx'], '--out is given twice'],
+    [['a.xlsx', '--json=yes'], 'Unknown option --json'],
+    [['a.xlsx', '--out', 'b.xlsx', '--in-place'], 'say two things'],
   ])('refuses the command line %j', async (args, reason) => {
     expect(await run(...args)).toBe(2);
     expect(err).toContain(reason);

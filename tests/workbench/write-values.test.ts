@@ -12,7 +12,7 @@ async function estimated(
   rows: string,
   extra = '',
 ): Promise<{ before: Archive; after: Archive; bid: string }> {
-  const before = rawArchive([WALLS, { name: 'Bid', rows }], extra);
+  const before = rawArchive([WALLS, { name: 'Bid', rows }], extra, ['shared']);
   const { archive } = await estimateBook(before, fakeBundle());
   const after = openArchive(packArchive(archive));
   return { before, after, bid: /<sheetData>(.*)<\/sheetData>/.exec(partText(after, BID))?.[1] ?? '' };

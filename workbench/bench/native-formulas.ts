@@ -353,7 +353,7 @@ export async function nativeFormulas(
       ),
     },
   ];
-  const engine = new Engine(sheets, [], [], () => null);
+  const engine = new Engine(sheets, [], () => null);
   const passes: number[] = [];
   const results = await engine.calculate(() => passes.push(performance.now()));
   engine.dispose();

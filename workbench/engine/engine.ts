@@ -5,15 +5,14 @@ import type {
 } from '@univerjs/preset-sheets-node-core';
 import type { ICellData, IObjectMatrixPrimitiveType, Nullable } from '@univerjs/presets';
 import { cellAddress } from '../xlsx/address';
-import type { BookName } from '../xlsx/book';
 import type { CellValue } from '../xlsx/cell-value';
 import type { Argument } from './call';
+import { onFailure, stayWithTheirCells } from './engine-failures';
 import { fromCellData, toArgument, toCellData, toEngine } from './engine-values';
 import {
   BaseFunction,
   FormulaDataModel,
   ICalculateFormulaService,
-  IDefinedNamesService,
   IFunctionService,
   LocaleType,
   Univer,
@@ -53,8 +52,8 @@ export type EngineResults = ReadonlyMap<string, CellValue | CellValue[][]>;
 const UNIT = 'book';
 
 // Room for spills below and beside what the sheets hold.
-const SPARE_ROWS = 5_000;
-const SPARE_COLUMNS = 200;
+export const SPARE_ROWS = 5_000;
+export const SPARE_COLUMNS = 200;
 const MOST_ROWS = 1_048_576;
 const MOST_COLUMNS = 16_384;
 
@@ -100,16 +99,10 @@ export class Engine {
   /**
    * Puts the workbook into the engine.
    * @param sheets the cells
-   * @param names the defined names, in the engine's terms
    * @param functions ids of the worksheet functions, as `WASH.` precedes them
    * @param call runs one of them
    */
-  constructor(
-    sheets: readonly EngineSheet[],
-    names: readonly BookName[],
-    functions: readonly string[],
-    call: Caller,
-  ) {
+  constructor(sheets: readonly EngineSheet[], functions: readonly string[], call: Caller) {
     this.#sheets = sheets;
     this.#univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} } });
     const sheetName = (id: Nullable<string>): string => (id ? (sheets[Number(id.slice(5))]?.name ?? '') : '');
@@ -139,14 +132,7 @@ export class Engine {
         ]),
       ),
     });
-    const defined = this.#univer.__getInjector().get(IDefinedNamesService);
-    for (const [index, each] of names.entries()) {
-      defined.registerDefinedName(UNIT, {
-        id: `name${String(index)}`,
-        name: each.name,
-        formulaOrRefString: each.formula,
-      });
-    }
+    stayWithTheirCells(this.#univer);
   }
 
   /**
@@ -187,7 +173,8 @@ export class Engine {
   ): Promise<IAllRuntimeData> {
     const injector = this.#univer.__getInjector();
     const service = injector.get(ICalculateFormulaService);
-    const done = new Promise<IAllRuntimeData>((resolve) => {
+    const done = new Promise<IAllRuntimeData>((resolve, reject) => {
+      onFailure(service, reject);
       const subscription = service.executionCompleteListener$.subscribe((data) => {
         subscription.unsubscribe();
         // The engine empties its own containers right after this.

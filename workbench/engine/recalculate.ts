@@ -1,6 +1,6 @@
-import { cellAddress, parseArea, type Area } from '../xlsx/address';
-import type { Book, BookCell, BookName, BookSheet } from '../xlsx/book';
-import { isCellError, type CellError, type CellValue } from '../xlsx/cell-value';
+import { cellAddress, cellsIn, contains, parseArea, type Area } from '../xlsx/address';
+import type { Book, BookCell, BookSheet } from '../xlsx/book';
+import type { CellError, CellValue } from '../xlsx/cell-value';
 import { rewriteCode } from '../xlsx/formula-text';
 import type { Bundle } from './bundle';
 import { callFunction, type Argument } from './call';
@@ -13,9 +13,13 @@ import {
   type EngineSheet,
 } from './engine';
 import { cellsInTheWay, withReasons } from './explain-error';
+import { FormulaScope, type Kept, type Scope } from './formula-scope';
+import { hasCachedValue, type Refusal } from './refusal';
+import { withSingleCells } from './single-cells';
 import { withoutSpillReferences } from './spill-references';
 import { BadReference, withoutStructuredReferences } from './structured-references';
-import { readableFormula } from './washdown-names';
+import { readableFormula, washdownCalls } from './washdown-names';
+import { namesByKey, withoutNames, type Names } from './without-names';
 
 /** A call of a worksheet function while a cell was calculated. */
 export interface RecordedCall {
@@ -40,6 +44,11 @@ export interface FormulaResult {
 
 const FUNCTION_NAME = /(?<![\p{L}\p{N}_.\\])([\p{L}_][\p{L}\p{N}_.]*)\s*\(/gu;
 const EXTERNAL = /\[\d+\]/;
+const SPILL = /ANCHORARRAY\(|\d#/i;
+
+// Twice what may be typed: a file may store a formula with longer names.
+const LONGEST_FORMULA = 16_384;
+const TOO_LONG = 'The formula is too long to be worked out here.';
 
 // Spilled ranges that formulas refer to as a whole settle in a few rounds.
 const MOST_ROUNDS = 6;
@@ -52,24 +61,26 @@ interface Prepared {
   readonly refused: Map<string, Refusal>;
 }
 
-interface Refusal {
-  readonly error: CellError;
-  /** Whether the formula is wrong in itself, and not only out of the engine's reach. */
-  readonly wrong: boolean;
-}
-
 function engineFormula(
   formula: string,
   book: Book,
+  names: Names,
   sheet: string,
-  cell: Pick<BookCell, 'row' | 'column'>,
+  cell: Pick<BookCell, 'row' | 'column' | 'array'>,
   areaOf: AreaOf,
 ): string {
-  const spilled = withoutSpillReferences(readableFormula(formula), sheet, areaOf);
-  const place = { sheet, row: cell.row, column: cell.column };
-  const plain = withoutStructuredReferences(spilled, book.tables, place);
+  if (formula.length > LONGEST_FORMULA) throw new BadReference(TOO_LONG);
+  const { row, column } = cell;
+  const prepared = (text: string, own: string): string => {
+    const spilled = withoutSpillReferences(readableFormula(text), own, areaOf);
+    return withoutStructuredReferences(spilled, book.tables, { sheet, row, column });
+  };
+  const named = withoutNames(prepared(formula, sheet), sheet, names, prepared);
   // Newer functions are stored with a prefix that is no part of their name.
-  return rewriteCode(plain, (code) => code.replace(/_xlfn\.|_xlws\.|_xlpm\./gi, ''));
+  const plain = rewriteCode(named, (code) => code.replace(/_xlfn\.|_xlws\.|_xlpm\./gi, ''));
+  // A reference to a whole spill asks for an array whatever the mark.
+  const isArray = cell.array || SPILL.test(formula) || washdownCalls(plain).length > 0;
+  return isArray ? plain : withSingleCells(plain, row, column);
 }
 
 function functionNames(formula: string): string[] {
@@ -81,48 +92,50 @@ function functionNames(formula: string): string[] {
   return names;
 }
 
-function hasCachedValue(cell: BookCell): boolean {
-  return cell.value !== null && !isCellError(cell.value);
-}
-
 function spillCells(sheet: BookSheet, frozen: (cell: BookCell) => boolean): Set<string> {
   const filled = new Set<string>();
   for (const cell of sheet.cells.values()) {
-    const { array, row, column } = cell;
+    const { array } = cell;
     if (!array || frozen(cell)) continue;
-    for (let r = array.top; r <= array.bottom; r += 1) {
-      for (let c = array.left; c <= array.right; c += 1) {
-        const address = cellAddress(r, c);
-        // Only values stand in a spill; a formula there is somebody's own.
-        if ((r !== row || c !== column) && sheet.cells.get(address)?.formula === undefined)
-          filled.add(address);
-      }
+    for (const [address, other] of cellsWithin(sheet, array)) {
+      // Only values stand in a spill; a formula there is somebody's own.
+      if (other !== cell && other.formula === undefined) filled.add(address);
     }
   }
   return filled;
 }
 
-function prepare(book: Book, areaOf: AreaOf, knows: (name: string) => boolean): Prepared {
+/** The cells of a sheet within an area, whichever of the two is quicker to go through. */
+function cellsWithin(sheet: BookSheet, area: Area): [string, BookCell][] {
+  if (cellsIn(area) > sheet.cells.size) {
+    return [...sheet.cells].filter(([, { row, column }]) => contains(area, row, column));
+  }
+  const found: [string, BookCell][] = [];
+  for (let row = area.top; row <= area.bottom; row += 1) {
+    for (let column = area.left; column <= area.right; column += 1) {
+      const address = cellAddress(row, column);
+      const cell = sheet.cells.get(address);
+      if (cell) found.push([address, cell]);
+    }
+  }
+  return found;
+}
+
+function prepare(
+  book: Book,
+  plainOf: (sheet: BookSheet, cell: BookCell, formula: string) => string,
+  knows: (name: string) => boolean,
+  scope: Scope,
+): Prepared {
   const refused = new Map<string, Refusal>();
   const sheets = book.sheets.map((sheet): EngineSheet => {
     const formulas = new Map<BookCell, string>();
     for (const [address, cell] of sheet.cells) {
-      if (cell.formula === undefined || cell.dataTable) continue;
       const key = placeKey(sheet.name, address);
-      if (EXTERNAL.test(cell.formula)) {
-        const message = 'The formula reads another workbook, which is not opened here.';
-        refused.set(key, { error: { error: '#REF!', message }, wrong: false });
-        continue;
-      }
-      try {
-        const formula = engineFormula(cell.formula, book, sheet.name, cell, areaOf);
-        const refusal = refusalOf(formula, knows);
-        if (refusal) refused.set(key, refusal);
-        else formulas.set(cell, formula);
-      } catch (cause) {
-        if (!(cause instanceof BadReference)) throw cause;
-        refused.set(key, { error: { error: '#REF!', message: cause.message }, wrong: true });
-      }
+      if (cell.formula === undefined || cell.dataTable || !scope.needed.has(key)) continue;
+      const refusal = scope.refused.get(key) ?? refusalIn(sheet, cell, plainOf, knows);
+      if (typeof refusal === 'string') formulas.set(cell, refusal);
+      else refused.set(key, refusal);
     }
     const former = spillCells(sheet, (cell) => !formulas.has(cell));
     const cells: EngineCell[] = [];
@@ -138,6 +151,29 @@ function prepare(book: Book, areaOf: AreaOf, knows: (name: string) => boolean): 
     return { name: sheet.name, cells };
   });
   return { sheets, refused };
+}
+
+/** The formula for the engine, or why it cannot have it. */
+function refusalIn(
+  sheet: BookSheet,
+  cell: BookCell,
+  plainOf: (sheet: BookSheet, cell: BookCell, formula: string) => string,
+  knows: (name: string) => boolean,
+): string | Refusal {
+  const { formula = '' } = cell;
+  if (EXTERNAL.test(formula)) {
+    const message = 'The formula reads another workbook, which is not opened here.';
+    return { error: { error: '#REF!', message }, wrong: false };
+  }
+  try {
+    const plain = plainOf(sheet, cell, formula);
+    return refusalOf(plain, knows) ?? plain;
+  } catch (cause) {
+    if (!(cause instanceof BadReference)) throw cause;
+    // What is not ours is left to whoever made it.
+    const wrong = washdownCalls(formula).length > 0;
+    return { error: { error: '#REF!', message: cause.message }, wrong };
+  }
 }
 
 function noFunction(name: string): CellError {
@@ -156,37 +192,16 @@ function refusalOf(formula: string, knows: (name: string) => boolean): Refusal |
   return undefined;
 }
 
-function usableNames(book: Book): BookName[] {
-  return book.names.flatMap((each) => {
-    // Print areas and the like are no names to calculate with.
-    if (each.name.startsWith('_xlnm.')) return [];
-    try {
-      return [
-        {
-          ...each,
-          formula: engineFormula(
-            each.formula,
-            book,
-            each.sheet ?? '',
-            { row: -1, column: -1 },
-            () => undefined,
-          ),
-        },
-      ];
-    } catch (cause) {
-      if (cause instanceof BadReference) return [];
-      throw cause;
-    }
-  });
-}
-
 /**
- * Calculates every formula of a workbook, the worksheet functions by running the bundle.
+ * Calculates the Washdown formulas of a workbook, what they depend on and what depends on them, the worksheet
+ * functions by running the bundle. Every other formula keeps the value that it was saved with.
  * @param book the workbook
  * @param bundle the built functions
- * @returns what each formula came to, sheet by sheet
+ * @param fill whether formulas that were never calculated are calculated as well
+ * @returns what each of those formulas came to, sheet by sheet
+ * @throws {BadFile} where that is more than can be worked out here
  */
-export async function recalculate(book: Book, bundle: Bundle): Promise<FormulaResult[]> {
+export async function recalculate(book: Book, bundle: Bundle, fill = false): Promise<FormulaResult[]> {
   const calls = new Map<string, RecordedCall[]>();
   const call = (id: string, place: CallPlace, args: readonly Argument[]): CellValue | CellValue[][] => {
     const called = bundle.get(id);
@@ -197,29 +212,48 @@ export async function recalculate(book: Book, bundle: Bundle): Promise<FormulaRe
     return outcome.result;
   };
   const ids = [...bundle.keys()];
-  const names = usableNames(book);
-  const probe = new Engine([], [], ids, call);
+  const names = namesByKey(book.names);
+  const probe = new Engine([], ids, call);
   const knows = (name: string): boolean => probe.knows(name);
+  const formulaOf = (sheet: BookSheet, cell: BookCell, formula: string, areaOf: AreaOf): string =>
+    engineFormula(formula, book, names, sheet.name, cell, areaOf);
+  const formulas = new FormulaScope(
+    book,
+    (sheet, cell, formula) => formulaOf(sheet, cell, formula, () => undefined),
+    fill,
+  );
 
   let results: EngineResults = new Map();
   let areas = savedAreas(book);
   let refused: Prepared['refused'] = new Map();
+  let scope = formulas.scope(areas, new Map());
+  let kept: Kept = new Map();
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const asked = new Map<string, Area | undefined>();
-    const prepared = prepare(book, remembering(areas, asked), knows);
+    const areaOf = remembering(areas, asked);
+    const plainOf = (sheet: BookSheet, cell: BookCell, formula: string): string =>
+      formulaOf(sheet, cell, formula, areaOf);
+    const prepared = prepare(book, plainOf, knows, scope);
     ({ refused } = prepared);
-    const engine = new Engine(prepared.sheets, names, ids, call);
-    results = await engine.calculate(() => {
-      // Calls of earlier passes may have read cells that were not calculated yet.
-      calls.clear();
-    });
-    engine.dispose();
+    const engine = new Engine(prepared.sheets, ids, call);
+    try {
+      results = await engine.calculate(() => {
+        // Calls of earlier passes may have read cells that were not calculated yet.
+        calls.clear();
+      });
+    } finally {
+      engine.dispose();
+    }
     const next = calculatedAreas(results);
-    if ([...asked].every(([key, area]) => JSON.stringify(next.get(key)) === JSON.stringify(area))) break;
+    const before = scope.needed.size + kept.size;
+    kept = formulas.unfit(results, refused, scope, kept);
+    scope = formulas.scope(next, kept);
+    const settled = [...asked].every(([key, area]) => JSON.stringify(next.get(key)) === JSON.stringify(area));
     areas = next;
+    if (settled && scope.needed.size + kept.size === before) break;
   }
   probe.dispose();
-  return collect(book, results, refused, calls);
+  return collect(book, results, refused, calls, scope.needed);
 }
 
 type Areas = ReadonlyMap<string, Area>;
@@ -273,6 +307,7 @@ function collect(
   results: EngineResults,
   refused: ReadonlyMap<string, Refusal>,
   calls: ReadonlyMap<string, readonly RecordedCall[]>,
+  needed: ReadonlySet<string>,
 ): FormulaResult[] {
   const found: FormulaResult[] = [];
   for (const sheet of book.sheets) {
@@ -280,6 +315,7 @@ function collect(
       const { row, column, formula, array } = cell;
       if (formula === undefined || cell.dataTable) continue;
       const key = placeKey(sheet.name, address);
+      if (!needed.has(key)) continue;
       const refusal = refused.get(key);
       const own = calls.get(key) ?? [];
       const blocked = (): string => {

@@ -11,17 +11,21 @@ const sheets = require('@univerjs/preset-sheets-node-core') as typeof Sheets;
 export const { CellValueType, Univer, LocaleType, UniverInstanceType, ObjectMatrix } = presets;
 export const {
   ArrayValueObject,
+  AstTreeBuilder,
   BaseFunction,
   BooleanValueObject,
   ErrorType,
   ErrorValueObject,
   FormulaDataModel,
   ICalculateFormulaService,
-  IDefinedNamesService,
   IFunctionService,
+  Interpreter,
+  Lexer,
+  LexerNode,
   NumberValueObject,
   StringValueObject,
   UniverFormulaEnginePlugin,
   UniverSheetsPlugin,
 } = sheets;
 export type { Univer as UniverInstance } from '@univerjs/presets';
+export type { ICalculateFormulaService as CalculateFormulaService } from '@univerjs/preset-sheets-node-core';

@@ -48,7 +48,7 @@ export async function estimateBook(archive: Archive, bundle: Bundle, fill = fals
   if (!any) {
     throw new BadFile('The workbook has no Washdown formula: no cell calls a function such as WASH.WATER.');
   }
-  const results = await recalculate(book, bundle);
+  const results = await recalculate(book, bundle, fill);
   const washdown = results.filter(({ formula }) => washdownCalls(formula).length > 0);
   const ordinary = results.filter(
     ({ formula, supported }) => fill && supported && washdownCalls(formula).length === 0,

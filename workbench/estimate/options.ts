@@ -1,7 +1,11 @@
+import { parseArgs } from 'node:util';
+
 /** What the person asked for on the command line. */
 export interface Options {
   readonly file: string;
-  readonly out: string;
+  /** Where the workbook with the values goes; without it nothing is written. */
+  readonly out?: string;
+  readonly inPlace: boolean;
   readonly json: boolean;
 }
 
@@ -10,20 +14,31 @@ export class UsageError extends Error {
   override readonly name = 'UsageError';
 }
 
-export const HELP = `Recalculates the Washdown formulas of a workbook, prints the estimate and writes the values back.
+export const HELP = `Recalculates the Washdown formulas of a workbook and prints the estimate.
 
-  npm run estimate -- FILE.xlsx [--out FILE2.xlsx] [--json]
+  npm run estimate -- FILE.xlsx [--out FILE2.xlsx | --in-place] [--json]
 
-  FILE.xlsx       the workbook; its Washdown cells get their new values, everything else stays as it is
-  --out FILE2     write the workbook there and leave FILE.xlsx alone
-  --json          print one JSON object with every Washdown cell, and nothing else, on standard output;
-                  the values are written to the workbook all the same (npm run --silent estimate -- ... keeps
-                  npm's own banner out of it)
+  FILE.xlsx       the workbook; it is only read, unless --in-place is given
+  --out FILE2     write the workbook there with the new values in its Washdown cells; everything else stays as it is
+  --in-place      write the new values into FILE.xlsx itself
+  --json          print one JSON object with every Washdown cell, and nothing else, on standard output
+                  (npm run --silent estimate -- ... keeps npm's own banner out of it)
   --help          print this
 
 The workbook is asked to recalculate when a spreadsheet opens it, so that ordinary formulas follow.
 Exit code: 0 done, 1 the file cannot be used, 2 wrong command line.
 `;
+
+const ACCEPTED = {
+  out: { type: 'string' },
+  'in-place': { type: 'boolean' },
+  json: { type: 'boolean' },
+  help: { type: 'boolean', short: 'h' },
+} as const;
+
+const NAMES = Object.entries(ACCEPTED)
+  .map(([name, { type }]) => `--${name}${type === 'string' ? ' FILE' : ''}`)
+  .join(', ');
 
 /**
  * Reads the command line.
@@ -32,27 +47,39 @@ Exit code: 0 done, 1 the file cannot be used, 2 wrong command line.
  * @throws {UsageError} where an argument is unknown, missing or one too many
  */
 export function readOptions(args: readonly string[]): Options | 'help' {
-  const files: string[] = [];
-  let out: string | undefined;
-  let json = false;
-  let literal = false;
-  for (let index = 0; index < args.length; index += 1) {
-    const arg = args[index] ?? '';
-    if (literal || !arg.startsWith('-')) files.push(arg);
-    else if (arg === '--') literal = true;
-    else if (arg === '--help' || arg === '-h') return 'help';
-    else if (arg === '--json') json = true;
-    else if (arg === '--out') {
-      index += 1;
-      out = args[index];
-      if (out === undefined || out.startsWith('--')) throw new UsageError('--out needs the name of a file.');
-    } else if (arg.startsWith('--out=')) out = arg.slice('--out='.length);
-    else throw new UsageError(`Unknown option ${arg}. Accepted: --out FILE, --json, --help.`);
+  const { values, positionals, tokens } = parseArgs({
+    args: [...args],
+    options: ACCEPTED,
+    allowPositionals: true,
+    // Unknown options and missing values are told in our own words.
+    strict: false,
+    tokens: true,
+  });
+  const given = new Set<string>();
+  for (const token of tokens) {
+    if (token.kind !== 'option') continue;
+    const { name, rawName, value, inlineValue } = token;
+    const accepted = ACCEPTED[name as keyof typeof ACCEPTED] as { type: string } | undefined;
+    if (!accepted || (accepted.type === 'boolean' && value !== undefined)) {
+      throw new UsageError(`Unknown option ${rawName}. Accepted: ${NAMES}.`);
+    }
+    if (accepted.type === 'string' && (!value || (!inlineValue && value.startsWith('--')))) {
+      throw new UsageError(`${rawName} needs the name of a file.`);
+    }
+    if (given.has(name) && accepted.type === 'string') throw new UsageError(`${rawName} is given twice.`);
+    given.add(name);
   }
-  const [file, another] = files;
+  if (values.help) return 'help';
+  const [file, another] = positionals;
   if (file === undefined || file === '') throw new UsageError('Which workbook? Accepted: one .xlsx file.');
   if (another !== undefined)
     throw new UsageError(`One workbook at a time: "${file}" and "${another}" were given.`);
-  if (out === '') throw new UsageError('--out needs the name of a file.');
-  return { file, out: out ?? file, json };
+  const inPlace = values['in-place'] === true;
+  const out = typeof values.out === 'string' ? values.out : undefined;
+  if (inPlace && out !== undefined) {
+    throw new UsageError(
+      '--out and --in-place say two things. Accepted: one of them, or none to only print.',
+    );
+  }
+  return { file, ...(out === undefined ? {} : { out }), inPlace, json: values.json === true };
 }

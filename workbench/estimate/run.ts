@@ -1,11 +1,14 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import type { Bundle } from '../engine/bundle';
-import { openArchive, packArchive } from '../xlsx/archive';
+import { openArchive, packArchive, type Archive } from '../xlsx/archive';
 import { BadFile } from '../xlsx/bad-file';
-import { HELP, readOptions, UsageError } from './options';
+import { endingOf, isSigned } from '../xlsx/kind-of-file';
+import { counted, MOST_FILE_BYTES } from '../xlsx/limits';
+import { HELP, readOptions, UsageError, type Options } from './options';
 import { reportCell, type UnitOf } from './report-cells';
 import { reportText } from './report-text';
 import { saveFile } from './save-file';
+import { BadTarget, checkTarget, lockBeside, reasonOf, sameFile } from './target';
 import { zoneTables } from './zone-tables';
 
 /** Where the command's output goes, and what it runs on. */
@@ -18,20 +21,55 @@ export interface Surroundings {
 
 function readFile(path: string): Uint8Array {
   try {
+    const file = statSync(path);
+    if (file.isDirectory()) throw new BadFile('This is a folder. Accepted: an .xlsx workbook.');
+    if (!file.isFile()) throw new BadFile('This is a device or a pipe. Accepted: an .xlsx workbook.');
+    if (file.size > MOST_FILE_BYTES) {
+      throw new BadFile(
+        `The file has ${counted(file.size)} bytes. Accepted: ${counted(MOST_FILE_BYTES)} at most.`,
+      );
+    }
     return readFileSync(path);
   } catch (cause) {
     const code = cause instanceof Error && 'code' in cause ? cause.code : undefined;
     if (code === 'ENOENT') throw new BadFile('There is no such file.');
-    if (code === 'EISDIR') throw new BadFile('This is a folder. Accepted: an .xlsx workbook.');
-    throw new BadFile(`The file cannot be read: ${cause instanceof Error ? cause.message : String(cause)}`);
+    if (cause instanceof BadFile) throw cause;
+    if (code === 'EACCES' || code === 'EPERM') throw new BadFile('You may not read this file.');
+    throw new BadFile(`The file cannot be read: ${reasonOf(cause)}`);
   }
 }
 
+/** The file that is to be written, undefined where nothing is. */
+function targetOf(options: Options, archive: Archive): string | undefined {
+  const { file, out, inPlace } = options;
+  if (out !== undefined && sameFile(file, out)) {
+    throw new UsageError(`--out names the workbook itself. Accepted: another file, or --in-place.`);
+  }
+  const path = inPlace ? file : out;
+  return path === undefined ? undefined : checkTarget(path, endingOf(archive));
+}
+
+function save(target: string, named: string, archive: Archive, warn: (text: string) => void): void {
+  if (isSigned(archive)) {
+    warn('The workbook is signed. The signature does not hold for what is written now; sign it again.\n');
+  }
+  const lock = lockBeside(target);
+  if (lock !== undefined) {
+    warn(`${lock} says that a spreadsheet has ${named} open. Close it there without saving.\n`);
+  }
+  try {
+    saveFile(target, packArchive(archive));
+  } catch (cause) {
+    throw new BadTarget(`${named} is not written: ${reasonOf(cause)}`);
+  }
+  warn(`Values written to ${named}\n`);
+}
+
 /**
- * The command: recalculates a workbook, prints the estimate, writes the values back.
+ * The command: recalculates a workbook, prints the estimate, and writes the values where that is asked for.
  * @param args the arguments behind the name of the program
  * @param surroundings where the output goes and what it runs on
- * @returns the exit code: 0 done, 1 the file cannot be used, 2 wrong command line
+ * @returns the exit code: 0 done, 1 a file cannot be used, 2 wrong command line
  */
 export async function runEstimate(args: readonly string[], surroundings: Surroundings): Promise<0 | 1 | 2> {
   const { bundle, unitOf, print, warn } = surroundings;
@@ -44,18 +82,19 @@ export async function runEstimate(args: readonly string[], surroundings: Surroun
     }
     file = options.file;
     const archive = openArchive(readFile(file));
+    const target = targetOf(options, archive);
     // The spreadsheet's engine is large: a file that cannot be used is refused without it.
     const { estimateBook } = await import('./estimate-book');
     const functions = bundle();
     const { washdown, archive: done } = await estimateBook(archive, functions);
-    saveFile(options.out, packArchive(done));
     const cells = washdown.map((each) => reportCell(each, unitOf));
     print(
       options.json
         ? `${JSON.stringify({ cells })}\n`
         : `${reportText(zoneTables(washdown, functions), cells)}\n`,
     );
-    warn(`Values written to ${options.out}\n`);
+    if (target === undefined) warn('Nothing is written. --out FILE or --in-place writes the values.\n');
+    else save(target, options.out ?? file, done, warn);
     return 0;
   } catch (cause) {
     if (cause instanceof UsageError) {
@@ -63,7 +102,8 @@ export async function runEstimate(args: readonly string[], surroundings: Surroun
       return 2;
     }
     const reason = cause instanceof Error ? cause.message : String(cause);
-    warn(cause instanceof BadFile ? `${file}: ${reason}\n` : `The estimate failed: ${reason}\n`);
+    if (cause instanceof BadTarget) warn(`${reason}\n`);
+    else warn(cause instanceof BadFile ? `${file}: ${reason}\n` : `The estimate failed: ${reason}\n`);
     return 1;
   }
 }

@@ -1,20 +1,74 @@
-import { existsSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  existsSync,
+  fchmodSync,
+  fsyncSync,
+  openSync,
+  readdirSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 
+const DRAFT = /^\.(.+)\.(\d+)\.tmp$/;
+
+function isRunning(process_: number): boolean {
+  try {
+    process.kill(process_, 0);
+    return true;
+  } catch (cause) {
+    // It runs, and belongs to somebody else.
+    return (cause as NodeJS.ErrnoException).code === 'EPERM';
+  }
+}
+
+/** Removes what a run that was killed has left. */
+function removeDrafts(target: string): void {
+  for (const name of readdirSync(dirname(target))) {
+    const [, of, by] = DRAFT.exec(name) ?? [];
+    if (of !== basename(target) || by === undefined) continue;
+    if (Number(by) !== process.pid && isRunning(Number(by))) continue;
+    rmSync(join(dirname(target), name), { force: true });
+  }
+}
+
+/** Has the disk keep the new name too, where the system can. */
+function syncFolder(folder: string): void {
+  try {
+    const handle = openSync(folder, 'r');
+    fsyncSync(handle);
+    closeSync(handle);
+  } catch {
+    // Some systems open no folders; the file itself is on the disk.
+  }
+}
+
 /**
- * Writes a file so that it is there whole or not at all: into a file beside it first, which then takes its name.
+ * Writes a file so that it is there whole or not at all: into a file beside it first, which takes its name once it is
+ * on the disk. Drafts that a killed run left beside it are removed.
  * @param path where to
  * @param bytes what
  * @throws {Error} where the directory cannot be written to; the file is then as it was
  */
 export function saveFile(path: string, bytes: Uint8Array): void {
   const target = existsSync(path) ? realpathSync(path) : path;
-  const mode = existsSync(target) ? statSync(target).mode : 0o666;
+  removeDrafts(target);
   const draft = join(dirname(target), `.${basename(target)}.${String(process.pid)}.tmp`);
   try {
-    writeFileSync(draft, bytes, { mode });
+    const handle = openSync(draft, 'wx');
+    try {
+      if (existsSync(target)) fchmodSync(handle, statSync(target).mode);
+      writeFileSync(handle, bytes);
+      fsyncSync(handle);
+    } finally {
+      closeSync(handle);
+    }
     renameSync(draft, target);
   } finally {
     rmSync(draft, { force: true });
   }
+  syncFolder(dirname(target));
 }

@@ -10,6 +10,7 @@ import { showReasons } from './reason-line';
 import { EMPTY, shownContents, showWorkbook } from './show-workbook';
 import { createSpreadsheet } from './spreadsheet';
 import { UniverWorkbook } from './univer-workbook';
+import { UnsavedChanges } from './unsaved-changes';
 import { Reasons } from './worksheet-functions';
 
 const BUILD = 'pane';
@@ -18,6 +19,11 @@ function element(id: string): HTMLElement {
   const found = document.getElementById(id);
   if (!found) throw new Error(`The page has no element ${id}.`);
   return found;
+}
+
+/** A name beside that of a file, so that the one does not take the place of the other. */
+function copyOf(name: string): string {
+  return name.replace(/(\.[^.]*)?$/, ' copy$1');
 }
 
 function say(sentence: string): void {
@@ -34,6 +40,7 @@ async function start(): Promise<void> {
   const { univer, api } = spreadsheet;
   const cells = new Cells(univer);
   const calculation = new Calculation(univer);
+  const changes = new UnsavedChanges(univer);
   const demo = element('demo') as HTMLSelectElement;
   const file = element('file') as HTMLInputElement;
   let book: PageBook | undefined;
@@ -46,10 +53,11 @@ async function start(): Promise<void> {
     if (!book) showReasons(spreadsheet, reasons, element('reason'));
     await calculation.settled();
     const parts = new Map(Object.entries(contents.parts) as [PartName, string][]);
-    book = { workbook, parts, ...(original ? { original } : {}) };
+    book = { workbook, parts, keptNames: contents.keptNames ?? [], ...(original ? { original } : {}) };
     fileName = name;
     port = new UniverWorkbook(api, cells, calculation, book);
     globalThis.washdownWorkbook = port;
+    changes.saved();
     (element('pane') as HTMLIFrameElement).src = `${BUILD}/taskpane.html`;
   }
 
@@ -71,12 +79,25 @@ async function start(): Promise<void> {
     await calculation.settled();
     const contents = shownContents(cells, book, await port.names());
     const { bytes, lost } = await saveWorkbook(contents, book.original, filling);
+    // What is left out is said before, and the file that has it keeps its name.
+    const name = lost.length === 0 ? fileName : copyOf(fileName);
+    const question = `The saved workbook is a copy without ${lost.join(', ')}. Keep ${fileName} for them. Save ${name}?`;
+    if (lost.length > 0 && !confirm(question)) {
+      say('Nothing is saved.');
+      return;
+    }
     const link = document.createElement('a');
     link.href = URL.createObjectURL(new Blob([bytes as BlobPart]));
-    link.download = fileName;
+    link.download = name;
     link.click();
     URL.revokeObjectURL(link.href);
-    say(lost.length === 0 ? `Saved ${fileName}.` : `Saved ${fileName}, without ${lost.join(', ')}.`);
+    changes.saved();
+    say(lost.length === 0 ? `Saved ${name}.` : `Saved ${name}, without ${lost.join(', ')}.`);
+  }
+
+  /** Asks before work is dropped that was not saved. */
+  function mayLeave(): boolean {
+    return !changes.unsaved || confirm(`${fileName} has changes that are not saved. Go on without them?`);
   }
 
   function doing(work: () => Promise<void>): () => void {
@@ -87,21 +108,26 @@ async function start(): Promise<void> {
     };
   }
 
-  element('empty').onclick = doing(() =>
-    show(EMPTY, 'workbook.xlsx').then(() => {
-      say('A new workbook.');
-    }),
-  );
+  window.addEventListener('beforeunload', (event) => {
+    if (changes.unsaved) event.preventDefault();
+  });
+  element('empty').onclick = doing(async () => {
+    if (!mayLeave()) return;
+    await show(EMPTY, 'workbook.xlsx');
+    say('A new workbook.');
+  });
   element('save').onclick = doing(save);
   element('open').onclick = () => {
     file.click();
   };
   file.onchange = doing(async () => {
     const [chosen] = file.files ?? [];
-    if (chosen) await open(new Uint8Array(await chosen.arrayBuffer()), chosen.name);
+    if (chosen && mayLeave()) await open(new Uint8Array(await chosen.arrayBuffer()), chosen.name);
     file.value = '';
   });
-  demo.onchange = doing(openDemo);
+  demo.onchange = doing(async () => {
+    if (mayLeave()) await openDemo();
+  });
   await openDemo();
 }
 

@@ -1,11 +1,24 @@
 import type { Spreadsheet } from './spreadsheet';
-import { LifecycleService, LifecycleStages } from '@univerjs/presets';
-import type { FWorkbook } from '@univerjs/presets/preset-sheets-core';
+import {
+  ICommandService,
+  IUniverInstanceService,
+  LifecycleService,
+  LifecycleStages,
+  type FUniver,
+  type Univer,
+} from '@univerjs/presets';
+import {
+  SCOPE_WORKBOOK_VALUE_DEFINED_NAME,
+  SetDefinedNameMutation,
+  type FWorkbook,
+} from '@univerjs/presets/preset-sheets-core';
 import type { ShownWorkbook } from './files/shown-workbook';
 import type { Cells } from './cells';
 import { copyAtOnce } from './copy-at-once';
 import { growTables } from './grow-tables';
+import { keepValues } from './keep-values';
 import { keepWhatIsTyped } from './keep-what-is-typed';
+import { plainNumbersInText } from './plain-numbers-in-text';
 import { ROOM } from './room';
 import { readTableNames } from './table-names';
 import { addTable, tablesOf } from './tables';
@@ -46,7 +59,6 @@ export async function showWorkbook(
   contents: ShownWorkbook,
   former?: FWorkbook,
 ): Promise<FWorkbook> {
-  if (former) api.disposeUnit(former.getId());
   shown += 1;
   const workbook = api.createWorkbook({ ...contents.snapshot, id: `book${String(shown)}` });
   // What the engine is made of is there once it has had a workbook.
@@ -55,11 +67,43 @@ export async function showWorkbook(
     keepWhatIsTyped(univer);
     copyAtOnce(univer);
     growTables(univer, api, cells);
+    keepValues(univer);
+    plainNumbersInText(univer);
   }
-  for (const { name, refersTo, sheet } of contents.names) {
+  try {
+    await fill(univer, api, cells, contents, workbook);
+  } catch (cause) {
+    // What was shown stays.
+    api.disposeUnit(workbook.getId());
+    if (former) univer.__getInjector().get(IUniverInstanceService).setCurrentUnitForType(former.getId());
+    throw cause;
+  }
+  if (former) api.disposeUnit(former.getId());
+  // What fills several cells is taken up from then on only.
+  await univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
+  api.getFormula().executeCalculation();
+  return workbook;
+}
+
+/** Gives a workbook its names and tables. */
+async function fill(
+  univer: Univer,
+  api: FUniver,
+  cells: Cells,
+  contents: ShownWorkbook,
+  workbook: FWorkbook,
+): Promise<void> {
+  const commands = univer.__getInjector().get(ICommandService);
+  for (const [index, { name, refersTo, sheet }] of contents.names.entries()) {
     const place = sheet === undefined ? null : workbook.getSheetByName(sheet);
-    if (place) place.insertDefinedName(name, refersTo);
-    else workbook.insertDefinedName(name, refersTo);
+    // The command of the menu refuses names that files may have.
+    commands.syncExecuteCommand(SetDefinedNameMutation.id, {
+      id: `name${String(index)}`,
+      unitId: workbook.getId(),
+      name,
+      formulaOrRefString: refersTo,
+      localSheetId: place?.getSheetId() ?? SCOPE_WORKBOOK_VALUE_DEFINED_NAME,
+    });
   }
   for (const table of contents.tables) {
     const sheet = workbook.getSheetByName(table.sheet);
@@ -68,10 +112,6 @@ export async function showWorkbook(
     const [headings = []] = cells.values(sheet, { ...area, bottom: area.top });
     await addTable(api, workbook, { ...table, headings: headings.map(String) });
   }
-  // What fills several cells is taken up from then on only.
-  await univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
-  api.getFormula().executeCalculation();
-  return workbook;
 }
 
 /**
@@ -82,11 +122,12 @@ export async function showWorkbook(
  * @returns the contents
  */
 export function shownContents(cells: Cells, book: PageBook, names: ShownWorkbook['names']): ShownWorkbook {
-  const { workbook, parts } = book;
+  const { workbook, parts, keptNames } = book;
   return {
     snapshot: workbook.save(),
     tables: tablesOf(workbook),
     names,
+    keptNames,
     spills: workbook.getSheets().flatMap((sheet) =>
       cells.spills(sheet).map(({ area, values }) => ({
         sheet: sheet.getSheetName(),

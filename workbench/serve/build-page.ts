@@ -1,6 +1,7 @@
 import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
+import { noticesOf, packagesOf, shippedPackages } from '../../scripts/licence-notices.mjs';
 
 const PLATFORM_SCRIPT = /<script src="?https:\/\/[^">]+\/office\.js"?><\/script>/;
 
@@ -24,7 +25,7 @@ export async function buildPage(root: string, folder: string): Promise<void> {
     join(pane, 'taskpane.html'),
     html.replace(PLATFORM_SCRIPT, '<script src="host.js"></script>'),
   );
-  await build({
+  const { metafile } = await build({
     entryPoints: {
       workbench: join(source, 'main.ts'),
       'workbench-style': join(source, 'workbench.css'),
@@ -38,5 +39,9 @@ export async function buildPage(root: string, folder: string): Promise<void> {
     target: 'es2022',
     define: { 'process.env.NODE_ENV': '"production"', global: 'globalThis' },
     logLevel: 'error',
+    metafile: true,
   });
+  // The pane has packages of its own.
+  const bundled = [...packagesOf(root, Object.keys(metafile.inputs)), ...shippedPackages(root)];
+  writeFileSync(join(folder, 'licences.txt'), noticesOf(bundled));
 }

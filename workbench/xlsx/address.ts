@@ -1,4 +1,9 @@
 import * as core from '../../src/review/audit/address';
+import { BadFile } from './bad-file';
+
+/** Rows and columns that a sheet can have. */
+export const SHEET_ROWS = 1_048_576;
+export const SHEET_COLUMNS = 16_384;
 
 /** A rectangle of cells, counted from 0, both ends included. */
 export interface Area {
@@ -42,11 +47,11 @@ export function cellAddress(row: number, column: number): string {
  * Reads an address or a range.
  * @param text for example `B3` or `$A$1:C9`
  * @returns the rectangle
- * @throws {Error} where the text is neither
+ * @throws {BadFile} where the text is neither, or beyond the end of a sheet
  */
 export function parseArea(text: string): Area {
   const area = core.parseAddress(text);
-  if (!area) throw new Error(`"${text}" is not a cell or a range. Accepted: an address like B3 or A1:C9.`);
+  if (!area) throw new BadFile(`"${text}" is not a cell or a range. Accepted: A1 to XFD1048576.`);
   const { top, left, bottom, right } = area;
   return { top: top - 1, left: left - 1, bottom: bottom - 1, right: right - 1 };
 }
@@ -60,6 +65,15 @@ export function areaAddress(area: Area): string {
   const first = cellAddress(area.top, area.left);
   const last = cellAddress(area.bottom, area.right);
   return first === last ? first : `${first}:${last}`;
+}
+
+/**
+ * How many cells a rectangle has.
+ * @param area the rectangle
+ * @returns rows times columns
+ */
+export function cellsIn({ top, left, bottom, right }: Area): number {
+  return (bottom - top + 1) * (right - left + 1);
 }
 
 /**

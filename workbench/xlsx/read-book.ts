@@ -1,16 +1,32 @@
 import { partText, type Archive } from './archive';
+import { BadFile } from './bad-file';
+import { counted, MOST_CELLS } from './limits';
 import { parseArea } from './address';
 import type { Book, BookName, BookSheet, BookTable } from './book';
 import { relationships, workbookPart } from './parts';
 import { readCells, stringText } from './read-cells';
 import { scanSheet } from './sheet-scan';
-import { decodeEscapes, elements, parseXml } from './xml';
+import { decodeEscapes, elements, parseXml, plainMarkup } from './xml';
 
-const STRING_ITEM = /<(?:[\w.-]+:)?si(?:\s[^>]*)?(?:\/>|>([\s\S]*?)<\/(?:[\w.-]+:)?si>)/g;
+const STRING_TAG = /<(\/?)(?:[\w.-]+:)?si(?:\s[^<>]*?)?(\/?)>/g;
 
 function sharedStrings(archive: Archive, path: string | undefined): string[] {
-  if (path === undefined || !archive.has(path)) return [];
-  return [...partText(archive, path).matchAll(STRING_ITEM)].map((item) => stringText(item[1] ?? ''));
+  if (path === undefined) return [];
+  const xml = plainMarkup(partText(archive, path), path);
+  const texts: string[] = [];
+  let start = -1;
+  for (const tag of xml.matchAll(STRING_TAG)) {
+    const end = tag.index + tag[0].length;
+    if (tag[2]) texts.push('');
+    else if (tag[1] === '') start = start < 0 ? end : NaN;
+    else {
+      texts.push(stringText(xml.slice(start, tag.index)));
+      start = -1;
+    }
+    if (Number.isNaN(start)) break;
+  }
+  if (start !== -1) throw new BadFile(`The workbook is damaged: ${path} has a text that does not end.`);
+  return texts;
 }
 
 function readTable(archive: Archive, path: string, sheet: string): BookTable | undefined {
@@ -41,17 +57,29 @@ export function readBook(archive: Archive): Book {
   const listed = elements(workbook, 'sheet');
   const sheets: BookSheet[] = [];
   const tables: BookTable[] = [];
+  const taken = new Set<string>();
+  const once = (what: string): void => {
+    if (taken.has(what)) throw new BadFile(`The workbook is damaged: ${what} is there twice.`);
+    taken.add(what);
+  };
+  let cells = 0;
   for (const element of listed) {
     const id = Array.from(element.attributes).find((each) => each.localName === 'id' && each.prefix)?.value;
     const part = parts.find((each) => each.id === id);
-    // Chart and dialog sheets have no cells.
-    if (part?.kind !== 'worksheet') continue;
     const name = element.getAttribute('name') ?? '';
-    sheets.push({
-      name,
-      part: part.target,
-      cells: readCells(scanSheet(partText(archive, part.target), part.target), strings),
-    });
+    once(`the sheet "${name.toLowerCase()}"`);
+    if (!part) throw new BadFile(`The workbook is damaged: its sheet "${name}" leads to no part.`);
+    // Chart and dialog sheets have no cells.
+    if (part.kind !== 'worksheet') continue;
+    once(`the part ${part.target} of a sheet`);
+    const read = readCells(scanSheet(partText(archive, part.target), part.target), strings);
+    cells += read.size;
+    if (cells > MOST_CELLS) {
+      throw new BadFile(
+        `The workbook has more than ${counted(MOST_CELLS)} cells. Accepted: that many at most.`,
+      );
+    }
+    sheets.push({ name, part: part.target, cells: read });
     for (const other of relationships(archive, part.target)) {
       const table = other.kind === 'table' ? readTable(archive, other.target, name) : undefined;
       if (table) tables.push(table);

@@ -1,13 +1,15 @@
-import { cellAddress, parseArea } from './address';
+import { cellAddress, cellsIn, parseArea, type Area } from './address';
+import { BadFile } from './bad-file';
 import type { BookCell } from './book';
 import type { CellValue } from './cell-value';
+import { counted, MOST_ARRAY_CELLS } from './limits';
 import { attribute, type ScannedCell, type ScannedSheet } from './sheet-scan';
 import { moveFormula, type CellPlace } from '../../src/review/audit/move-formula';
-import { decodeEscapes, decodeXml } from './xml';
+import { decodeEscapes, decodeXml, plainMarkup } from './xml';
 
-const FORMULA = /<(?:[\w.-]+:)?f((?:\s[^>]*?)?)(?:\/>|>([\s\S]*?)<\/(?:[\w.-]+:)?f>)/;
-const VALUE = /<(?:[\w.-]+:)?v(?:\s[^>]*)?>([\s\S]*?)<\/(?:[\w.-]+:)?v>/;
-const TEXT = /<(?:[\w.-]+:)?t(?:\s[^>]*)?>([\s\S]*?)<\/(?:[\w.-]+:)?t>/g;
+const FORMULA = /<(?:[\w.-]+:)?f((?:\s[^<>]*?)?)(?:\/>|>([^<]*)<\/(?:[\w.-]+:)?f>)/;
+const VALUE = /<(?:[\w.-]+:)?v(?:\s[^<>]*)?>([^<]*)<\/(?:[\w.-]+:)?v>/;
+const TEXT = /<(?:[\w.-]+:)?t(?:\s[^<>]*)?>([^<]*)<\/(?:[\w.-]+:)?t>/g;
 const PHONETIC = /<(?:[\w.-]+:)?rPh[\s>][\s\S]*?<\/(?:[\w.-]+:)?rPh>/g;
 
 const DAY = 86_400_000;
@@ -27,7 +29,7 @@ export interface StoredFormula {
  */
 export function storedFormula(inner: string): StoredFormula | undefined {
   // Most cells have none, and a sheet may have a million.
-  const found = inner.includes('f') ? FORMULA.exec(inner) : null;
+  const found = inner.includes('f') ? FORMULA.exec(plainMarkup(inner, 'a cell')) : null;
   return found ? { attributes: found[1] ?? '', text: decodeXml(found[2] ?? '') } : undefined;
 }
 
@@ -37,20 +39,43 @@ export function storedFormula(inner: string): StoredFormula | undefined {
  * @returns the text, runs joined, reading aids left out
  */
 export function stringText(inner: string): string {
-  return [...inner.replace(PHONETIC, '').matchAll(TEXT)]
+  return [...plainMarkup(inner, 'a text').replace(PHONETIC, '').matchAll(TEXT)]
     .map((run) => decodeEscapes(decodeXml(run[1] ?? '')))
     .join('');
+}
+
+function sharedText(strings: readonly string[], text: string, { row, column }: ScannedCell): string {
+  const shared = strings[Number(text)];
+  if (shared !== undefined) return shared;
+  throw new BadFile(
+    `The workbook is damaged: cell ${cellAddress(row, column)} has the shared text number ${text}, and there are ${counted(strings.length)}.`,
+  );
+}
+
+function numberOf(number: number, text: string): CellValue {
+  if (Number.isFinite(number)) return number;
+  return { error: '#NUM!', message: `The file has "${text.slice(0, 40)}" where a number should be.` };
+}
+
+function arrayArea(reference: string): Area {
+  const area = parseArea(reference);
+  if (cellsIn(area) > MOST_ARRAY_CELLS) {
+    throw new BadFile(
+      `The array formula of ${reference} fills ${counted(cellsIn(area))} cells. Accepted: ${counted(MOST_ARRAY_CELLS)} at most.`,
+    );
+  }
+  return area;
 }
 
 function storedValue(cell: ScannedCell, strings: readonly string[]): CellValue {
   const type = attribute(cell.attributes, 't') ?? 'n';
   if (type === 'inlineStr') return stringText(cell.inner) || null;
-  const found = VALUE.exec(cell.inner);
+  const found = VALUE.exec(plainMarkup(cell.inner, 'a cell'));
   if (!found) return null;
   const text = decodeXml(found[1] ?? '');
   switch (type) {
     case 's':
-      return strings[Number(text)] ?? null;
+      return sharedText(strings, text, cell);
     case 'str':
       return decodeEscapes(text);
     case 'b':
@@ -58,9 +83,9 @@ function storedValue(cell: ScannedCell, strings: readonly string[]): CellValue {
     case 'e':
       return { error: text.trim() };
     case 'd':
-      return (Date.parse(text.endsWith('Z') ? text : `${text}Z`) - EPOCH) / DAY;
+      return numberOf((Date.parse(text.endsWith('Z') ? text : `${text}Z`) - EPOCH) / DAY, text);
     default:
-      return text.trim() === '' ? null : Number(text);
+      return text.trim() === '' ? null : numberOf(Number(text), text);
   }
 }
 
@@ -78,7 +103,11 @@ export function readCells(sheet: ScannedSheet, strings: readonly string[]): Map<
       const value = storedValue(cell, strings);
       const stored = storedFormula(cell.inner);
       if (value === null && !stored) continue;
-      cells.set(cellAddress(cell.row, cell.column), {
+      const address = cellAddress(cell.row, cell.column);
+      if (cells.has(address)) {
+        throw new BadFile(`The workbook is damaged: a sheet has cell ${address} twice.`);
+      }
+      cells.set(address, {
         row: cell.row,
         column: cell.column,
         value,
@@ -103,7 +132,7 @@ function formulaFields(
   if (type === 'dataTable') return { dataTable: true, formula: stored.text };
   if (type === 'array') {
     const reference = attribute(stored.attributes, 'ref') ?? cellAddress(cell.row, cell.column);
-    return { formula: stored.text, array: parseArea(reference) };
+    return { formula: stored.text, array: arrayArea(reference) };
   }
   if (type !== 'shared') return { formula: stored.text };
   const shared = attribute(stored.attributes, 'si') ?? '';

@@ -1,5 +1,67 @@
 import { DOMParser, type Document, type Element } from '@xmldom/xmldom';
 import { BadFile } from './bad-file';
+import { counted, megabytes, MOST_LEVELS, MOST_TREE_BYTES } from './limits';
+
+const ANY_TAG = /<(\/?)[\p{L}_][\p{L}\p{N}_:.-]*(?:"[^"]*"|'[^']*'|[^<>"'/]|\/(?!>))*(\/?)>/gu;
+
+/** Refuses what would take the reader of trees too long or too deep. */
+function checkTree(text: string, path: string): void {
+  if (text.length > MOST_TREE_BYTES) {
+    throw new BadFile(
+      `The workbook's part ${path} has ${megabytes(text.length)}. Accepted: ${megabytes(MOST_TREE_BYTES)} at most.`,
+    );
+  }
+  checkProlog(text, path);
+  let level = 0;
+  for (const [, closing, empty] of text.matchAll(ANY_TAG)) {
+    if (empty) continue;
+    level += closing ? -1 : 1;
+    if (level > MOST_LEVELS) {
+      throw new BadFile(
+        `The workbook's part ${path} is nested deeper than ${counted(MOST_LEVELS)} levels, which no workbook is.`,
+      );
+    }
+  }
+}
+
+/**
+ * Refuses a part that brings definitions of its own: workbooks have none, and they can make it grow without end.
+ * @param text the XML
+ * @param path the part, for the error
+ * @throws {BadFile} where it does
+ */
+export function checkProlog(text: string, path: string): void {
+  const root = text.search(/<[\p{L}_]/u);
+  if (text.slice(0, Math.max(0, root)).includes('<!DOCTYPE')) {
+    throw new BadFile(`The workbook's part ${path} has a document type, which workbooks do not have.`);
+  }
+}
+
+const MARKED = /<!--|<!\[CDATA\[/g;
+
+/**
+ * XML without comments, and with plain text in place of sections of raw characters.
+ * @param text the XML
+ * @param path the part, for the error
+ * @returns the same content in tags and text alone
+ * @throws {BadFile} where a comment or a section does not end
+ */
+export function plainMarkup(text: string, path: string): string {
+  if (!text.includes('<!')) return text;
+  let plain = '';
+  let at = 0;
+  MARKED.lastIndex = 0;
+  for (let mark = MARKED.exec(text); mark; mark = MARKED.exec(text)) {
+    const isComment = mark[0] === '<!--';
+    const end = text.indexOf(isComment ? '-->' : ']]>', MARKED.lastIndex);
+    if (end < 0) throw new BadFile(`The workbook is damaged: ${path} has something that does not end.`);
+    const raw = isComment ? '' : encodeXml(text.slice(MARKED.lastIndex, end));
+    plain += text.slice(at, mark.index) + raw;
+    at = end + 3;
+    MARKED.lastIndex = at;
+  }
+  return plain + text.slice(at);
+}
 
 /**
  * Reads the XML of a small part.
@@ -9,6 +71,7 @@ import { BadFile } from './bad-file';
  * @throws {BadFile} where it cannot be read
  */
 export function parseXml(text: string, path: string): Document {
+  checkTree(text, path);
   try {
     // Warnings are about style; only what makes the part unreadable counts.
     const parser = new DOMParser({

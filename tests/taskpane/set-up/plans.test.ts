@@ -54,7 +54,7 @@ describe.each(['US', 'SI'] as const)('a new estimate in %s', (system) => {
   it('has walls that can be read, whose factors change nothing but the units', () => {
     const factors = readFactors(factorRows(system));
     expect(factors.system).toBe(system);
-    expect(factors.overridden('crew')).toBe(false);
+    expect(factors.overridden('team.size')).toBe(false);
     expect(readWalls(exampleWalls(system), factors).map(({ wall }) => wall)).toEqual([
       'Example 1, upper wall',
       'Example 2, lower wall',

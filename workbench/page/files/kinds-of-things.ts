@@ -38,10 +38,10 @@ const BY_ELEMENT: readonly (readonly [RegExp, string])[] = [
   [/<(?:\w+:)?scenario[\s>]/, 'scenarios'],
   [/<(?:\w+:)?hyperlink[\s>]/, 'hyperlinks'],
   [/\soutlineLevel="[1-9]/, 'groups of rows or columns'],
-  [/<(?:\w+:)?f\s[^>]*t="dataTable"/, 'what-if tables'],
-  [/<(?:\w+:)?r>[\s\S]*?<(?:\w+:)?rPr/, 'formats within a text'],
+  [/<(?:\w+:)?f\s[^<>]*t="dataTable"/, 'what-if tables'],
+  [/<(?:\w+:)?rPr[\s/>]/, 'formats within a text'],
   [/<(?:\w+:)?gradientFill[\s>]/, 'fills of more than one colour'],
-  [/<(?:\w+:)?table\s[^>]*\sheaderRowCount="0"/, 'tables without headings'],
+  [/<(?:\w+:)?table\s[^<>]*\sheaderRowCount="0"/, 'tables without headings'],
   [/<(?:xdr:)?(?:sp|cxnSp)[\s>]/, 'shapes'],
 ];
 const FILTER = /<(?:\w+:)?autoFilter[\s>/]/;

@@ -123,7 +123,7 @@ function listIn(root: Element, parts: Parts, workbook: string, shown: ShownWorkb
   setFront(root, before, now);
   writeNames(
     root,
-    shown.names,
+    [...shown.names, ...(shown.keptNames ?? [])],
     before.map((each) => (isKept(each) ? each.name : undefined)),
     now.map((each) => each.getAttribute('name') ?? ''),
   );

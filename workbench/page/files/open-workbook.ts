@@ -9,6 +9,7 @@ import { readBook } from '../../xlsx/read-book';
 import { elements, parseXml } from '../../xlsx/xml';
 import { typedFormula } from './formula-form';
 import { readKeptTexts } from './kept-parts';
+import { meansKeptName, withoutShadowed } from './shadowed-names';
 import { kindsOfThings } from './kinds-of-things';
 import { BUILT_IN_NAME, sheetId } from './names-of-file';
 import { readLooks } from './read-looks';
@@ -56,13 +57,15 @@ function read(archive: Archive): OpenedWorkbook {
     ...looks,
     date1904: isTrue(elements(workbook, 'workbookPr')[0]?.getAttribute('date1904')),
   };
+  const names = withoutShadowed(namesOf(book));
   const sheets = book.sheets.map(({ name, part, cells }): ReadSheet => {
     const element = listed.get(name);
     const tables = book.tables.filter(({ sheet }) => sheet === name).map(({ area }) => area);
     const hidden = (element?.getAttribute('state') ?? 'visible') !== 'visible';
     const id = sheetId(element?.getAttribute('sheetId') ?? name);
     const source = sheetFrame(partText(archive, part), part);
-    return readSheet({ id, name, hidden, ...source, cells, tables }, shared);
+    const isKept = (formula: string): boolean => meansKeptName(formula, name, names.kept);
+    return readSheet({ id, name, hidden, ...source, cells, tables, isKept }, shared);
   });
   const whole = new Set(sheets.flatMap((sheet) => [...sheet.whole]));
   const styles = Object.fromEntries(looks.styles.map((style, number) => [styleId(number), style]));
@@ -90,7 +93,8 @@ function read(archive: Archive): OpenedWorkbook {
   return {
     snapshot,
     tables: tablesOf(book),
-    names: namesOf(book),
+    names: names.shown,
+    keptNames: names.kept,
     spills: sheets.flatMap(({ spills }) => spills),
     parts: readKeptTexts(archive, path),
     notShown: kindsOfThings(archive),

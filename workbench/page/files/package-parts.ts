@@ -188,14 +188,14 @@ export function freePath(parts: Archive, start: string, end = '.xml'): string {
  */
 export function reachable(archive: Archive): Set<string> {
   const found = new Set<string>();
-  const follow = (part: string): void => {
+  const ahead = [''];
+  for (let part = ahead.pop(); part !== undefined; part = ahead.pop()) {
     for (const { target } of relationships(archive, part)) {
       if (found.has(target) || !archive.has(target)) continue;
       found.add(target);
-      follow(target);
+      ahead.push(target);
     }
-  };
-  follow('');
+  }
   return found;
 }
 

@@ -17,6 +17,7 @@ import { attribute, scanSheet, type ScannedSheet } from '../../xlsx/sheet-scan';
 import { elements, parseXml } from '../../xlsx/xml';
 import { colourOf, type Palette } from './colour';
 import { typedFormula } from './formula-form';
+import { keepingFor } from './keeping';
 import { heightInPixels, widthInPixels } from './measure';
 import { showsDate } from './number-formats';
 import { children } from './read-looks';
@@ -33,6 +34,8 @@ export interface FiledSheet {
   readonly cells: ReadonlyMap<string, BookCell>;
   /** Areas of its tables. */
   readonly tables: readonly Area[];
+  /** Whether the page is known not to work a formula out. */
+  readonly isKept?: (formula: string) => boolean;
 }
 
 /** What is the same for all sheets of a file. */
@@ -70,9 +73,11 @@ const NUMBER = 2;
 const BOOLEAN = 3;
 const TEXT = 4;
 
-/** Texts that would be taken for something else when they are read once more. */
-const READS_AS_ANOTHER =
-  /^(?:=.*|\s*[-+]?[\d.,:/$%()\s-]*\d[\d.,:/$%()\s-]*(?:e[-+]?\d+)?\s*|\s*(?:true|false)\s*)$/is;
+/**
+ * Texts that might be taken for something else when they are read once more: what starts like a formula, and whatever
+ * is short and has a digit, since a place may read it as a number, a day or a price.
+ */
+const READS_AS_ANOTHER = /^(?:\s*[=+\-@'＝＋－＠].*|\s*(?:true|false)\s*|(?=.*\p{N}).{1,40})$/isu;
 
 /**
  * The name under which the page keeps a cell format of the file.
@@ -224,11 +229,12 @@ function cellData(
   style: IStyleData | undefined,
   book: FiledBook,
   filledFromElsewhere: boolean,
+  isKept: (formula: string) => boolean,
 ): ICellData {
   if (!cell || filledFromElsewhere) return {};
   const value = valueData(shownValue(cell.value, style, book));
   if (cell.formula === undefined || cell.dataTable) return value;
-  return { f: typedFormula(cell.formula), ...value };
+  return { f: typedFormula(cell.formula), ...value, ...keepingFor(cell, isKept(cell.formula)) };
 }
 
 /**
@@ -262,7 +268,13 @@ export function readSheet(sheet: FiledSheet, book: FiledBook): ReadSheet {
       const elsewhere = spills.some(
         ({ area }) => contains(area, row, column) && (area.top !== row || area.left !== column),
       );
-      const shown = cellData(sheet.cells.get(address), book.styles[format], book, elsewhere);
+      const shown = cellData(
+        sheet.cells.get(address),
+        book.styles[format],
+        book,
+        elsewhere,
+        sheet.isKept ?? (() => false),
+      );
       if (rows[row]?.s || columns[column]?.s) {
         shown.s = wholeStyleId(format);
         whole.add(format);

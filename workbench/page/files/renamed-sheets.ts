@@ -8,9 +8,9 @@ export type Renames = ReadonlyMap<string, string>;
 
 const UNQUOTED = /(?<![\p{L}\p{N}_.'!])([\p{L}_][\p{L}\p{N}_.]*)(?=!)/gu;
 const FORMULA =
-  /(<(?:[\w.-]+:)?(?:f|formula|formula1|formula2|calculatedColumnFormula|totalsRowFormula|definedName)(?:\s[^>]*)?>)([^<]+)(?=<)/g;
-const LOCATION = /(<(?:[\w.-]+:)?hyperlink\s[^>]*\blocation=")([^"]*)(?=")/g;
-const SOURCE = /(<(?:[\w.-]+:)?worksheetSource\s[^>]*\bsheet=")([^"]*)(?=")/g;
+  /(<(?:[\w.-]+:)?(?:f|formula|formula1|formula2|calculatedColumnFormula|totalsRowFormula|definedName)(?:\s[^<>]*)?>)([^<]+)(?=<)/g;
+const LOCATION = /(<(?:[\w.-]+:)?hyperlink\s[^<>]*\blocation=")([^"]*)(?=")/g;
+const SOURCE = /(<(?:[\w.-]+:)?worksheetSource\s[^<>]*\bsheet=")([^"]*)(?=")/g;
 
 function quoted(name: string): string {
   return `'${name.replace(/'/g, "''")}'`;

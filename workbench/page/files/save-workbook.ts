@@ -46,6 +46,10 @@ function dropOutdated(parts: Parts, workbook: string): void {
 }
 
 function withLooks(parts: Parts, workbook: string): Required<Looks> {
+  const gone = relationships(parts, workbook).filter(
+    ({ kind, target }) => kind === 'styles' && !parts.has(target),
+  );
+  removeRelationships(parts, workbook, new Set(gone.map(({ id }) => id)));
   let looks = readLooks(parts, workbook);
   if (looks.path === undefined || looks.document === undefined) {
     const path = freePath(parts, 'xl/styles');

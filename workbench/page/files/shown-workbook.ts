@@ -22,6 +22,8 @@ export interface ShownWorkbook {
   readonly snapshot: IWorkbookData;
   readonly tables: readonly ShownTable[];
   readonly names: readonly NameInfo[];
+  /** Names that the spreadsheet cannot have beside those, since it knows each name once. */
+  readonly keptNames?: readonly NameInfo[];
   readonly spills: readonly ShownSpill[];
   /** Texts kept in the workbook's custom XML parts. */
   readonly parts: Readonly<Partial<Record<PartName, string>>>;

@@ -57,6 +57,8 @@ describe('a workbook of another program, opened', () => {
     expect(cell('Take-off', 4, 2)).toEqual({
       f: '=CONCAT(A1,"_xlfn.CONCAT(")',
       v: 'plain_xlfn.CONCAT(',
+      // Whatever the page cannot work out keeps the value of the file.
+      custom: { keeps: 'single' },
       t: 1,
     });
     expect(cell('Take-off', 5, 2)).toEqual({ f: '=NA()', v: '#N/A', t: 1 });
@@ -65,7 +67,12 @@ describe('a workbook of another program, opened', () => {
   });
 
   it('leaves the cells that an array formula fills to the formula', () => {
-    expect(cell('Take-off', 0, 4)).toEqual({ f: '=SEQUENCE(2,2)', v: 1, t: 2 });
+    expect(cell('Take-off', 0, 4)).toEqual({
+      f: '=SEQUENCE(2,2)',
+      v: 1,
+      t: 2,
+      custom: { keeps: 'unknown' },
+    });
     expect(cell('Take-off', 1, 5)).toBeUndefined();
     expect(opened.spills).toEqual([
       {
