@@ -29,7 +29,7 @@ const WALLS: readonly (readonly CellContent[])[] = [
 const FACTORS: readonly (readonly CellContent[])[] = [
   ['Factor', 'Value'],
   ['units', 'US'],
-  ['price.labour', 55],
+  ['price.labor', 55],
 ];
 
 function book(more: Partial<PlainContents> = {}): PlainContents {
@@ -125,35 +125,41 @@ async function typeWall(address: string, content: CellContent): Promise<void> {
   );
 }
 
-it('the ladder shows for each class hours and price, what to mask or why not, and marks the cheapest', async () => {
+it('the ladder shows for each class hours and price, what is masked and washed afterwards or why not, and marks the cheapest', async () => {
   await openPart(LADDER);
   const rungs = page.locator('.rungs > li');
   const seen = async () => (await rungs.allInnerTexts()).map((text) => text.replace(/\s+/g, ' '));
   const options = lines('OPTIONS', WALLS, 'Front', FACTORS);
-  const numbers = options
-    .slice(0, 3)
+  const [asMarked = '', none = '', some = '', stone = ''] = options
+    .slice(0, 4)
     .map(
       (line) =>
-        `Crew-hours ${threeDigits(numberIn(line, 'Crew-hours'))} Price ${price(numberIn(line, 'Price'))}`,
+        `Labor-hours ${threeDigits(numberIn(line, 'Labor-hours'))} Price ${price(numberIn(line, 'Price'))} Price of the job ${price(numberIn(line, 'Price of the job'))}`,
     );
+  // Limestone of class 1 holds the brick down; masked, it is washed afterwards.
   await expect
     .poll(seen)
     .toEqual([
-      `Class 0, clear water ${numbers[0] ?? ''} Nothing more to mask.`,
-      `Class 1, neutral detergent as it stands ${numbers[1] ?? ''} Nothing more to mask.`,
-      `Class 2, buffered mild acid cheapest ${numbers[2] ?? ''} To mask: F-2; 60 ft² stays unwashed.`,
-      'Class 3, buffered acid at full label strength Not feasible: cannot be masked: F-3 (Cast stone).',
+      `As marked ${asMarked} Nothing masked.`,
+      `Class 0, clear water ${none} Nothing masked.`,
+      `Class 1, neutral detergent ${some} Nothing masked.`,
+      `Class 2, buffered mild acid cheapest ${stone} Masked: F-2; masonry washed afterwards with class 1 (neutral detergent).`,
+      'Class 3, buffered acid at full label strength Not offered: cannot be masked: F-3 (Cast stone).',
     ]);
-  const saved = numberIn(options[1], 'Price') - numberIn(options[2], 'Price');
+  const saved = numberIn(options[0], 'Price of the job') - numberIn(options[3], 'Price of the job');
   await page
     .getByText(
-      `Cheapest: class 2 with F-2 masked (60 ft² not washed), ${price(numberIn(options[2], 'Price'))}; ${price(saved)} less than as it stands.`,
+      `Cheapest: class 2 with F-2 masked, ${price(numberIn(options[3], 'Price of the job'))} for the job; ${price(saved)} less than as marked.`,
     )
     .waitFor();
   await page.getByText('The ladder as a table').click();
   const table = page.getByRole('table', { name: 'Mask or govern: Front' });
-  await expect.poll(() => table.getByRole('row').count()).toBe(5);
-  expect(await table.getByRole('row', { name: /^2 buffered mild acid F-2 60 ft² 2 / }).count()).toBe(1);
+  await expect.poll(() => table.getByRole('row').count()).toBe(6);
+  expect(
+    await table
+      .getByRole('row', { name: /^2 buffered mild acid F-2 class 1 \(neutral detergent\) 2 / })
+      .count(),
+  ).toBe(1);
 });
 
 it('the bars of the ladder are as long as their numbers', async () => {
@@ -165,12 +171,12 @@ it('the bars of the ladder are as long as their numbers', async () => {
       width: bar.querySelector('rect')?.getBoundingClientRect().width ?? NaN,
     })),
   );
-  const options = lines('OPTIONS', WALLS, 'Front', FACTORS).slice(0, 3);
-  for (const of of ['Crew-hours', 'Price']) {
+  const options = lines('OPTIONS', WALLS, 'Front', FACTORS).slice(0, 4);
+  for (const of of ['Labor-hours', 'Price']) {
     const values = options.map((line) => numberIn(line, of));
     const widths = bars.filter((bar) => bar.of === of).map(({ width }) => width);
     const [most, width] = [Math.max(...values), Math.max(...widths)];
-    expect(widths).toHaveLength(3);
+    expect(widths).toHaveLength(4);
     widths.forEach((each, index) => {
       expect(each / width).toBeCloseTo((values[index] ?? NaN) / most, 2);
     });
@@ -181,11 +187,9 @@ it('the ladder is that of the zone chosen, whatever the zone is called', async (
   await openPart(LADDER);
   await page.getByLabel('Zone of the ladder').selectOption({ label: HOSTILE.zone });
   const options = lines('OPTIONS', WALLS, HOSTILE.zone, FACTORS);
-  // Light residue needs class 1, and red brick takes it: the same wall at classes 1, 2 and 3.
+  // There is nothing to mask, so that the zone is as cheap as it is marked.
   await page
-    .getByText(
-      `Cheapest: class 1 with nothing more masked, ${price(numberIn(options[1], 'Price'))}, as it stands.`,
-    )
+    .getByText(`Cheapest: as marked, ${price(numberIn(options[0], 'Price of the job'))} for the job.`)
     .waitFor();
 });
 
@@ -216,9 +220,9 @@ it('a baseline is kept beside what is there, and the walls are compared with it 
       'C-1, changed Material: Red clay brick -> Limestone Class: Court 2 -> 1',
       `Water ${text('Water', ' gal')}`,
       'Masking no change',
-      // 500 ft2 at 100 ft2/gal: 5 gal of mix, 1 part in 21 in place of 1 in 9.
-      `Concentrate −${threeDigits(5 / 9 - 5 / 21)} gal`,
-      `Crew-hours ${text('Crew-hours', ' crew-hours')}`,
+      // 500 ft2 at 70 ft2/gal and 5 % more: 7.5 gal of mix, 1 part in 65 in place of 1 in 9.
+      `Concentrate −${threeDigits(7.5 / 9 - 7.5 / 65)} gal`,
+      `Labor-hours ${text('Labor-hours', ' labor-hours')}`,
       `Price ${text('Price', '')}`,
     ].join(' '),
   );
@@ -242,7 +246,7 @@ it('a second baseline of the day has a name of its own, and either can be compar
   const kept = page.getByRole('group', { name: 'Compare the walls with' }).getByRole('radio');
   await expect.poll(() => kept.count()).toBe(2);
   await kept.last().check();
-  await page.getByText('Area: 500 ft2 -> 600 ft2').waitFor();
+  await page.getByText('Area: 500 ft² -> 600 ft²').waitFor();
 });
 
 it('a baseline that cannot be read any longer says where', async () => {
@@ -257,8 +261,8 @@ const FEW_RANGES: Partial<PlainContents> = {
   sheets: {
     Spread: [
       ['Note', 'Factor', 'High', 'Low', 'Likely'],
-      ['', 'price.labour', 80, 40, 50],
-      ['', 'rate.rinse', 10, 6, 8],
+      ['', 'price.labor', 80, 40, 50],
+      ['', 'rinse.perArea', 0.7, 0.5, 0.6],
       ['', 'rate.maskOn', 200, 100, 150],
     ],
   },
@@ -281,26 +285,26 @@ it('ranges are drawn from a table of the workbook: the same seed, the same range
   expect(await shown()).toEqual(first);
   expect(other).not.toEqual(first);
 
-  // Three points of the price, labour alone being priced: the hours that each end of rinsing gives, times labour.
+  // Three points of the price, labor alone being priced: the hours that each end of rinsing gives, times labor.
   const hours = (rinse: number) => {
-    const factors = [...FACTORS, ['rate.rinse', rinse], ['rate.maskOn', 150]];
-    return number('CREWHOURS', WALLS, null, factors);
+    const factors = [...FACTORS, ['rinse.perArea', rinse], ['rate.maskOn', 150]];
+    return number('LABORHOURS', WALLS, null, factors);
   };
   const cells = first.map((row) => row.split('\t'));
   expect(cells[0]).toEqual(['Range', 'Low', 'Likely', 'High']);
   expect(cells.find(([label]) => label === 'Price, three points')).toEqual([
     'Price, three points',
-    price(hours(10) * 40),
-    price(hours(8) * 50),
-    price(hours(6) * 80),
+    price(hours(0.5) * 40),
+    price(hours(0.6) * 50),
+    price(hours(0.7) * 80),
   ]);
 
   const swings = (await page.locator('.swings > li').allInnerTexts()).map((text) =>
     text.replace(/\s+/g, ' '),
   );
-  expect(swings.map((text) => text.split(',')[0])).toEqual(['price.labour', 'rate.rinse', 'rate.maskOn']);
+  expect(swings.map((text) => text.split(',')[0])).toEqual(['price.labor', 'rinse.perArea', 'rate.maskOn']);
   expect(swings[0]).toContain(
-    `${price(hours(8) * 40)} at its low, ${price(hours(8) * 80)} at its high: moves it by ${price(hours(8) * 40)}`,
+    `${price(hours(0.6) * 40)} at its low, ${price(hours(0.6) * 80)} at its high: moves it by ${price(hours(0.6) * 40)}`,
   );
   expect(swings[2]).toContain('moves nothing here');
   expect(await overflow(page)).toBe(0);
@@ -345,7 +349,7 @@ it('a table of ranges is added with a few factors, and ranges that have become o
   await press('Add a table of ranges');
   await said('Written.');
   expect(await rows('Ranges', 'A1')).toEqual([['mine']]);
-  expect((await rows('Ranges 2', 'A1:D7')).map(([id]) => id)).toContain('price.labour');
+  expect((await rows('Ranges 2', 'A1:D7')).map(([id]) => id)).toContain('price.labor');
   await press('Hide the message');
   await press('Work out the ranges');
   await said('half of the draws below');
