@@ -39,7 +39,9 @@ export function linesOf(quantity: string, question: Question, wall: string): Tra
   const { finding } = answer(question, { rec });
   const lines = rec.linesFor(symbolFor(quantity, question, wall));
   const last = lines.at(-1);
-  if (last === undefined || Number.isNaN(last.value)) {
+  // A class that cannot be used is no answer.
+  const refused = finding !== undefined && quantity === 'class';
+  if (refused || last === undefined || Number.isNaN(last.value)) {
     if (finding !== undefined) throw badInput(finding);
     throw nothingHere(
       quantity in byFactors || quantity in byZone || quantity in byRow

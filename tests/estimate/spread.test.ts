@@ -13,8 +13,6 @@ const walls = [
 const factors = readFactors([['price.labour', 50]]);
 const zones = zonesOf(readWalls(walls, factors));
 const DRAWS = 10_000;
-// A team of two, priced by the person.
-const PERSONS = 2;
 
 const spread = (ranges: unknown[][], seed = 1) =>
   spreadOf(zones, factors, readRanges(ranges, 'US'), { draws: DRAWS, seed, rankBy: 'price' });
@@ -23,7 +21,7 @@ describe('ranges of crew-hours and price', () => {
   it('come to the closed form where labour alone has a range', () => {
     // Nothing but labour is priced, so price = hours * p with p triangular over 40, 50, 80.
     const { price, laborHours } = spread([['price.labour', 40, 50, 80]]);
-    const hours = laborHours.threePoint.likely * PERSONS;
+    const hours = laborHours.threePoint.likely;
     expect(price.threePoint).toEqual({ low: hours * 40, likely: hours * 50, high: hours * 80 });
     // Mean (a + b + c) / 3, variance (a2 + b2 + c2 - ab - ac - bc) / 18; four standard errors of the mean allowed.
     const mean = (40 + 50 + 80) / 3;
@@ -34,22 +32,21 @@ describe('ranges of crew-hours and price', () => {
     expect(Math.abs(price.drawn.low / hours - (40 + Math.sqrt(0.1 * 40 * 10)))).toBeLessThan(0.5);
     expect(Math.abs(price.drawn.high / hours - (80 - Math.sqrt(0.1 * 40 * 30)))).toBeLessThan(0.5);
     // Hours do not depend on a price.
-    const ofCrew = hours / PERSONS;
-    expect(laborHours.drawn).toEqual({ low: ofCrew, likely: ofCrew, high: ofCrew });
+    expect(laborHours.drawn).toEqual({ low: hours, likely: hours, high: hours });
   });
 
   it('go from the ends that give less to the ends that give more, whichever way a factor works', () => {
-    // Faster scraping gives fewer hours: 1000 / rate, half of it for a crew of two, by the 50-minute
-    // hour and grossed up by set-up 8 / 7.25; the rest of the wall stays.
+    // Faster scraping gives fewer hours: 1000 / rate, by the 50-minute hour and grossed up by set-up 8 / 7.25; the rest
+    // of the wall stays.
     const { laborHours } = spread([['rate.scrape.moderate', 100, 200, 400]]);
-    const each = (60 / 50 / PERSONS) * (8 / 7.25);
+    const each = (60 / 50) * (8 / 7.25);
     const others = laborHours.threePoint.likely - (1000 / 200) * each;
     expect(laborHours.threePoint.low).toBeCloseTo(others + (1000 / 400) * each, 9);
     expect(laborHours.threePoint.high).toBeCloseTo(others + (1000 / 100) * each, 9);
   });
 
   it('rank the factors by what they move', () => {
-    // Scraping is 3 crew-hours of some 13, so half to double of it moves less than a price of labour of half to double.
+    // Scraping is 6.6 labor-hours of some 26, so half to double of it moves less than a price of labour of half to double.
     const { swings } = spread([
       ['rate.scrape.moderate', 190, 200, 210],
       ['price.labour', 25, 50, 100],
@@ -58,7 +55,7 @@ describe('ranges of crew-hours and price', () => {
   });
 
   it('rank by the width between the ends, not by how high they lie', () => {
-    // Some 13 crew-hours of two: labour moves the price by 26 * 31, nearly all of it down; scraping by less, nearly all up.
+    // Some 26 labor-hours: labor moves the price by 26 * 31, nearly all of it down; scraping by less, nearly all up.
     const { swings } = spread([
       ['rate.scrape.moderate', 150, 200, 210],
       ['price.labour', 20, 50, 51],
@@ -67,8 +64,7 @@ describe('ranges of crew-hours and price', () => {
   });
 
   it('draw whole numbers where a factor is one', () => {
-    // Two teams halve the crew-hours, three take a third. 1.5 teams round to 2: an eighth of the triangle 1, 2, 3 lies
-    // below it, and an eighth above 2.5.
+    // 1.5 persons round to 2: an eighth of the triangle 1, 2, 3 lies below it, and an eighth above 2.5.
     const high = zonesOf(
       readWalls(
         [
@@ -78,7 +74,7 @@ describe('ranges of crew-hours and price', () => {
         factors,
       ),
     );
-    const ranges = readRanges([['teams', 1, 2, 3]], 'US');
+    const ranges = readRanges([['team.size', 1, 2, 3]], 'US');
     const { laborHours } = spreadOf(high, factors, ranges, { draws: 2000, seed: 1, rankBy: 'laborHours' });
     expect(laborHours.threePoint.high).toBeGreaterThan(laborHours.threePoint.likely);
     expect(laborHours.drawn).toEqual(laborHours.threePoint);
@@ -96,7 +92,7 @@ describe('ranges of crew-hours and price', () => {
     const of = (draws: number) => {
       const { price, laborHours } = spreadOf(zones, factors, ranges, { draws, seed: 1, rankBy: 'price' });
       const { low, likely, high } = price.drawn;
-      return [low, likely, high].map((value) => value / laborHours.threePoint.likely / PERSONS);
+      return [low, likely, high].map((value) => value / laborHours.threePoint.likely);
     };
     const [low, likely, high] = of(2);
     expect(low).toBeCloseTo(least + 0.1 * (most - least), 9);

@@ -93,8 +93,8 @@ describe('the functions at the host', () => {
     const cell = (line: unknown[], heading: string): unknown => line[head.indexOf(heading)];
     expect(cell(yard, 'Crew-hours')).toMatchObject({ code: '#VALUE!' });
     expect(cell(yard, 'Crew-hours')).toBeInstanceOf(HostError);
-    expect(cell(yard, 'Masking (ft2)')).toBe(0);
-    expect(cell(gate, 'Masking (ft2)')).toBeGreaterThan(20);
+    expect(cell(yard, 'Masking (ft²)')).toBe(0);
+    expect(cell(gate, 'Masking (ft²)')).toBeGreaterThan(20);
     expect(cell(gate, 'Class')).toEqual(new HostError('#N/A', NOTHING));
     expect(cell(gate, 'Class')).toBeInstanceOf(HostError);
     expect(cell(gate, 'Crew-hours')).toBeGreaterThan(0);

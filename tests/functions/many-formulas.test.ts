@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { addedQuantities, type QuantityId } from '../../src/estimate/quantities';
 import { estimateJob } from '../../src/estimate/schedule';
 import { show } from '../../src/quantity/systems';
+import { materials } from '../../src/rules/materials';
 import { readFactors } from '../../src/rules/read-factors';
 import { readWalls } from '../../src/walls/read-walls';
 import * as reading from '../../src/walls/read-zones';
@@ -49,6 +50,23 @@ function rowByRow(
   );
 }
 
+/** The materials of a zone's bare rows that have the least ceiling, read off the made walls. */
+function toleratesLeast(zone: string): string {
+  const [header = [], ...rows] = walls;
+  const at = (heading: string): number => header.indexOf(heading);
+  const bare = rows.filter(
+    (row) =>
+      row[at('Zone')] === zone &&
+      !['yes', 'only'].includes(String(row[at('Masked')])) &&
+      Number(row[at('Area')]) > Number(row[at('Openings')]),
+  );
+  const names = [...new Set(bare.map((row) => String(row[at('Material')])))];
+  const ceilingOf = (name: string): number =>
+    materials.find((material) => material.name === name)?.ceiling ?? NaN;
+  const least = Math.min(...names.map(ceilingOf));
+  return names.filter((name) => ceilingOf(name) === least).join(', ');
+}
+
 function expectSame(seen: number, worked: number | undefined): void {
   expect(worked).toBeDefined();
   expect(Math.abs(seen - (worked ?? NaN))).toBeLessThanOrEqual(1e-12 * Math.abs(worked ?? NaN));
@@ -80,7 +98,7 @@ describe(`${String(FORMULAS)} formulas over the same ${String(ROWS)} rows`, () =
       whole[1],
     );
     expect(spill('SCHEDULE', fresh(walls), null, null, null)).toHaveLength(9);
-    expect(call('GOVERNOR', fresh(walls), 'Zone 1', null, null)).toBe('Coated glass');
+    expect(call('GOVERNOR', fresh(walls), 'Zone 1', null, null)).toBe(toleratesLeast('Zone 1'));
     expect(readings).toHaveBeenCalledTimes(1);
   });
 });

@@ -297,7 +297,15 @@ describe('made walls', () => {
         const question = readQuestion(job.walls, '', job.factors, null);
         const plain = answer(question);
         const recorded = answer(question, { rec: new Recorder(question.factors) });
-        expect(recorded).toEqual(plain);
+        // A record is of each row; otherwise one row of each kind stands for all.
+        const without = ({ zones, ...job }: typeof plain) => ({
+          ...job,
+          zones: zones.map(({ washed: _washed, ...zone }) => zone),
+        });
+        expect(without(recorded)).toEqual(without(plain));
+        const ways = ({ zones }: typeof plain) =>
+          zones.map(({ washed }) => new Set(washed.map(({ how }) => JSON.stringify(how))));
+        expect(ways(recorded)).toEqual(ways(plain));
       }),
       { numRuns: RUNS },
     );
