@@ -88,11 +88,16 @@ export default (env = {}) => {
     devtool: false,
     entry: {
       functions: './functions/functions.ts',
-      taskpane: './taskpane/main.tsx',
+      // Shares what functions.js has; the page loads that first.
+      'functions-more': { import: './functions/more.ts', dependOn: 'functions' },
+      taskpane: { import: './taskpane/main.tsx', dependOn: 'functions' },
     },
     output: {
       path: join(root, 'dist'),
       filename: '[name].js',
+      globalObject: 'globalThis',
+      // Scripts lie beside the page that loads them; functions.js also runs where there is no page to ask.
+      publicPath: '',
       clean: true,
       // The scripts tell by its age whether the build is up to date, so every build writes every file.
       compareBeforeEmit: false,

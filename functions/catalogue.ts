@@ -1,7 +1,7 @@
 import { priceParts } from './bid-price';
 import { hourParts, neutralizerParts, waterParts } from './quantity-functions';
-import { runs, type FunctionName } from './runs';
-import type { FunctionEntry, Parameter, WorksheetFunction } from './worksheet-function';
+import type { FunctionName } from './runs';
+import type { FunctionEntry, Parameter } from './worksheet-function';
 
 const range = (name: string, description: string, optional: boolean): Parameter => ({
   name,
@@ -286,13 +286,9 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
 };
 
 /** The one list of the worksheet functions: it feeds functions.json, the README and the pane's help. */
-export const worksheetFunctions: readonly WorksheetFunction[] = (Object.keys(runs) as FunctionName[]).map(
-  (name) => ({
-    name,
-    ...entries[name],
-    run: runs[name],
-  }),
-);
+export const catalogue: readonly (FunctionEntry & { readonly name: FunctionName })[] = (
+  Object.keys(entries) as FunctionName[]
+).map((name) => ({ name, ...entries[name] }));
 
 /**
  * The list as the host's metadata file functions.json has it.
@@ -300,7 +296,7 @@ export const worksheetFunctions: readonly WorksheetFunction[] = (Object.keys(run
  */
 export function metadata(): object {
   return {
-    functions: worksheetFunctions.map(({ name, description, parameters, result }) => ({
+    functions: catalogue.map(({ name, description, parameters, result }) => ({
       id: name,
       name,
       description,

@@ -1,7 +1,7 @@
 import { shownUnit } from '../src/quantity/shown-unit';
 import { unitOf } from '../src/quantity/systems';
 import { readFactors } from '../src/rules/read-factors';
-import { worksheetFunctions } from './catalogue';
+import { catalogue } from './catalogue';
 
 /**
  * The unit of what a function gives.
@@ -10,7 +10,7 @@ import { worksheetFunctions } from './catalogue';
  * @returns the label of the unit, for example `gal`; empty for a text, a class, a count or a spill
  */
 export function resultUnit(name: string, args: readonly unknown[]): string {
-  const found = worksheetFunctions.find((row) => row.name === name.toUpperCase());
+  const found = catalogue.find((row) => row.name === name.toUpperCase());
   if (found === undefined || found.unit === 'text') return '';
   const place = found.parameters.findIndex((parameter) => parameter.name === 'factors');
   const unit = unitOf(found.unit, readFactors(args[place]).system);

@@ -1,4 +1,4 @@
-import { worksheetFunctions } from '../../functions/catalogue';
+import { worksheetFunctions } from '../../functions/worksheet-functions';
 import type { FunctionName } from '../../functions/runs';
 import { traceNames } from '../../functions/trace';
 import { isCellError, type CellValue, type WorksheetFunction } from '../../functions/worksheet-function';

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { worksheetFunctions } from '../../functions/catalogue';
+import { worksheetFunctions } from '../../functions/worksheet-functions';
 import type { WorksheetFunction } from '../../functions/worksheet-function';
 import { columnMeanings } from '../../src/walls/column-meanings';
 import { columnIds, columns, type Column } from '../../src/walls/columns';

@@ -1,4 +1,4 @@
-import { worksheetFunctions } from '../../functions/catalogue';
+import { worksheetFunctions } from '../../functions/worksheet-functions';
 import { audit, type AuditReport } from '../../src/review/audit/audit';
 import { AuditedBook } from '../../src/review/audit/audited-book';
 import { afterCalculating } from '../../src/review/audit/out-of-date';

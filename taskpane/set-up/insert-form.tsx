@@ -47,7 +47,7 @@ function Choices({ port, source, say, job }: SetUpProps & { source: WallSource; 
   };
   const put = async () => {
     const at = typed === '' ? firstCell(await port.selection()) : await readPlace(typed, port);
-    const spill = spillOf(wanted, at, await readSource(port, source));
+    const spill = await spillOf(wanted, at, await readSource(port, source));
     const blocking = spill ? inTheWay(spill, await port.readRange(spill)) : [];
     if (spill && blocking.length > 0) {
       const named = blocking.slice(0, CELLS_NAMED).join(', ');

@@ -1,4 +1,4 @@
-import { worksheetFunctions } from '../../functions/catalogue';
+import { catalogue } from '../../functions/catalogue';
 import {
   areaAddress,
   cellAddress,
@@ -20,7 +20,7 @@ export type Wanted =
   | { readonly is: 'function'; readonly name: string; readonly zone: string; readonly eachZone: boolean };
 
 /** The functions that can be put into cells: those that read the walls and need nothing else. */
-export const insertable = worksheetFunctions.filter(
+export const insertable = catalogue.filter(
   ({ parameters }) =>
     parameters.some(({ name }) => name === 'walls') &&
     parameters.every(({ name, optional }) => optional || name === 'walls'),
@@ -63,14 +63,18 @@ export function formulasAt(
  * @param ranges the walls, factors and headings as they are now
  * @returns the place; undefined where nothing spills, or where there is no result yet
  */
-export function spillOf(wanted: Wanted, at: Place, ranges: SourceRanges): Place | undefined {
+export async function spillOf(wanted: Wanted, at: Place, ranges: SourceRanges): Promise<Place | undefined> {
   if (wanted.is === 'summary') return undefined;
-  const { parameters, result, run } = functionNamed(wanted.name);
+  const { name: wantedName, parameters, result } = functionNamed(wanted.name);
   const corner = parseAddress(at.address);
   if (result !== 'matrix' || !corner) return undefined;
   const given: Readonly<Record<string, unknown>> = { ...ranges, zone: wanted.zone };
   try {
-    const rows = run(parameters.map(({ name }) => given[name] ?? null));
+    // What the functions do is large, and the panel opens without it.
+    const { worksheetFunctions } = await import('../../functions/worksheet-functions');
+    const rows = worksheetFunctions
+      .find(({ name }) => name === wantedName)
+      ?.run(parameters.map(({ name }) => given[name] ?? null));
     return Array.isArray(rows) ? { sheet: at.sheet, address: areaAddress(sized(corner, rows)) } : undefined;
   } catch {
     // The cell will say what is wrong with the walls.

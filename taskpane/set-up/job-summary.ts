@@ -1,6 +1,6 @@
 import { resultUnit } from '../../functions/result-unit';
-import { worksheetFunctions } from '../../functions/catalogue';
-import type { WorksheetFunction } from '../../functions/worksheet-function';
+import { catalogue } from '../../functions/catalogue';
+import type { FunctionEntry } from '../../functions/worksheet-function';
 import type { System } from '../../src/quantity/systems';
 import type { WallSource } from '../wall-source';
 import type { Block } from '../workbook/port';
@@ -12,9 +12,10 @@ const LINES: readonly (readonly [name: string, label: string])[] = [
   ['CLEANER', 'Cleaner concentrate'],
   ['MASKING', 'Masking'],
   ['TAPE', 'Tape'],
+  ['LABORHOURS', 'Labor-hours'],
   ['CREWHOURS', 'Crew-hours'],
   ['RUNOFF', 'Runoff to collect'],
-  ['NEUTRALIZER', 'Alkali to neutralise it'],
+  ['NEUTRALIZER', 'Alkali to neutralize it'],
 ];
 
 /**
@@ -23,8 +24,8 @@ const LINES: readonly (readonly [name: string, label: string])[] = [
  * @returns the function
  * @throws {Error} where there is none
  */
-export function functionNamed(name: string): WorksheetFunction {
-  const found = worksheetFunctions.find((candidate) => candidate.name === name);
+export function functionNamed(name: string): FunctionEntry {
+  const found = catalogue.find((candidate) => candidate.name === name);
   if (!found) throw new Error(`There is no function ${name}.`);
   return found;
 }

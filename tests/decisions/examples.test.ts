@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { worksheetFunctions } from '../../functions/catalogue';
+import { worksheetFunctions } from '../../functions/worksheet-functions';
 import { libraryUs } from '../../workbench/demo/library-us';
 import { makeWorkbook } from '../../workbench/demo/make-workbook';
 import { loadBundle } from '../../workbench/engine/load-bundle';

@@ -1,4 +1,4 @@
-import { worksheetFunctions } from '../../functions/catalogue';
+import { worksheetFunctions } from '../../functions/worksheet-functions';
 import type { CellValue } from '../../functions/worksheet-function';
 import { WashdownError } from '../../src/quantity/problem';
 

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { worksheetFunctions } from '../../functions/catalogue';
+import { worksheetFunctions } from '../../functions/worksheet-functions';
 import { ordinaryFunctions } from '../../src/review/audit/ordinary-functions';
 import { constants } from '../../src/rules/constants';
 import { factors } from '../../src/rules/factors';

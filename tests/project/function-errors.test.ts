@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { worksheetFunctions } from '../../functions/catalogue';
+import { worksheetFunctions } from '../../functions/worksheet-functions';
 import type { FunctionName } from '../../functions/runs';
 import { isCellError, type WorksheetFunction } from '../../functions/worksheet-function';
 import { exampleArguments } from '../../scripts/docs/example-job';

@@ -2,7 +2,7 @@ import * as formulajs from '@formulajs/formulajs';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { worksheetFunctions } from '../../functions/catalogue';
+import { worksheetFunctions } from '../../functions/worksheet-functions';
 
 const names = worksheetFunctions.map(({ name }) => name);
 const SHIPPED = [

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { worksheetFunctions } from '../../functions/catalogue';
+import { worksheetFunctions } from '../../functions/worksheet-functions';
 import { isCellError, type CellValue } from '../../functions/worksheet-function';
 
 /** A table that a function spilled, read by its headings. */

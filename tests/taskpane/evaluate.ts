@@ -1,4 +1,4 @@
-import { worksheetFunctions } from '../../functions/catalogue';
+import { worksheetFunctions } from '../../functions/worksheet-functions';
 import { AuditedBook } from '../../src/review/audit/audited-book';
 import { NotFollowed } from '../../src/review/audit/not-followed';
 import { isError, isRows, type Value } from '../../src/review/audit/outcome';

@@ -38,7 +38,11 @@ export async function bundled(recorder: boolean): Promise<Bundle> {
   const outfile = join(folder, 'functions.mjs');
   try {
     await build({
-      entryPoints: [join(root, 'functions/runs.ts')],
+      stdin: {
+        contents:
+          "import { runs as core } from './runs'; import { moreRuns } from './more-runs'; export const runs = { ...core, ...moreRuns };",
+        resolveDir: join(root, 'functions'),
+      },
       bundle: true,
       format: 'esm',
       minifySyntax: true,

@@ -7,14 +7,17 @@ import { functionHost, type Bundle } from './bundle';
  * Runs a built bundle as the host does and collects the functions that it associates.
  * @param script text of the built script
  * @param metadata text of the generated metadata
+ * @param more text of the script with the functions that a host loads when one of them is called
  * @returns the functions
  * @throws {Error} where script and metadata do not name the same functions
  */
-export function readBundle(script: string, metadata: string): Bundle {
+export function readBundle(script: string, metadata: string, more?: string): Bundle {
   const host = functionHost();
   const globals: Record<string, unknown> = { CustomFunctions: host.CustomFunctions, console };
   globals['self'] = globals;
-  new Script(script, { filename: 'functions.js' }).runInContext(createContext(globals));
+  const context = createContext(globals);
+  new Script(script, { filename: 'functions.js' }).runInContext(context);
+  if (more !== undefined) new Script(more, { filename: 'functions-more.js' }).runInContext(context);
   return host.bundle(metadata);
 }
 
@@ -32,5 +35,5 @@ export function loadBundle(directory: string): Bundle {
       throw new Error(`${join(directory, name)} is missing. Build first: npm run build`);
     }
   };
-  return readBundle(read('functions.js'), read('functions.json'));
+  return readBundle(read('functions.js'), read('functions.json'), read('functions-more.js'));
 }

@@ -9,9 +9,16 @@ import { functionHost, type Bundle } from '../engine/bundle';
 export async function loadFunctions(folder: string): Promise<Bundle> {
   const host = functionHost();
   Object.assign(globalThis, { CustomFunctions: host.CustomFunctions });
-  await new Promise<void>((resolve, reject) => {
+  // The engine calls its functions at once, so all are at hand before the first.
+  for (const file of ['functions.js', 'functions-more.js']) await loadScript(`${folder}/${file}`);
+  const listed = await fetch(`${folder}/functions.json`);
+  return host.bundle(await listed.text());
+}
+
+function loadScript(address: string): Promise<void> {
+  return new Promise<void>((resolve, reject) => {
     const script = document.createElement('script');
-    script.src = `${folder}/functions.js`;
+    script.src = address;
     script.onload = () => {
       resolve();
     };
@@ -20,6 +27,4 @@ export async function loadFunctions(folder: string): Promise<Bundle> {
     };
     document.head.append(script);
   });
-  const listed = await fetch(`${folder}/functions.json`);
-  return host.bundle(await listed.text());
 }

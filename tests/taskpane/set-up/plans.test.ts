@@ -182,10 +182,10 @@ describe('formulas at a cell', () => {
     expect(names.filter((name) => ['TRACE', 'PATCH', 'FACTORS'].includes(name))).toEqual([]);
   });
 
-  it('that fill rows say which cells they need, and which of them are filled', () => {
+  it('that fill rows say which cells they need, and which of them are filled', async () => {
     const ranges = { walls: exampleWalls('US'), factors: factorRows('US'), headings: null };
     const wanted = { is: 'function', name: 'WALLROWS', zone: '', eachZone: false } as const;
-    const spill = spillOf(wanted, at, ranges);
+    const spill = await spillOf(wanted, at, ranges);
     // A heading row and three walls, from row 4.
     expect(spill?.address).toMatch(/^C4:[A-Z]+7$/);
     expect(
@@ -194,8 +194,8 @@ describe('formulas at a cell', () => {
         [0, 'y'],
       ]),
     ).toEqual(['C5', 'D5']);
-    expect(spillOf({ ...wanted, name: 'TAPE' }, at, ranges)).toBeUndefined();
-    expect(spillOf({ ...wanted, zone: 'Nowhere' }, at, ranges)).toBeUndefined();
+    expect(await spillOf({ ...wanted, name: 'TAPE' }, at, ranges)).toBeUndefined();
+    expect(await spillOf({ ...wanted, zone: 'Nowhere' }, at, ranges)).toBeUndefined();
   });
 });
 

@@ -1,0 +1,23 @@
+import { runAlternates } from './alternates';
+import { runChanges } from './changes';
+import { runChecks } from './checks';
+import { runOptions } from './options';
+import { runDrying, runNozzle, runPatch } from './plain-numbers';
+import { runFactors, runMaterials, runSources } from './tables';
+import { runTrace } from './trace';
+import type { Run } from './worksheet-function';
+
+/** What the functions do that explain, check and compare, by name; a workbook that calls none does not load them. */
+export const moreRuns = {
+  TRACE: runTrace,
+  CHECKS: runChecks,
+  FACTORS: runFactors,
+  MATERIALS: runMaterials,
+  SOURCES: runSources,
+  OPTIONS: runOptions,
+  CHANGES: runChanges,
+  ALTERNATES: runAlternates,
+  PATCH: runPatch,
+  NOZZLE: runNozzle,
+  DRYING: runDrying,
+} as const satisfies Record<string, Run>;

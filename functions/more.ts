@@ -1,0 +1,4 @@
+import { takeMore } from './load-more';
+import { moreRuns } from './more-runs';
+
+takeMore(moreRuns);
