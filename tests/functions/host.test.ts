@@ -28,6 +28,7 @@ beforeAll(async () => {
     associate: (id: string, run: (...args: unknown[]) => unknown) => associated.set(id, run),
   });
   await import('../../functions/functions');
+  await import('../../functions/more');
 });
 afterAll(() => {
   vi.unstubAllGlobals();

@@ -71,10 +71,10 @@ describe.each(['US', 'SI'] as const)('a new estimate in %s', (system) => {
     expect(shown.filter((value) => typeof value === 'string' && value.startsWith('#'))).toEqual([]);
     expect((await readSource(workbook, plan.source)).walls).toHaveLength(4);
     const formats = plan.blocks.flatMap((block) => Object.keys(block.formats ?? {}));
-    expect(formats).toEqual(['B3:B9', 'E13:BZ212']);
-    const [headings = [], zone = []] = await workbook.readRange({ sheet: 'Estimate', address: 'A12:BZ13' });
-    expect(headings.slice(3, 5)).toEqual(['Class', 'Pre-wet (min)']);
-    const filled = zone.slice(4).filter((value) => value !== '');
+    expect(formats).toEqual(['B3:B10', 'E14:BZ213']);
+    const [headings = [], zone = []] = await workbook.readRange({ sheet: 'Estimate', address: 'A13:BZ14' });
+    expect(headings.slice(3, 7)).toEqual(['Class', 'Cleaner', 'Washed afterwards', 'Most pre-wet passes']);
+    const filled = zone.slice(6).filter((value) => value !== '');
     expect(filled.length).toBeGreaterThan(10);
     expect(filled.every((value) => typeof value === 'number')).toBe(true);
     const [water, cleaner] = await workbook.readRange({ sheet: 'Estimate', address: 'A3:C4' });
