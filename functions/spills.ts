@@ -12,7 +12,7 @@ import { constants } from '../src/rules/constants';
 import type { FactorsInForce } from '../src/rules/read-factors';
 import type { Kind, System } from '../src/quantity/systems';
 import { answer, readQuestion } from './arguments';
-import { heading, notAvailable, quantityCell } from './cells';
+import { heading, notAvailable, quantityCell, valueError } from './cells';
 import { NOTHING_WASHED } from './governing';
 import type { CellValue, Run } from './worksheet-function';
 
@@ -122,7 +122,7 @@ function zoneLine(
     zone.name,
     governing?.ceiling ?? none,
     governing?.governors.map(({ name }) => name).join(', ') ?? none,
-    classToUse ?? none,
+    classToUse === undefined ? none : finding === undefined ? classToUse : valueError(finding),
     classToUse === undefined ? none : className(classToUse),
     laterClasses.map((of) => classInWords(of)).join(', '),
     ...zoneColumns.map(({ kind, of }) => cell(of(estimate), kind)),

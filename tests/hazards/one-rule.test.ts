@@ -257,6 +257,7 @@ describe('a hazard is one rule, which checks, cautions and steps word', () => {
     );
     const asked = [
       ...['isWashedRow', 'washedRows', 'washesOf', 'classesOn', 'strongestClass', 'isWashed'],
+      ...['isLater', 'inWorkingOrder'],
       ...['takesCleaner', 'takesAcid', 'isAcid', 'rowsUnderAcid'],
     ];
     // What an unknown age, a masked weak wall or masonry out of scope calls for, two of the three say; tried with

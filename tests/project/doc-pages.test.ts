@@ -49,7 +49,7 @@ describe('how the numbers are made', () => {
     expect(row(numbers, 'nozzle.pressure').slice(1, 4)).toEqual([
       '400 psi; 2757.9 kPa',
       'above 0 and at most 5000 psi; above 0 and at most 34473.8 kPa',
-      'published',
+      'assumption',
     ]);
     // 40 degF are 40/9 degC.
     expect(row(numbers, 'limit.air')[1]).toBe('40 °F; 4.44444 °C');
@@ -64,8 +64,8 @@ describe('how the numbers are made', () => {
 
   it('writes beside a rule how a trace has it', () => {
     for (const expression of [
-      'washedArea = Area - Openings',
-      'water = preWetWater + mixWater + rinseWater',
+      'bareArea = Area - Openings',
+      'water = preWetWater + belowWater + mistWater + rinseWater + mixWater + recleanWater',
       'maskingArea = masked + lapArea + fixtureArea',
     ])
       expect(numbers).toContain(`\`${expression}\``);

@@ -70,8 +70,9 @@ describe('the caution sheet', () => {
 
   it('says how much water is to be collected, and in what weather', () => {
     const { of } = sheet(BRICK_OVER_MASKED_BASE);
-    // 1.05 * 1100 ft2 * (2 passes of 1 L/m2 / 40.746 + 0.6 + 1/70).
-    expect(of('plan-runoff')?.places).toEqual([{ where: 'South', why: '766 gal to collect' }]);
+    // 1.05 * 1100 ft2 * (2 passes of 1 L/m2 / 40.746 + 0.6 + 1/70), and what lies below: 900 ft2 at 0.38629 min a
+    // ft2 are 34.77 wettings of 20 * 4 ft2 with 0.5 L/m2, 34.1 gal, with re-clean 35.8.
+    expect(of('plan-runoff')?.places).toEqual([{ where: 'South', why: '802 gal to collect' }]);
     // 0.1 mm of water at 0.311 kg/m2/h.
     expect(of('freezing')?.places[0]?.why).toBe(
       'air 68 °F, face 68 °F, humidity 50 %, wind 6.2 mph (assumed, where the workbook does not say); the cleaner is dry in 19.3 min',

@@ -289,7 +289,7 @@ describe('the demo bid workbook in US units', () => {
     checks?.eachRow((row) => {
       if (row.getCell(1).text === 'nozzle pressure') found.push(row.getCell(3).text);
     });
-    expect(found).toContain('Stair towers');
+    expect(found).toContain('Stair towers: ST-03 west tower, middle band');
   });
 
   it('stores its formulas so that a spreadsheet finds the functions and spills them', () => {

@@ -44,7 +44,7 @@ export function overrideFindings(book: AuditedBook, area: SheetArea): AuditFindi
           {
             kind: 'override',
             ...at('cleaner.class'),
-            what: `cleaner.class is ${String(chosen)} (${className(chosen)}); otherwise the need decides.`,
+            what: `cleaner.class is ${String(chosen)} (${className(chosen)}); otherwise the fewest labor-hours decide.`,
             todo: TODO,
           },
         ];

@@ -228,7 +228,7 @@ describe('an audit', () => {
         ...WALLS.sheets,
         Factors: [
           ['Factor', 'Value'],
-          ['crew', 5],
+          ['patch.most', 50],
           ['cleaner.class', 1],
           ['material.limestone.suction', 12],
         ],
@@ -238,8 +238,8 @@ describe('an audit', () => {
     );
     const overrides = ran({ book: cells }).report.findings.filter(({ kind }) => kind === 'override');
     expect(overrides.map(({ address, what }) => `${address} ${what}`)).toEqual([
-      'B2 crew is 5 persons; the starting value is 2 persons.',
-      'B3 cleaner.class is 1 (neutral detergent); otherwise the need decides.',
+      'B2 patch.most is 50 ft²; the starting value is 60 ft².',
+      'B3 cleaner.class is 1 (neutral detergent); otherwise the fewest labor-hours decide.',
       'B4 The suction of Limestone is a value of your own.',
     ]);
   });
