@@ -54,10 +54,10 @@ describe('how the numbers are made', () => {
     // 40 degF are 40/9 degC.
     expect(row(numbers, 'limit.air')[1]).toBe('40 °F; 4.44444 °C');
     expect(row(numbers, 'dwell.least').slice(1, 3)).toEqual(['3 min', 'from 0 to 120 min']);
-    // 8 g on 30 in2 are 8 * 0.001 / 0.01935480 kg/m2.
+    // 6 g on 30 in2 are 6 * 0.001 / 0.01935480 kg/m2.
     expect(row(numbers, 'ground-face-block').slice(1, 4)).toEqual([
       'class 1 (neutral detergent)',
-      '8 g/30in²; 0.413334 kg/m²',
+      '6 g/30in²; 0.310001 kg/m²',
       '400 psi; 2757.9 kPa',
     ]);
   });
