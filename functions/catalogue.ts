@@ -268,6 +268,8 @@ export const worksheetFunctions: readonly WorksheetFunction[] = (Object.keys(run
  */
 export function metadata(): object {
   return {
+    // Without it an error anywhere in a range, in a column that is not ours too, is the result of every formula.
+    allowErrorForDataTypeAny: true,
     functions: worksheetFunctions.map(({ name, description, parameters, result }) => ({
       id: name,
       name,
