@@ -163,6 +163,8 @@ export class WorkOut {
     const plain = called.toUpperCase().replace(/^_XLFN\./, '');
     const [first] = args;
     if (plain === 'ANCHORARRAY' && first) return this.spill(first, at);
+    // How a file says `@`.
+    if (plain === 'SINGLE' && first) return this.oneOf(first, at);
     const work = ordinaryFunctions[plain];
     if (!work) throw new NotFollowed(`it uses ${plain}, which Review does not work out`);
     return work(args.map((arg) => this.outcome(arg, at)));
