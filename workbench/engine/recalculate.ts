@@ -31,6 +31,8 @@ export interface FormulaResult {
   readonly column: number;
   /** As stored, without `=`. */
   readonly formula: string;
+  /** As the engine takes it: without references to tables and spills; as stored where it takes none. */
+  readonly plain: string;
   readonly result: CellValue | CellValue[][];
   /** Worksheet functions that it called; empty for an ordinary formula. */
   readonly calls: readonly RecordedCall[];
@@ -50,6 +52,8 @@ interface Prepared {
   readonly sheets: EngineSheet[];
   /** Cells whose formula cannot be handed to the engine, and why. */
   readonly refused: Map<string, Refusal>;
+  /** The formulas in the engine's terms, by cell. */
+  readonly plain: Map<string, string>;
 }
 
 interface Refusal {
@@ -104,6 +108,7 @@ function spillCells(sheet: BookSheet, frozen: (cell: BookCell) => boolean): Set<
 
 function prepare(book: Book, areaOf: AreaOf, knows: (name: string) => boolean): Prepared {
   const refused = new Map<string, Refusal>();
+  const plain = new Map<string, string>();
   const sheets = book.sheets.map((sheet): EngineSheet => {
     const formulas = new Map<BookCell, string>();
     for (const [address, cell] of sheet.cells) {
@@ -116,6 +121,7 @@ function prepare(book: Book, areaOf: AreaOf, knows: (name: string) => boolean): 
       }
       try {
         const formula = engineFormula(cell.formula, book, sheet.name, cell, areaOf);
+        plain.set(key, formula);
         const refusal = refusalOf(formula, knows);
         if (refusal) refused.set(key, refusal);
         else formulas.set(cell, formula);
@@ -137,7 +143,7 @@ function prepare(book: Book, areaOf: AreaOf, knows: (name: string) => boolean): 
     }
     return { name: sheet.name, cells };
   });
-  return { sheets, refused };
+  return { sheets, refused, plain };
 }
 
 function noFunction(name: string): CellError {
@@ -156,7 +162,12 @@ function refusalOf(formula: string, knows: (name: string) => boolean): Refusal |
   return undefined;
 }
 
-function usableNames(book: Book): BookName[] {
+/**
+ * The names that formulas can be worked out with.
+ * @param book the workbook
+ * @returns the names, in the engine's terms
+ */
+export function usableNames(book: Book): BookName[] {
   return book.names.flatMap((each) => {
     // Print areas and the like are no names to calculate with.
     if (each.name.startsWith('_xlnm.')) return [];
@@ -204,10 +215,11 @@ export async function recalculate(book: Book, bundle: Bundle): Promise<FormulaRe
   let results: EngineResults = new Map();
   let areas = savedAreas(book);
   let refused: Prepared['refused'] = new Map();
+  let plain: Prepared['plain'] = new Map();
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const asked = new Map<string, Area | undefined>();
     const prepared = prepare(book, remembering(areas, asked), knows);
-    ({ refused } = prepared);
+    ({ refused, plain } = prepared);
     const engine = new Engine(prepared.sheets, names, ids, call);
     results = await engine.calculate(() => {
       // Calls of earlier passes may have read cells that were not calculated yet.
@@ -219,7 +231,7 @@ export async function recalculate(book: Book, bundle: Bundle): Promise<FormulaRe
     areas = next;
   }
   probe.dispose();
-  return collect(book, results, refused, calls);
+  return collect(book, results, { refused, plain }, calls);
 }
 
 type Areas = ReadonlyMap<string, Area>;
@@ -271,7 +283,7 @@ export function spillArea(address: string, grid: readonly (readonly unknown[])[]
 function collect(
   book: Book,
   results: EngineResults,
-  refused: ReadonlyMap<string, Refusal>,
+  { refused, plain }: Pick<Prepared, 'refused' | 'plain'>,
   calls: ReadonlyMap<string, readonly RecordedCall[]>,
 ): FormulaResult[] {
   const found: FormulaResult[] = [];
@@ -292,6 +304,7 @@ function collect(
         row,
         column,
         formula,
+        plain: plain.get(key) ?? formula,
         result: refusal?.error ?? withReasons(results.get(key) ?? null, own, blocked),
         calls: own,
         supported: refusal === undefined || refusal.wrong,

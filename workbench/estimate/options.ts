@@ -1,7 +1,12 @@
+import { resolve } from 'node:path';
+
 /** What the person asked for on the command line. */
 export interface Options {
   readonly file: string;
-  readonly out: string;
+  /** Where the workbook with its values goes; undefined where only a copy without formulas is wanted. */
+  readonly out: string | undefined;
+  /** Where a copy without Washdown formulas goes. */
+  readonly values: string | undefined;
   readonly json: boolean;
 }
 
@@ -12,15 +17,17 @@ export class UsageError extends Error {
 
 export const HELP = `Recalculates the Washdown formulas of a workbook, prints the estimate and writes the values back.
 
-  npm run estimate -- FILE.xlsx [--out FILE2.xlsx] [--json]
+  npm run estimate -- FILE.xlsx [--out FILE2.xlsx] [--values FILE3.xlsx] [--json]
 
   FILE.xlsx       the workbook; its Washdown cells get their new values, everything else stays as it is
   --out FILE2     write the workbook there and leave FILE.xlsx alone
+  --values FILE3  write a copy for people without the add-in: every Washdown formula, and every formula that mixes
+                  Washdown's with others, replaced by its value; FILE.xlsx is left alone
   --json          print one JSON object with every Washdown cell, and nothing else, on standard output;
                   the values are written to the workbook all the same
   --help          print this
 
-The workbook is asked to recalculate when a spreadsheet opens it, so that ordinary formulas follow.
+Ordinary formulas that depend on Washdown cells get their new values too. What cannot be worked out here is listed.
 Exit code: 0 done, 1 the file cannot be used, 2 wrong command line.
 `;
 
@@ -33,6 +40,7 @@ Exit code: 0 done, 1 the file cannot be used, 2 wrong command line.
 export function readOptions(args: readonly string[]): Options | 'help' {
   const files: string[] = [];
   let out: string | undefined;
+  let values: string | undefined;
   let json = false;
   let literal = false;
   for (let index = 0; index < args.length; index += 1) {
@@ -46,12 +54,22 @@ export function readOptions(args: readonly string[]): Options | 'help' {
       out = args[index];
       if (out === undefined || out.startsWith('--')) throw new UsageError('--out needs the name of a file.');
     } else if (arg.startsWith('--out=')) out = arg.slice('--out='.length);
-    else throw new UsageError(`Unknown option ${arg}. Accepted: --out FILE, --json, --help.`);
+    else if (arg === '--values') {
+      index += 1;
+      values = args[index] ?? '';
+      if (values.startsWith('--')) values = '';
+    } else if (arg.startsWith('--values=')) values = arg.slice('--values='.length);
+    else throw new UsageError(`Unknown option ${arg}. Accepted: --out FILE, --values FILE, --json, --help.`);
   }
   const [file, another] = files;
   if (file === undefined || file === '') throw new UsageError('Which workbook? Accepted: one .xlsx file.');
   if (another !== undefined)
     throw new UsageError(`One workbook at a time: "${file}" and "${another}" were given.`);
   if (out === '') throw new UsageError('--out needs the name of a file.');
-  return { file, out: out ?? file, json };
+  if (values === '') throw new UsageError('--values needs the name of a file.');
+  const copies = [file, ...(out === undefined ? [] : [out])].map((each) => resolve(each));
+  if (values !== undefined && copies.includes(resolve(values))) {
+    throw new UsageError(`--values makes a copy without formulas. Accepted: another file than "${values}".`);
+  }
+  return { file, out: out ?? (values === undefined ? file : undefined), values, json };
 }

@@ -4,8 +4,9 @@ import { openArchive, packArchive } from '../xlsx/archive';
 import { BadFile } from '../xlsx/bad-file';
 import { estimateBook } from './estimate-book';
 import { HELP, readOptions, UsageError } from './options';
-import { reportCell, type UnitOf } from './report-cells';
-import { reportText } from './report-text';
+import { leftCell, reportCell, type UnitOf } from './report-cells';
+import { leftText, reportText } from './report-text';
+import { plainCopy } from './plain-copy';
 import { saveFile } from './save-file';
 import { zoneTables } from './zone-tables';
 
@@ -46,15 +47,28 @@ export async function runEstimate(args: readonly string[], surroundings: Surroun
     file = options.file;
     const archive = openArchive(readFile(file));
     const functions = bundle();
-    const { washdown, archive: done } = await estimateBook(archive, functions);
-    saveFile(options.out, packArchive(done));
+    const estimate = await estimateBook(archive, functions);
+    const { washdown, archive: done } = estimate;
+    if (options.out !== undefined) saveFile(options.out, packArchive(done));
+    const copy = options.values === undefined ? undefined : plainCopy(estimate);
+    if (copy && options.values !== undefined) saveFile(options.values, packArchive(copy.archive));
     const cells = washdown.map((each) => reportCell(each, unitOf));
     print(
       options.json
-        ? `${JSON.stringify({ cells })}\n`
+        ? `${JSON.stringify({ cells, ...(estimate.left.length > 0 ? { left: estimate.left.map((each) => leftCell(each)) } : {}) })}\n`
         : `${reportText(zoneTables(washdown, functions), cells)}\n`,
     );
-    warn(`Values written to ${options.out}\n`);
+    if (options.out !== undefined) warn(`Values written to ${options.out}\n`);
+    if (copy && options.values !== undefined) {
+      warn(
+        [
+          `${String(copy.replaced)} formulas replaced by their values in ${options.values}`,
+          ...copy.says,
+          '',
+        ].join('\n'),
+      );
+    }
+    warn(leftText(estimate));
     return 0;
   } catch (cause) {
     if (cause instanceof UsageError) {
