@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { reviewRows } from '../../src/review/audit/review-sheet';
 import { keepOnSheet, NOTES_SHEET } from '../kept-text';
+import { failureText } from '../failure-text';
 import { putOnNewSheet } from '../sheet-out';
 import { timeText } from '../time-text';
 import type { WallSource } from '../wall-source';
@@ -115,8 +116,8 @@ function Outcome({
   const [remembered, setRemembered] = useState(review.remembered);
   const [accepted, setAccepted] = useState(false);
   const { findings, formulas, gone } = review;
-  const fail = () => {
-    say('The sheet could not be added. Is the workbook protected?');
+  const fail = (error: unknown) => {
+    say(failureText(error));
   };
   const writeSheet = async () => {
     const rows = reviewRows(findings, { formulas: formulas.length, agree: review.agree }, at);

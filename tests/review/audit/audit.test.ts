@@ -178,6 +178,27 @@ describe('an audit', () => {
       ]);
     });
 
+    it.each([
+      ['it stands in', 'A1:B9'],
+      ['it reaches into', 'B3:C9'],
+    ])('knows that no formula fills cells of a table, where %s one', (_, address) => {
+      const { sheets, table } = WALLS;
+      const own = { name: 'Own', sheet: 'Estimate', address, headings: ['a', 'b'] };
+      const cells = book(
+        {
+          ...sheets,
+          Estimate: [
+            [{ ...lines, shows: '#SPILL!' }, ''],
+            ['', ''],
+          ],
+        },
+        [table, own],
+      );
+      expect(found(ran({ book: cells }).report)).toEqual([
+        'error Estimate!A1 Shows #SPILL!: it reaches into the table Own, where no formula may fill other cells.',
+      ]);
+    });
+
     it('counts it once where the host hands it over for every cell', () => {
       const again = (shows: string | number): Cell => ({ ...lines, shows });
       const cells = estimate([
