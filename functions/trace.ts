@@ -1,6 +1,7 @@
 import { addedQuantities, moneyIds, quantityIds } from '../src/estimate/quantities';
 import { nearest } from '../src/quantity/nearest';
 import { badInput, nothingHere } from '../src/quantity/problem';
+import { RULES_VERSION } from '../src/rules/version';
 import { explainedByFactors, explainedByJob, explainedByZone } from '../src/trace/explained';
 import { Recorder, type TraceLine } from '../src/trace/recorder';
 import { answer, readChoice, readName, readQuestion, type Question } from './arguments';
@@ -85,7 +86,16 @@ export const runTrace: Run = ([quantity, walls, zone, factors, headings, wall]) 
   if (wanted === undefined) throw badInput(`TRACE needs a quantity. Accepted: ${names.join(', ')}.`);
   const question = readQuestion(walls, zone, factors, headings);
   return [
-    ['Symbol', 'Expression', 'Value', 'Unit', 'Rule', 'Source', 'Kind of source', 'Where'],
+    [
+      'Symbol',
+      'Expression',
+      'Value',
+      'Unit',
+      `Rule (rules ${RULES_VERSION})`,
+      'Source',
+      'Kind of source',
+      'Where',
+    ],
     ...linesOf(wanted, question, readName(wall, 'wall')).map((line) => [
       line.symbol,
       line.expression,

@@ -56,7 +56,7 @@ export interface ScannedBlock {
 export type Progress = (done: number, total: number) => void;
 
 /** A named text kept in the workbook file, for example `source` or `steps`. */
-export type PartName = 'source' | 'formulas' | 'steps';
+export type PartName = 'source' | 'formulas' | 'steps' | 'rules';
 
 /** Everything that the pane asks of the workbook. No more of the host is known outside of its adapters. */
 export interface WorkbookPort {

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { existsSync, readFileSync } from 'node:fs';
 import { runInNewContext } from 'node:vm';
 import { gzipSync } from 'node:zlib';
@@ -26,9 +27,31 @@ describe('built bundles', () => {
     const addresses = readFileSync('dist/manifest.xml', 'utf8').matchAll(
       /"https:\/\/localhost:3000\/([^"]+)"/g,
     );
-    const files = [...addresses].map(([, file]) => `dist/${file ?? ''}`);
+    const files = [...addresses].map(([, file]) => `dist/${file?.replace(/\?v=.*/, '') ?? ''}`);
     expect(files).toContain('dist/support.html');
     expect(files.filter((file) => !existsSync(file))).toEqual([]);
+  });
+
+  it('what may be kept by a browser has its content in its address, in pages, manifest and scripts', () => {
+    const hashOf = (file: string) =>
+      createHash('sha256')
+        .update(readFileSync(`dist/${file}`))
+        .digest('hex')
+        .slice(0, 16);
+    const loaded = (file: string) =>
+      [
+        ...readFileSync(`dist/${file}`, 'utf8').matchAll(
+          /[="/](\w+\.(?:json|js|css))(?:\?v=(\w+))?(?=["\s>])/g,
+        ),
+      ].map(([, name = '', hash]) => [name, hash]);
+    const page = loaded('taskpane.html').filter(([name]) => name !== 'office.js');
+    expect(page.map(([name]) => name)).toEqual(['style.css', 'functions.js', 'taskpane.js']);
+    const manifest = loaded('manifest.xml');
+    expect(manifest.map(([name]) => name)).toEqual(['functions.js', 'functions.json']);
+    for (const [name = '', hash] of [...page, ...manifest])
+      expect([name, hash]).toEqual([name, hashOf(name)]);
+    // The panels that are loaded when they are shown.
+    expect(readFileSync('dist/taskpane.js', 'utf8')).toMatch(/"\.js\?v="/);
   });
 
   it.each([

@@ -2,6 +2,8 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { RULES_VERSION } from '../../src/rules/version';
+import { readKeptTexts } from '../../workbench/page/files/kept-parts';
 import { runEstimate } from '../../workbench/estimate/run';
 import { openArchive, packArchive, partText } from '../../workbench/xlsx/archive';
 import { fakeBundle, fakeUnit } from './fake-bundle';
@@ -90,6 +92,9 @@ describe('npm run estimate', () => {
     expect(readFileSync(path)).toEqual(readFileSync(other));
     expect(readFileSync(path)).not.toEqual(Buffer.from(bytes));
     expect(readdirSync(folder).sort()).toEqual(['bid.xlsx', 'other.xlsx']);
+    // The file says under which rules its values were worked out.
+    const written = openArchive(readFileSync(other));
+    expect(readKeptTexts(written, 'xl/workbook.xml')).toEqual({ rules: RULES_VERSION });
   });
 
   it('writes a copy without formulas beside, and lists what in it still needs the add-in', async () => {

@@ -1,6 +1,10 @@
 import { readFileSync } from 'node:fs';
 import type { Bundle } from '../engine/bundle';
-import { openArchive, packArchive } from '../xlsx/archive';
+import { RULES_VERSION } from '../../src/rules/version';
+import type { Parts } from '../page/files/package-parts';
+import { writeKeptTexts } from '../page/files/write-kept-parts';
+import { openArchive, packArchive, type Archive } from '../xlsx/archive';
+import { workbookPart } from '../xlsx/parts';
 import { BadFile } from '../xlsx/bad-file';
 import { estimateBook } from './estimate-book';
 import { HELP, readOptions, UsageError } from './options';
@@ -16,6 +20,13 @@ export interface Surroundings {
   readonly unitOf: UnitOf;
   readonly print: (text: string) => void;
   readonly warn: (text: string) => void;
+}
+
+/** The file says under which rules its values were worked out: a later review tells a change of rules from a slip. */
+function withRules(archive: Archive): Archive {
+  const parts: Parts = new Map(archive);
+  writeKeptTexts(parts, workbookPart(parts), { rules: RULES_VERSION });
+  return parts;
 }
 
 function readFile(path: string): Uint8Array {
@@ -49,7 +60,7 @@ export async function runEstimate(args: readonly string[], surroundings: Surroun
     const functions = bundle();
     const estimate = await estimateBook(archive, functions);
     const { washdown, archive: done } = estimate;
-    if (options.out !== undefined) saveFile(options.out, packArchive(done));
+    if (options.out !== undefined) saveFile(options.out, packArchive(withRules(done)));
     const copy = options.values === undefined ? undefined : plainCopy(estimate);
     if (copy && options.values !== undefined) saveFile(options.values, packArchive(copy.archive));
     const cells = washdown.map((each) => reportCell(each, unitOf));
