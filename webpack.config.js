@@ -88,9 +88,9 @@ class SameFunctions {
   }
 }
 
-/** functions.json comes from the same list as the functions themselves. */
-function metadata() {
-  return execFileSync(process.execPath, ['--import', 'tsx', join(root, 'scripts/print-metadata.ts')], {
+/** functions.json and the page of help come from the same list as the functions themselves. */
+function printed(script, ...args) {
+  return execFileSync(process.execPath, ['--import', 'tsx', join(root, 'scripts', script), ...args], {
     cwd: root,
   });
 }
@@ -147,7 +147,8 @@ export default (env = {}) => {
               .replace(IN_MANIFEST, () => address.replaceAll('&', '&amp;'))
               .replace(/(?<=<Version>)[^<]+/, (given) => env.version ?? given),
         },
-        { to: 'functions.json', make: metadata },
+        { to: 'functions.json', make: () => printed('print-metadata.ts', address) },
+        { to: 'help.html', make: () => printed('print-help.ts') },
         ...[16, 32, 64, 80].map((size) => ({
           from: `assets/icon-${size}.png`,
           to: `assets/icon-${size}.png`,

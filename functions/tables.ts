@@ -1,7 +1,7 @@
 import { show, unitOf } from '../src/quantity/systems';
 import { factors as factorTable } from '../src/rules/factors';
 import { readFactors, shownStart } from '../src/rules/read-factors';
-import { RULES_ID, RULES_VERSION } from '../src/rules/version';
+import { RULES_VERSION } from '../src/rules/version';
 import { sources } from '../src/rules/sources';
 import { heading } from './cells';
 import type { CellValue, Run } from './worksheet-function';
@@ -25,15 +25,14 @@ export const runFactors: Run = ([range]) => {
   });
   const chosen = inForce.chosenClass;
   return [
-    ['Factor', 'Value', 'Unit', 'Kind of source', 'Starting value', 'Meaning', 'Source'],
     [
-      RULES_ID,
-      Number(RULES_VERSION),
-      '1',
-      '',
-      Number(RULES_VERSION),
-      'version of the rules; see what changed',
-      '',
+      'Factor',
+      'Value',
+      'Unit',
+      'Kind of source',
+      'Starting value',
+      'Meaning',
+      `Source (rules ${RULES_VERSION})`,
     ],
     ['units', system, '', 'input', 'US', 'units of the wall rows, the factors and the results: US or SI', ''],
     [

@@ -9,6 +9,12 @@ import { requirePrice } from './bid-price';
 import { NOTHING_WASHED } from './governing';
 import type { Run } from './worksheet-function';
 
+/**
+ * Most lines of a spill: on the web a result of more than 5 MB is refused (platform documentation, "Resource limits and
+ * performance optimization"), and a line has up to 800 characters.
+ */
+export const MOST_LINES = 5_000;
+
 /** What adds up over rows, by heading and by the name of its worksheet function. */
 const added: Readonly<Record<string, string>> = {
   ...Object.fromEntries(quantityIds.map((id) => [addedQuantities[id].heading.toLowerCase(), id])),
@@ -85,6 +91,9 @@ export const runTrace: Run = ([quantity, walls, zone, factors, headings, wall]) 
   const wanted = readChoice(asked, 'quantity', names);
   if (wanted === undefined) throw badInput(`TRACE needs a quantity. Accepted: ${names.join(', ')}.`);
   const question = readQuestion(walls, zone, factors, headings);
+  const lines = linesOf(wanted, question, readName(wall, 'wall'));
+  // The last line is the number itself.
+  const left = lines.length - MOST_LINES;
   return [
     [
       'Symbol',
@@ -94,17 +103,19 @@ export const runTrace: Run = ([quantity, walls, zone, factors, headings, wall]) 
       `Rule (rules ${RULES_VERSION})`,
       'Source',
       'Kind of source',
-      'Where',
+      left > 0 ? `${left} lines left out. Accepted: the name of one zone` : 'Where',
     ],
-    ...linesOf(wanted, question, readName(wall, 'wall')).map((line) => [
-      line.symbol,
-      line.expression,
-      line.value,
-      line.unit,
-      line.rule,
-      line.source,
-      line.kind,
-      line.where,
-    ]),
+    ...lines
+      .slice(-MOST_LINES)
+      .map((line) => [
+        line.symbol,
+        line.expression,
+        line.value,
+        line.unit,
+        line.rule,
+        line.source,
+        line.kind,
+        line.where,
+      ]),
   ];
 };

@@ -12,7 +12,6 @@ import {
 import { numberOf, readFactorValue, type Accepted } from './factor-value';
 import { factors, type Factor, type FactorId } from './factors';
 import { materials, type Material } from './materials';
-import { RULES_ID } from './version';
 
 /** The factors of one calculation: starting values with the user's own on top. */
 export interface FactorsInForce {
@@ -140,7 +139,7 @@ class OverrideReader {
       return;
     }
     this.#ids.add(name);
-    if (name === UNITS || name === RULES_ID) return;
+    if (name === UNITS) return;
     if (name === CHOSEN_CLASS) {
       this.#takeClass(row);
       return;

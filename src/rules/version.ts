@@ -3,6 +3,3 @@
  * expression, a starting value or a material. CHANGELOG.md says what each changed.
  */
 export const RULES_VERSION = '1';
-
-/** How the version stands among factors: it is shown there, and a value given for it changes nothing. */
-export const RULES_ID = 'rules';

@@ -68,8 +68,7 @@ describe.each([
     for (const heading of ['Factor', 'Unit', 'Starting value', 'Meaning'])
       expect(column(again, heading)).toEqual(column(fed, heading));
     expectSame([column(again, 'Value')], [column(fed, 'Value')]);
-    // The version of the rules, the units and the class are no factors.
-    const kinds = new Set(column(again, 'Kind of source').slice(3));
+    const kinds = new Set(column(again, 'Kind of source').slice(2));
     expect([...kinds]).toEqual(['override']);
   });
 });

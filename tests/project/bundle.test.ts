@@ -16,7 +16,7 @@ describe('built bundles', () => {
     const written = JSON.parse(readFileSync('dist/functions.json', 'utf8')) as {
       functions: { id: string }[];
     };
-    expect(written).toEqual(JSON.parse(JSON.stringify(metadata())));
+    expect(written).toEqual(JSON.parse(JSON.stringify(metadata('https://localhost:3000'))));
     const ids: string[] = [];
     const host = { associate: (id: string) => ids.push(id) };
     runInNewContext(readFileSync('dist/functions.js', 'utf8'), { CustomFunctions: host });

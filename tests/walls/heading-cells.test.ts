@@ -43,8 +43,6 @@ describe('the range of headings', () => {
     [0],
     [''],
     [null],
-    [[[0]]],
-    [[['']]],
     [[[null, 0]]],
     [
       [

@@ -29,9 +29,11 @@ function shape(
   if (argument === undefined) {
     return parameter.optional ? { value: null } : valueError(`The argument ${parameter.name} is missing.`);
   }
+  // Only an argument of any type takes an error.
+  const handsErrors = takesErrors && (parameter.type ?? 'any') === 'any';
   if (parameter.dimensionality === 'matrix') {
     const rows = Array.isArray(argument) ? argument : [[argument]];
-    const error = takesErrors ? undefined : rows.flat().find(isCellError);
+    const error = handsErrors ? undefined : rows.flat().find(isCellError);
     if (error) return error;
     return { value: rows.map((row) => row.map(handOver)) };
   }
@@ -41,7 +43,7 @@ function shape(
       `The argument ${parameter.name} is a range of several cells. Accepted: one value or one cell.`,
     );
   }
-  if (!takesErrors && only !== undefined && isCellError(only)) return only;
+  if (!handsErrors && only !== undefined && isCellError(only)) return only;
   return { value: handOver(only ?? null) };
 }
 
