@@ -103,7 +103,7 @@ export const runTrace: Run = ([quantity, walls, zone, factors, headings, wall]) 
       `Rule (rules ${RULES_VERSION})`,
       'Source',
       'Kind of source',
-      left > 0 ? `${left} lines left out. Accepted: the name of one zone` : 'Where',
+      left > 0 ? `Where. ${left} left out: name one zone` : 'Where',
     ],
     ...lines
       .slice(-MOST_LINES)

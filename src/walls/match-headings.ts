@@ -1,4 +1,4 @@
-import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
+import { comparable, describe, isBlankOrZero, readCell } from '../quantity/cell';
 import { nearest } from '../quantity/nearest';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
 import { columnIds, columns, type ColumnId } from './columns';
@@ -18,7 +18,7 @@ export function matchHeadings(header: readonly unknown[], headings?: unknown): C
   header.forEach((raw, index) => {
     const cell = readCell(raw);
     if (cell.type === 'blank') return;
-    const name = comparable(textOf(cell));
+    const name = comparable('value' in cell ? String(cell.value) : '');
     seen.set(name, [...(seen.get(name) ?? []), index]);
   });
   const mapping = readMapping(headings, seen);
@@ -52,29 +52,25 @@ export function matchHeadings(header: readonly unknown[], headings?: unknown): C
   return places;
 }
 
-function textOf(cell: Cell): string {
-  return 'value' in cell ? String(cell.value) : '';
-}
-
 function readMapping(range: unknown, there: ReadonlyMap<string, unknown>): Map<ColumnId, string> {
   const mapping = new Map<ColumnId, string>();
-  // As with factors, blank rows are none; the host hands a blank over as 0 too.
   if (!range) return mapping;
-  if (!Array.isArray(range) || !range.every((row) => Array.isArray(row) && row.length > 1)) {
+  if (!Array.isArray(range) || !range.every((row) => Array.isArray(row) && row.length >= 2)) {
     throw badInput('The headings must be a range of two columns: our column, your heading.');
   }
   const problems: Problem[] = [];
   (range as unknown[][]).forEach((cells, index) => {
     const ours = readCell(cells[0]);
     const theirs = readCell(cells[1]);
-    if (isBlankOrZero(ours) || isBlankOrZero(theirs)) return;
+    // The host hands a blank over as 0 too.
+    if (isBlankOrZero(ours) || theirs.type === 'blank' || isBlankOrZero(theirs)) return;
     const id = columnIds.find(
       (column) => ours.type === 'text' && comparable(columns[column].name) === comparable(ours.value),
     );
     const names = columnIds.map((column) => columns[column].name);
     if (id === undefined) {
       // A first row that names no heading of the table is a header of the mapping itself.
-      if (index === 0 && !there.has(comparable(textOf(theirs)))) return;
+      if (index === 0 && !('value' in theirs && there.has(comparable(String(theirs.value))))) return;
       problems.push(
         cellProblem({ row: index + 1, column: 'our column' }, describe(ours), `one of ${names.join(', ')}`),
       );
@@ -91,7 +87,7 @@ function readMapping(range: unknown, there: ReadonlyMap<string, unknown>): Map<C
         cellProblem({ row: index + 1, column: 'your heading' }, describe(theirs), 'the text of a heading'),
       );
     } else {
-      mapping.set(id, textOf(theirs));
+      mapping.set(id, String(theirs.value));
     }
   });
   if (problems.length > 0) throw new WashdownError(problems);

@@ -15,7 +15,7 @@ describe('TRACE of a long job', () => {
   it('is cut at its beginning, says how much is missing and which question is narrower', () => {
     const [head = []] = whole;
     expect(whole).toHaveLength(1 + MOST_LINES);
-    expect(head[7]).toMatch(/^\d+ lines left out\. Accepted: the name of one zone$/);
+    expect(head[7]).toMatch(/^Where\. \d+ left out: name one zone$/);
     expect(head).toHaveLength(8);
   });
 
