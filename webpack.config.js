@@ -2,11 +2,16 @@ import { execFileSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { createHash } from 'node:crypto';
 import { createContext, runInContext } from 'node:vm';
 import webpack from 'webpack';
 
 const root = dirname(fileURLToPath(import.meta.url));
 const DEFAULT_ADDRESS = 'https://localhost:3000';
+const HASH_LENGTH = 16;
+// What pages and the manifest load that changes from build to build.
+const LOADED = /(?<=[="/])(?:functions\.json|functions\.js|taskpane\.js|style\.css)(?=["\s>])/g;
+const MORE = 'functions-more.js';
 const IN_MANIFEST = /https:\/\/localhost:3000/g;
 
 /** Puts files beside the bundles; with `make`, what it returns. */
@@ -31,6 +36,30 @@ class Emit {
               ? make(from && readFileSync(join(root, from), 'utf8'))
               : readFileSync(join(root, from));
             compilation.emitAsset(to, new webpack.sources.RawSource(content));
+          }
+        },
+      );
+    });
+  }
+}
+
+/** Names what a page and the manifest load by its content too, so that nobody goes on with an old script after an update. */
+class ByContent {
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap('ByContent', (compilation) => {
+      compilation.hooks.processAssets.tap(
+        { name: 'ByContent', stage: webpack.Compilation.PROCESS_ASSETS_STAGE_OPTIMIZE_TRANSFER },
+        (assets) => {
+          const hashOf = (name) =>
+            createHash('sha256').update(assets[name].source()).digest('hex').slice(0, HASH_LENGTH);
+          // The functions that come later are loaded by name from those that come first.
+          const first = assets['functions.js'].source().toString();
+          const withMore = first.replaceAll(MORE, `${MORE}?v=${hashOf(MORE)}`);
+          compilation.updateAsset('functions.js', new webpack.sources.RawSource(withMore));
+          for (const page of ['taskpane.html', 'manifest.xml']) {
+            const text = assets[page].source().toString();
+            const named = text.replace(LOADED, (name) => `${name}?v=${hashOf(name)}`);
+            compilation.updateAsset(page, new webpack.sources.RawSource(named));
           }
         },
       );
@@ -64,9 +93,9 @@ class SameFunctions {
   }
 }
 
-/** functions.json comes from the same list as the functions themselves. */
-function metadata() {
-  return execFileSync(process.execPath, ['--import', 'tsx', join(root, 'scripts/print-metadata.ts')], {
+/** functions.json and the page of help come from the same list as the functions themselves. */
+function printed(script, ...args) {
+  return execFileSync(process.execPath, ['--import', 'tsx', join(root, 'scripts', script), ...args], {
     cwd: root,
   });
 }
@@ -98,6 +127,7 @@ export default (env = {}) => {
       globalObject: 'globalThis',
       // Scripts lie beside the page that loads them; functions.js also runs where there is no page to ask.
       publicPath: '',
+      chunkFilename: `[name].js?v=[contenthash:${HASH_LENGTH}]`,
       clean: true,
       // The scripts tell by its age whether the build is up to date, so every build writes every file.
       compareBeforeEmit: false,
@@ -122,15 +152,20 @@ export default (env = {}) => {
         {
           from: 'manifest.xml',
           to: 'manifest.xml',
-          make: (text) => text.replace(IN_MANIFEST, () => address.replaceAll('&', '&amp;')),
+          make: (text) =>
+            text
+              .replace(IN_MANIFEST, () => address.replaceAll('&', '&amp;'))
+              .replace(/(?<=<Version>)[^<]+/, (given) => env.version ?? given),
         },
-        { to: 'functions.json', make: metadata },
+        { to: 'functions.json', make: () => printed('print-metadata.ts', address) },
+        { to: 'help.html', make: () => printed('print-help.ts') },
         ...[16, 32, 64, 80].map((size) => ({
           from: `assets/icon-${size}.png`,
           to: `assets/icon-${size}.png`,
         })),
       ]),
       new SameFunctions(),
+      new ByContent(),
     ],
     performance: { hints: false },
     stats: 'errors-warnings',

@@ -1,6 +1,7 @@
 import { priceParts } from './bid-price';
 import { hourParts, neutralizerParts, waterParts } from './quantity-functions';
 import type { FunctionName } from './runs';
+import { traceNames } from './trace-names';
 import type { FunctionEntry, Parameter } from './worksheet-function';
 
 const range = (name: string, description: string, optional: boolean): Parameter => ({
@@ -21,9 +22,11 @@ const WALLS = range('walls', 'Wall rows with their headings, for example Walls[#
 const ZONE = one('zone', 'Name of one zone; empty for the whole job');
 const FACTORS = range('factors', 'Two columns: factor id, value; also units (US or SI)', true);
 const HEADINGS = range('headings', 'Two columns: our column, your heading for it', true);
-const UNITS = one('units', 'US or SI; US where it is left out');
-const part = (parts: object, more = '') =>
-  one('part', `One part: ${Object.keys(parts).join(', ')}${more}; empty for the whole`);
+const UNITS = { ...one('units', 'US or SI; US where it is left out'), choices: ['US', 'SI'] };
+const part = (parts: object, more = ''): Parameter => ({
+  ...one('part', `One part: ${Object.keys(parts).join(', ')}${more}; empty for the whole`),
+  choices: Object.keys(parts),
+});
 
 const question = [WALLS, ZONE, FACTORS, HEADINGS];
 
@@ -290,26 +293,56 @@ export const catalogue: readonly (FunctionEntry & { readonly name: FunctionName 
   Object.keys(entries) as FunctionName[]
 ).map((name) => ({ name, ...entries[name] }));
 
+function choicesOf({ name, choices }: Parameter): readonly string[] | undefined {
+  return name === 'quantity' ? traceNames : choices;
+}
+
+function enumId(called: string, parameter: Parameter): string {
+  return parameter.name === 'part' ? `${called}.part` : parameter.name;
+}
+
+/** The lists of words that the formula bar offers; a version of Excel that knows none goes without. */
+function enums(): object[] {
+  const lists = new Map(
+    catalogue.flatMap(({ name, parameters }) =>
+      parameters.flatMap((parameter) => {
+        const choices = choicesOf(parameter);
+        return choices ? [[enumId(name, parameter), choices] as const] : [];
+      }),
+    ),
+  );
+  return [...lists].map(([id, choices]) => ({
+    id,
+    type: 'string',
+    values: choices.map((choice) => ({ name: choice, stringValue: choice })),
+  }));
+}
+
 /**
  * The list as the host's metadata file functions.json has it.
+ * @param address where the add-in is served from
  * @returns the object to write as JSON
  */
-export function metadata(): object {
+export function metadata(address: string): object {
   return {
+    // Without it an error anywhere in a range, in a column that is not ours too, is the result of every formula.
+    allowErrorForDataTypeAny: true,
     functions: catalogue.map(({ name, description, parameters, result }) => ({
       id: name,
       name,
       description,
-      parameters: parameters.map(
-        ({ name: parameter, description: says, type, dimensionality, optional }) => ({
-          name: parameter,
-          description: says,
-          type,
-          dimensionality,
-          ...(optional ? { optional } : {}),
-        }),
-      ),
+      helpUrl: `${address}/help.html#${name.toLowerCase()}`,
+      parameters: parameters.map((parameter) => ({
+        name: parameter.name,
+        description: parameter.description,
+        // A list of words goes with a text alone.
+        type: choicesOf(parameter) ? 'string' : parameter.type,
+        dimensionality: parameter.dimensionality,
+        ...(parameter.optional ? { optional: true } : {}),
+        ...(choicesOf(parameter) ? { customEnumId: enumId(name, parameter) } : {}),
+      })),
       result: { type: 'any', dimensionality: result },
     })),
+    enums: enums(),
   };
 }

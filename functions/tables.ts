@@ -3,6 +3,7 @@ import { show, unitOf } from '../src/quantity/systems';
 import { factors as factorTable, type Factor, type FactorId } from '../src/rules/factors';
 import { readFactors, shownStart } from '../src/rules/read-factors';
 import { sources, type Source } from '../src/rules/sources';
+import { RULES_VERSION } from '../src/rules/version';
 import { heading } from './cells';
 import type { CellValue, Run } from './worksheet-function';
 
@@ -36,7 +37,7 @@ export const runFactors: Run = ([range]) => {
       'Kind of source',
       'Starting value',
       'Meaning',
-      'Source',
+      `Source (rules ${RULES_VERSION})`,
       'Published for like work',
     ],
     [

@@ -1,29 +1,19 @@
-import { addedQuantities, moneyIds, quantityIds } from '../src/estimate/quantities';
+import { moneyIds } from '../src/estimate/quantities';
 import { nearest } from '../src/quantity/nearest';
 import { badInput, nothingHere } from '../src/quantity/problem';
-import { explainedByFactors, explainedByJob, explainedByRow, explainedByZone } from '../src/trace/explained';
+import { RULES_VERSION } from '../src/rules/version';
 import { Recorder, type TraceLine } from '../src/trace/recorder';
 import { answer, readChoice, readName, readQuestion, type Question } from './arguments';
 import { requirePrice } from './bid-price';
 import { NOTHING_WASHED } from './governing';
+import { added, byFactors, byJob, byRow, byZone, traceNames } from './trace-names';
 import type { Run } from './worksheet-function';
 
-/** What adds up over rows, by heading and by the name of its worksheet function. */
-const added: Readonly<Record<string, string>> = {
-  ...Object.fromEntries(quantityIds.map((id) => [addedQuantities[id].heading.toLowerCase(), id])),
-  cleaner: 'concentrate',
-};
-const byJob: Readonly<Record<string, string>> = explainedByJob;
-const byZone: Readonly<Record<string, string>> = explainedByZone;
-const byRow: Readonly<Record<string, string>> = explainedByRow;
-const byFactors: Readonly<Record<string, string>> = explainedByFactors;
-const names = [
-  ...Object.keys(added),
-  ...Object.keys(byJob),
-  ...Object.keys(byZone),
-  ...Object.keys(byRow),
-  ...Object.keys(byFactors),
-];
+/**
+ * Most lines of a spill: on the web a result of more than 5 MB is refused (platform documentation, "Resource limits and
+ * performance optimization"), and a line has up to 800 characters.
+ */
+export const MOST_LINES = 5_000;
 
 /**
  * The lines that a number rests on, its own last.
@@ -55,9 +45,6 @@ export function linesOf(quantity: string, question: Question, wall: string): Tra
 function isMoney(quantity: string): boolean {
   return quantity === 'bid price' || moneyIds.some((id) => id === added[quantity]);
 }
-
-/** Names that TRACE takes. */
-export const traceNames: readonly string[] = names;
 
 function symbolFor(quantity: string, { zones, job }: Question, wall: string): string {
   const ofRow = byRow[quantity];
@@ -92,20 +79,34 @@ function symbolFor(quantity: string, { zones, job }: Question, wall: string): st
 /** Spills how a number was worked out. */
 export const runTrace: Run = ([quantity, walls, zone, factors, headings, wall]) => {
   const asked = readName(quantity, 'quantity');
-  const wanted = readChoice(asked, 'quantity', names);
-  if (wanted === undefined) throw badInput(`TRACE needs a quantity. Accepted: ${names.join(', ')}.`);
+  const wanted = readChoice(asked, 'quantity', traceNames);
+  if (wanted === undefined) throw badInput(`TRACE needs a quantity. Accepted: ${traceNames.join(', ')}.`);
   const question = readQuestion(walls, zone, factors, headings);
+  const lines = linesOf(wanted, question, readName(wall, 'wall'));
+  // The last line is the number itself.
+  const left = lines.length - MOST_LINES;
   return [
-    ['Symbol', 'Expression', 'Value', 'Unit', 'Rule', 'Source', 'Kind of source', 'Where'],
-    ...linesOf(wanted, question, readName(wall, 'wall')).map((line) => [
-      line.symbol,
-      line.expression,
-      line.value,
-      line.unit,
-      line.rule,
-      line.source,
-      line.kind,
-      line.where,
-    ]),
+    [
+      'Symbol',
+      'Expression',
+      'Value',
+      'Unit',
+      `Rule (rules ${RULES_VERSION})`,
+      'Source',
+      'Kind of source',
+      left > 0 ? `Where. ${left} left out: name one zone` : 'Where',
+    ],
+    ...lines
+      .slice(-MOST_LINES)
+      .map((line) => [
+        line.symbol,
+        line.expression,
+        line.value,
+        line.unit,
+        line.rule,
+        line.source,
+        line.kind,
+        line.where,
+      ]),
   ];
 };

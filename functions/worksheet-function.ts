@@ -13,9 +13,11 @@ export interface CellError {
 export interface Parameter {
   readonly name: string;
   readonly description: string;
-  readonly type: 'any' | 'number';
+  readonly type: 'any' | 'number' | 'string';
   readonly dimensionality: 'matrix' | 'scalar';
   readonly optional: boolean;
+  /** The words that it takes, where it takes no others. */
+  readonly choices?: readonly string[];
 }
 
 /** What the host, the README and the pane's help say of a worksheet function. */

@@ -1,10 +1,11 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { root } from './built.mjs';
 import { noticesOf, shippedPackages } from './licence-notices.mjs';
 
+const DAY = 86_400_000;
 const FOLDER = 'out/package';
 const USE = 'npm run package -- --url https://your.server/washdown';
 
@@ -35,18 +36,43 @@ const { address, wrong } = readAddress(process.argv.slice(2));
 if (wrong) refuse(`${wrong}: ${USE}`);
 const webpack = join(root, 'node_modules/webpack/bin/webpack.js');
 if (!existsSync(webpack)) refuse('The packages are missing: npm ci --loglevel=error');
+/**
+ * A version above that of every earlier package: that of the manifest, then the day and the minute (UTC). Excel and the
+ * admin center take a manifest for an update where its version is higher; each part has five digits at most.
+ */
+function versionNow(now) {
+  const [, major, minor] = /<Version>(\d+)\.(\d+)/.exec(readFileSync(join(root, 'manifest.xml'), 'utf8'));
+  const year = now.getUTCFullYear();
+  const day = Math.floor((now.getTime() - Date.UTC(year, 0, 0)) / DAY);
+  return [major, minor, (year % 100) * 1000 + day, now.getUTCHours() * 100 + now.getUTCMinutes()].join('.');
+}
+
+const version = versionNow(new Date());
 // A build of its own: dist/ keeps the default address.
 const { status } = spawnSync(
   process.execPath,
-  [webpack, '--mode', 'production', '--output-path', join(root, FOLDER), '--env', `url=${address}`],
+  [
+    webpack,
+    '--mode',
+    'production',
+    '--output-path',
+    join(root, FOLDER),
+    '--env',
+    `url=${address}`,
+    '--env',
+    `version=${version}`,
+  ],
   { cwd: root, stdio: ['ignore', 2, 2] },
 );
 if (status !== 0) process.exit(status ?? 1);
 writeFileSync(join(root, FOLDER, 'licences.txt'), noticesOf(shippedPackages(root)));
-console.log(`${FOLDER}/ is ready to be served at ${address}.
+console.log(`${FOLDER}/ is ready to be served at ${address}, as version ${version} of the manifest.
 
 1. Copy what is in it to that web server: ${address}/support.html must open in a browser.
    For Excel on the web the server must allow other origins to read functions.json
    (the header Access-Control-Allow-Origin).
+   Headers for an update to arrive at once: Cache-Control: no-cache for the .html files, functions.json and
+   manifest.xml. Scripts and style have their content in their address (?v=...) and may be kept for a year:
+   Cache-Control: max-age=31536000, immutable.
 2. Give ${FOLDER}/manifest.xml to Excel: for everybody through the organisation's admin center, for one team
    in a trusted shared folder, for yourself on the web under Insert, Add-ins, Upload My Add-in.`);

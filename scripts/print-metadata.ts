@@ -1,3 +1,4 @@
 import { metadata } from '../functions/catalogue';
 
-process.stdout.write(`${JSON.stringify(metadata(), null, 2)}\n`);
+const [address = ''] = process.argv.slice(2);
+process.stdout.write(`${JSON.stringify(metadata(address), null, 2)}\n`);

@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
+import { failureText } from './failure-text';
 import { keep, keepOnSheet, NOTES_SHEET, readKept } from './kept-text';
 import type { PanelProps } from './panel-props';
 import type { ReviewProps } from './review/review-panel';
@@ -38,6 +39,8 @@ export function App({ port }: { port: WorkbookPort }) {
     setSaid(({ times }) => ({ sentence, times: times + 1 }));
   }, []);
   const [unkept, setUnkept] = useState(false);
+  const [waits, setWaits] = useState(false);
+  useEffect(() => port.onWaiting(setWaits), [port]);
   useEffect(() => {
     readKept(port, 'source')
       .then((text) => {
@@ -91,6 +94,12 @@ export function App({ port }: { port: WorkbookPort }) {
           ]}
         />
       )}
+      {waits && (
+        <p class="notice" role="alert">
+          The workbook does not answer yet. Is a cell being edited? Press Enter or Esc in it; the pane goes on
+          then.
+        </p>
+      )}
       {unkept && source && (
         <section class="notice" aria-label="Not kept">
           <p>This workbook does not keep where its wall table stands. A sheet “{NOTES_SHEET}” can keep it.</p>
@@ -102,8 +111,8 @@ export function App({ port }: { port: WorkbookPort }) {
                   setUnkept(false);
                   say(`Kept on the sheet ${NOTES_SHEET}.`);
                 })
-                .catch(() => {
-                  say('The sheet could not be added.');
+                .catch((error: unknown) => {
+                  say(failureText(error));
                 });
             }}
           >

@@ -1,18 +1,47 @@
 import { render } from 'preact';
 import { App } from './app';
-import { openWorkbook } from './workbook/host';
+import { openWorkbook, PLATFORM_ADDRESS, type Opened } from './workbook/host';
+
+// The platform's script answers within a second or two where its other files are reached.
+const PATIENCE = 10_000;
 
 async function start(): Promise<void> {
   const pane = document.getElementById('pane');
   if (!pane) return;
-  const port = await openWorkbook();
-  render(
-    port ? (
-      <App port={port} />
-    ) : (
-      <p class="panel">Washdown works on a workbook: open it from the Home tab of Excel.</p>
-    ),
-    pane,
+  const timer = setTimeout(() => {
+    render(<Unreached />, pane);
+  }, PATIENCE);
+  const opened = await openWorkbook();
+  clearTimeout(timer);
+  render(shown(opened), pane);
+}
+
+function shown(opened: Opened) {
+  if (opened === 'unreached') {
+    console.error(`The WASH functions are not there: ${PLATFORM_ADDRESS} cannot be reached.`);
+    return <Unreached />;
+  }
+  if (opened === 'outside') {
+    return <p class="panel">Washdown works on a workbook: open it from the Home tab of Excel.</p>;
+  }
+  return <App port={opened} />;
+}
+
+function Unreached() {
+  return (
+    <section class="panel" role="alert">
+      <p>
+        The script of the platform cannot be reached, so that neither this pane nor the WASH functions work:
+      </p>
+      <p>
+        <code>{PLATFORM_ADDRESS}</code>
+      </p>
+      <p>
+        Is this computer online? Otherwise ask whoever looks after the network to allow
+        appsforoffice.microsoft.com, then close the pane and open it again. Cells keep the values that they
+        have.
+      </p>
+    </section>
   );
 }
 

@@ -17,6 +17,7 @@ export async function putOnNewSheet(
 ): Promise<string> {
   const sheet = freeName(name, await port.sheets(), ' ');
   await port.write([{ sheet, address: 'A1', rows, heading: true, ...(widths ? { widths } : {}) }]);
-  await port.goTo({ sheet, address: 'A1' });
+  // It is written, whether it can be shown or not.
+  await port.goTo({ sheet, address: 'A1' }).catch(() => undefined);
   return sheet;
 }

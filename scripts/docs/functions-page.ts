@@ -1,6 +1,6 @@
 import { worksheetFunctions } from '../../functions/worksheet-functions';
 import type { FunctionName } from '../../functions/runs';
-import { traceNames } from '../../functions/trace';
+import { traceNames } from '../../functions/trace-names';
 import { isCellError, type CellValue, type WorksheetFunction } from '../../functions/worksheet-function';
 import { kinds } from '../../src/quantity/systems';
 import { errorsOf, errorsOfWalls, type FunctionError } from './function-errors';

@@ -17,10 +17,15 @@ export interface Certificate {
  * @returns the certificate and its key
  */
 export function certificate({ home, run }: Machine): Certificate {
-  run('npx', ['--yes', '--loglevel=error', CERTIFICATES, 'install']);
+  const made = run('npx', ['--yes', '--loglevel=error', CERTIFICATES, 'install']);
   const folder = join(home, '.office-addin-dev-certs');
   const [cert, key] = ['localhost.crt', 'localhost.key'].map((name) => join(folder, name));
-  // The maker ends well when it has failed too: what counts is what it left.
+  if (!made) {
+    throw new Error(
+      `The certificate for https://localhost could not be made or trusted: ${CERTIFICATES} failed, as it says above. Excel loads nothing without it.`,
+    );
+  }
+  // The maker ends well at times when it has failed too: what counts is what it left.
   if (!cert || !key || !existsSync(cert) || !existsSync(key)) {
     throw new Error(`There is no certificate for https://localhost in ${folder}.`);
   }

@@ -8,8 +8,8 @@ import { filesOf } from '../../workbench/serve/files-of';
 import { thisMachine } from './machine';
 import { register, unregister } from './register';
 
-const PORT = 3000;
-const ADDRESS = `https://localhost:${String(PORT)}`;
+const STANDARD_PORT = '3000';
+const MOST_PORT = 65_535;
 const DIST = join(import.meta.dirname, '..', '..', 'dist');
 const MANIFEST = join(DIST, 'manifest.xml');
 
@@ -18,25 +18,47 @@ function remove(): void {
   console.log(`The certificate stays: npx ${CERTIFICATES} uninstall takes it away.`);
 }
 
-async function serve(): Promise<void> {
-  if (!readFileSync(MANIFEST, 'utf8').includes(`"${ADDRESS}/`)) {
-    throw new Error(`dist/ was built for another address than ${ADDRESS}: npm run build`);
+function portOf(given: string): number {
+  const port = Number(given);
+  if (Number.isInteger(port) && port >= 1 && port <= MOST_PORT) return port;
+  throw new Error(
+    `"${given}" is no port. Accepted: --port with a whole number from 1 to ${String(MOST_PORT)}.`,
+  );
+}
+
+async function serve(port: number): Promise<void> {
+  const address = `https://localhost:${String(port)}`;
+  if (!readFileSync(MANIFEST, 'utf8').includes(`"${address}/`)) {
+    throw new Error(
+      `dist/ was built for another address than ${address}: npm run build -- --env url=${address}`,
+    );
   }
   const server = createServer(certificate(thisMachine), filesOf(DIST, { others: true })).listen(
-    PORT,
+    port,
     'localhost',
   );
-  await once(server, 'listening');
-  console.log(register(thisMachine, MANIFEST));
+  await once(server, 'listening').catch((error: unknown) => {
+    const { code } = error as NodeJS.ErrnoException;
+    throw code === 'EADDRINUSE'
+      ? new Error(`The port ${String(port)} is taken. Accepted: --port with another one.`)
+      : error;
+  });
+  console.log(register(thisMachine, MANIFEST, address));
   console.log(
-    `\nServing dist/ at ${ADDRESS}. Ctrl+C ends it; npm run sideload -- --remove takes the add-in away.`,
+    `\nServing dist/ at ${address}. Ctrl+C ends it; npm run sideload -- --remove takes the add-in away.`,
   );
 }
 
 try {
-  const { values } = parseArgs({ options: { remove: { type: 'boolean', default: false } } });
+  const { values } = parseArgs({
+    options: {
+      remove: { type: 'boolean', default: false },
+      port: { type: 'string', default: STANDARD_PORT },
+    },
+  });
+  const port = portOf(values.port);
   if (values.remove) remove();
-  else await serve();
+  else await serve(port);
 } catch (error) {
   console.error(error instanceof Error ? error.message : error);
   process.exit(1);

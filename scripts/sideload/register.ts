@@ -5,31 +5,37 @@ import type { Machine } from './machine';
 // Platform documentation, "Uninstall add-ins under development": the name of a value is the add-in's id, its data
 // the path of the manifest.
 const REGISTRY_KEY = String.raw`HKCU\Software\Microsoft\Office\16.0\WEF\Developer`;
-// Platform documentation, "Sideload Office Add-ins on Mac for testing".
+// Platform documentation, "Sideload Office Add-ins on Mac for testing" and "Clear the Office cache" (2025).
 const MAC_FOLDER = 'Library/Containers/com.microsoft.Excel/Data/Documents/wef';
-const UPLOAD = `There is no desktop Excel on this platform. Excel on the web takes the manifest by upload: Insert, Add-ins,
-Upload My Add-in. Its browser must trust the certificate: open https://localhost:3000/support.html in it first.`;
-const GONE = 'Excel does not look for the add-in any more.';
+// Platform documentation, "Sideload Office Add-ins to Office on the web".
+const upload = (
+  address: string,
+) => `There is no desktop Excel on this platform. Excel on the web takes the manifest by upload: Home, Add-ins,
+More Add-ins, My Add-ins, Upload My Add-in. Its browser must trust the certificate: open ${address}/support.html in it
+first.`;
+const GONE = 'Excel does not look for the add-in any more once it is started anew.';
+const MAC_CACHE = 'Library/Containers/com.microsoft.Excel/Data/Library/Caches';
 
 /**
  * Puts a manifest where desktop Excel looks for it.
  * @param machine the machine
  * @param manifest path of the manifest
+ * @param address where the add-in is served
  * @returns what to do next, in a sentence or two
  */
-export function register(machine: Machine, manifest: string): string {
+export function register(machine: Machine, manifest: string, address: string): string {
   if (machine.platform === 'win32') {
     const value = ['/v', idOf(manifest), '/t', 'REG_SZ', '/d', manifest];
     if (!machine.run('reg', ['add', REGISTRY_KEY, ...value, '/f']))
       throw new Error('The registry refused it.');
-    return 'Start Excel anew: the add-in is under Home, Add-ins, or in the tab Home itself.';
+    return 'Start Excel anew: the add-in is in the tab Home itself, or there under Add-ins.';
   }
   if (machine.platform === 'darwin') {
     mkdirSync(join(machine.home, MAC_FOLDER), { recursive: true });
     copyFileSync(manifest, macFile(machine, manifest));
-    return 'Start Excel anew: the add-in is under Insert, the small arrow beside My Add-ins, Developer Add-ins.';
+    return 'Start Excel anew: the add-in is under Home, Add-ins.';
   }
-  return `${UPLOAD}\nThe file is ${manifest}`;
+  return `${upload(address)}\nThe file is ${manifest}`;
 }
 
 /**
@@ -45,9 +51,9 @@ export function unregister(machine: Machine, manifest: string): string {
   }
   if (machine.platform === 'darwin') {
     rmSync(macFile(machine, manifest), { force: true });
-    return GONE;
+    return `${GONE} Where it still shows, quit Excel and empty the folder ${join(machine.home, MAC_CACHE)}.`;
   }
-  return "In Excel on the web the add-in goes when the browser's data of that site are cleared.";
+  return "In Excel on the web the add-in goes when the browser's cache is cleared; it is kept there alone.";
 }
 
 function macFile({ home }: Machine, manifest: string): string {

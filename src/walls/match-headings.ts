@@ -1,4 +1,4 @@
-import { comparable, describe, readCell } from '../quantity/cell';
+import { comparable, describe, isBlankOrZero, readCell } from '../quantity/cell';
 import { nearest } from '../quantity/nearest';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
 import { columnIds, columns, type ColumnId } from './columns';
@@ -54,7 +54,7 @@ export function matchHeadings(header: readonly unknown[], headings?: unknown): C
 
 function readMapping(range: unknown, there: ReadonlyMap<string, unknown>): Map<ColumnId, string> {
   const mapping = new Map<ColumnId, string>();
-  if (range === null || range === undefined || range === '') return mapping;
+  if (!range) return mapping;
   if (!Array.isArray(range) || !range.every((row) => Array.isArray(row) && row.length >= 2)) {
     throw badInput('The headings must be a range of two columns: our column, your heading.');
   }
@@ -62,7 +62,8 @@ function readMapping(range: unknown, there: ReadonlyMap<string, unknown>): Map<C
   (range as unknown[][]).forEach((cells, index) => {
     const ours = readCell(cells[0]);
     const theirs = readCell(cells[1]);
-    if (ours.type === 'blank' || theirs.type === 'blank') return;
+    // The host hands a blank over as 0 too.
+    if (isBlankOrZero(ours) || theirs.type === 'blank' || isBlankOrZero(theirs)) return;
     const id = columnIds.find(
       (column) => ours.type === 'text' && comparable(columns[column].name) === comparable(ours.value),
     );

@@ -3,6 +3,8 @@ import { siteSources } from '../../src/rules/site-sources';
 import { cautionSheet, type AppliedCaution } from '../../src/site/caution-sheet';
 import { timeText } from '../time-text';
 import type { PanelProps } from '../panel-props';
+import { failureText } from '../failure-text';
+import { printPane } from '../print-pane';
 import { putOnNewSheet } from '../sheet-out';
 import { useJob } from '../use-job';
 import { cautionRows } from './caution-rows';
@@ -38,8 +40,8 @@ export function CautionsPanel({ port, source, say }: PanelProps) {
       .then((sheet) => {
         say(`The cautions are on the sheet ${sheet}.`);
       })
-      .catch(() => {
-        say('The sheet could not be added. Is the workbook protected?');
+      .catch((error: unknown) => {
+        say(failureText(error));
       });
   };
   return (
@@ -49,7 +51,7 @@ export function CautionsPanel({ port, source, say }: PanelProps) {
         <button
           type="button"
           onClick={() => {
-            window.print();
+            say(printPane());
           }}
         >
           Print

@@ -5,6 +5,7 @@ import {
   type RememberedGroup,
   type StandingFormula,
 } from '../../src/review/audit/remembered';
+import { RULES_VERSION } from '../../src/rules/version';
 import { keep, readKept } from '../kept-text';
 import { areaOf } from '../workbook/block-area';
 import type { Block, CellContent, Formula, WorkbookPort } from '../workbook/port';
@@ -31,6 +32,8 @@ export async function rememberWritten(port: WorkbookPort, blocks: readonly Block
       ? { ...place, formula: content.formula, form: relativeForm(content.formula, place) }
       : [],
   );
+  // What stands in the workbook already may have been worked out earlier.
+  if (before.length === 0 && written.length > 0) await keep(port, 'rules', RULES_VERSION);
   const kept = before.filter((formula) => !overwritten.has(placeKey(formula)));
   await keep(port, 'formulas', rememberedText(groupFormulas([...kept, ...written])));
 }

@@ -1,6 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { reviewRows } from '../../src/review/audit/review-sheet';
 import { keepOnSheet, NOTES_SHEET } from '../kept-text';
+import { PlainSection } from './plain-section';
+import { failureText } from '../failure-text';
 import { putOnNewSheet } from '../sheet-out';
 import { timeText } from '../time-text';
 import type { WallSource } from '../wall-source';
@@ -20,7 +22,7 @@ export interface ReviewProps {
 type State =
   | { readonly is: 'idle' }
   | { readonly is: 'running'; readonly progress: ReviewProgress; readonly stop: () => void }
-  | { readonly is: 'done'; readonly review: Review; readonly at: string };
+  | { readonly is: 'done'; readonly review: Review; readonly at: string; readonly byHand: boolean };
 
 const SHEET = 'Washdown review';
 // Widths in characters: kind, sheet, cell, what, what to do, formula.
@@ -61,7 +63,8 @@ export function ReviewPanel({ port, source, say }: ReviewProps) {
       say('The review was stopped.');
       return;
     }
-    setState({ is: 'done', review, at: timeText(new Date()) });
+    const byHand = await port.calculatesByHand().catch(() => false);
+    setState({ is: 'done', review, at: timeText(new Date()), byHand });
     say(summaryOf(review));
   };
   return (
@@ -92,6 +95,7 @@ export function ReviewPanel({ port, source, say }: ReviewProps) {
       </p>
       {state.is === 'running' && <Running progress={state.progress} />}
       {state.is === 'done' && <Outcome {...state} port={port} say={say} />}
+      <PlainSection port={port} say={say} />
     </article>
   );
 }
@@ -109,14 +113,15 @@ function Running({ progress: { doing, done, total } }: { progress: ReviewProgres
 function Outcome({
   review,
   at,
+  byHand,
   port,
   say,
-}: Pick<ReviewProps, 'port' | 'say'> & { review: Review; at: string }) {
+}: Pick<ReviewProps, 'port' | 'say'> & { review: Review; at: string; byHand: boolean }) {
   const [remembered, setRemembered] = useState(review.remembered);
   const [accepted, setAccepted] = useState(false);
   const { findings, formulas, gone } = review;
-  const fail = () => {
-    say('The sheet could not be added. Is the workbook protected?');
+  const fail = (error: unknown) => {
+    say(failureText(error));
   };
   const writeSheet = async () => {
     const rows = reviewRows(findings, { formulas: formulas.length, agree: review.agree }, at);
@@ -128,6 +133,11 @@ function Outcome({
       <p class="outcome">
         <strong>{summaryOf(review)}</strong> {at}
       </p>
+      {byHand && (
+        <p class="notice">
+          This workbook calculates by hand alone: its cells may be behind what was typed, until F9 is pressed.
+        </p>
+      )}
       <p class="actions">
         <button
           type="button"

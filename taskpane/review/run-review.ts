@@ -3,6 +3,7 @@ import { audit, type AuditReport } from '../../src/review/audit/audit';
 import { AuditedBook } from '../../src/review/audit/audited-book';
 import { afterCalculating } from '../../src/review/audit/out-of-date';
 import { groupFormulas, type RememberedGroup } from '../../src/review/audit/remembered';
+import { RULES_VERSION } from '../../src/rules/version';
 import { keep, readKept } from '../kept-text';
 import { formulaFor } from '../set-up/formulas';
 import type { WallSource } from '../wall-source';
@@ -43,6 +44,7 @@ const byName = new Map(worksheetFunctions.map((called) => [called.name, called])
 export async function runReview(input: ReviewInput): Promise<Review | undefined> {
   const { port, progress } = input;
   const remembered = readRemembered(await readKept(port, 'formulas'));
+  const rules = { was: await readKept(port, 'rules'), is: RULES_VERSION };
   const first = await look(input, remembered);
   if (!first) return undefined;
   let report = first;
@@ -51,10 +53,11 @@ export async function runReview(input: ReviewInput): Promise<Review | undefined>
     await port.calculate();
     const second = await look(input, remembered);
     if (!second) return undefined;
-    report = { ...second, findings: afterCalculating(first.findings, second.findings) };
+    report = { ...second, findings: afterCalculating(first.findings, second.findings, rules) };
   }
   await input.turns.pause();
   const kept = await keepFormulas(port, report);
+  if (kept && report.formulas.length > 0) await keep(port, 'rules', RULES_VERSION);
   return { ...report, remembered: kept };
 }
 

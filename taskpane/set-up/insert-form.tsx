@@ -3,7 +3,15 @@ import { useJob, type Job } from '../use-job';
 import { readSource, type WallSource } from '../wall-source';
 import type { Place } from '../workbook/port';
 import { parseAddress, cellAddress } from '../../src/review/audit/address';
-import { formulasAt, insertable, inTheWay, spillOf, type Wanted } from './insert-formulas';
+import {
+  fillsMore,
+  formulasAt,
+  insertable,
+  inTheWay,
+  spillOf,
+  tableUnder,
+  type Wanted,
+} from './insert-formulas';
 import { functionNamed } from './job-summary';
 import type { SetUpProps } from './set-up-props';
 import { useWriting } from './use-writing';
@@ -54,6 +62,13 @@ function Choices({ port, source, say, job }: SetUpProps & { source: WallSource; 
       const more = blocking.length > CELLS_NAMED ? ' and more' : '';
       writing.refuse(
         `The result fills ${spill.address}, but ${named}${more} are filled. Choose another cell.`,
+      );
+      return;
+    }
+    const table = tableUnder(spill ?? (fillsMore(wanted) ? at : undefined), await port.tables());
+    if (table !== undefined) {
+      writing.refuse(
+        `The result would stand in the table ${table}, where no formula may fill other cells. Choose a cell outside of it.`,
       );
       return;
     }

@@ -3,12 +3,13 @@ import {
   areaAddress,
   cellAddress,
   columnLetters,
+  meet,
   parseAddress,
   type Area,
 } from '../../src/review/audit/address';
 import type { System } from '../../src/quantity/systems';
 import type { SourceRanges, WallSource } from '../wall-source';
-import type { Block, Place } from '../workbook/port';
+import type { Block, Place, TableInfo } from '../workbook/port';
 import { formulaFor, quoted } from './formulas';
 import { functionNamed, jobSummary } from './job-summary';
 
@@ -80,6 +81,30 @@ export async function spillOf(wanted: Wanted, at: Place, ranges: SourceRanges): 
     // The cell will say what is wrong with the walls.
     return undefined;
   }
+}
+
+/**
+ * Whether what is put into a cell may fill others.
+ * @param wanted what is put into a cell
+ * @returns true for a function that spills
+ */
+export function fillsMore(wanted: Wanted): boolean {
+  return wanted.is === 'function' && functionNamed(wanted.name).result === 'matrix';
+}
+
+/**
+ * The table into which a spill would reach: Excel lets no formula fill cells of a table.
+ * @param place the cells of the spill; undefined where nothing spills
+ * @param tables the tables of the workbook
+ * @returns its name, or undefined
+ */
+export function tableUnder(place: Place | undefined, tables: readonly TableInfo[]): string | undefined {
+  const area = place && parseAddress(place.address);
+  if (!area) return undefined;
+  return tables.find(({ sheet, address }) => {
+    const of = parseAddress(address);
+    return sheet.toLowerCase() === place.sheet.toLowerCase() && of !== undefined && meet(area, of);
+  })?.name;
 }
 
 /**

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { RULES_VERSION } from '../../src/rules/version';
 import { ChosenWalls } from './chosen-walls';
 import { InsertForm } from './insert-form';
 import { NewEstimateForm } from './new-estimate-form';
@@ -30,6 +31,7 @@ export function SetUpPanel(props: SetUpProps) {
         <NewEstimateForm {...props} />
         <UseTableForm {...props} />
       </details>
+      <p class="rules">Rules {RULES_VERSION}</p>
     </article>
   );
 }

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Block, Place, WorkbookPort } from '../workbook/port';
-import { messageOf } from '../message-of';
+import { failureText } from '../failure-text';
 
 /** What is to be written, and what is said once it is. */
 export interface Order {
@@ -42,14 +42,13 @@ export function useWriting(
     say(message);
   };
   const fail = (error: unknown) => {
-    refuse(`Nothing was written. ${messageOf(error, '')} Is the workbook or the sheet protected?`);
+    refuse(failureText(error));
   };
-  const write = async (order: Order) => {
-    await port.write(order.blocks);
-    if (order.blocks.some(({ rows }) => rows.flat().some((content) => typeof content === 'object'))) {
-      const { rememberWritten } = await import(/* webpackChunkName: "review" */ '../review/remember-written');
-      await rememberWritten(port, order.blocks);
-    }
+  const write = async (asked: Order) => {
+    const looks = await port.write(asked.blocks);
+    // From here on it is written, whatever else goes wrong.
+    const also = await afterwards(port, asked.blocks);
+    const order = { ...asked, says: [...asked.says, ...looks, ...also] };
     setWriting({ is: 'written', order });
     say(`Written. ${order.says[0] ?? ''}`);
     order.then?.();
@@ -73,4 +72,21 @@ export function useWriting(
       say('Nothing was written.');
     },
   };
+}
+
+const BY_HAND = 'This workbook calculates by hand alone: press F9 to see the numbers.';
+const NOT_REMEMBERED =
+  'Which formulas were written could not be kept, so that the first review cannot tell which were typed over.';
+
+/** Keeps which formulas were written, and tells what the user should know of them. */
+async function afterwards(port: WorkbookPort, blocks: readonly Block[]): Promise<string[]> {
+  if (!blocks.some(({ rows }) => rows.flat().some((content) => typeof content === 'object'))) return [];
+  const kept = await import(/* webpackChunkName: "review" */ '../review/remember-written')
+    .then(({ rememberWritten }) => rememberWritten(port, blocks))
+    .then(
+      () => true,
+      () => false,
+    );
+  const byHand = await port.calculatesByHand().catch(() => false);
+  return [...(kept ? [] : [NOT_REMEMBERED]), ...(byHand ? [BY_HAND] : [])];
 }

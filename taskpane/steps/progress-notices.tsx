@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { NOTES_SHEET } from '../kept-text';
+import { failureText } from '../failure-text';
 import { putOnNewSheet } from '../sheet-out';
 import type { WorkbookPort } from '../workbook/port';
 import type { KeptProgress } from './use-progress';
@@ -26,8 +27,8 @@ export function ProgressNotices({
   say: (sentence: string) => void;
 }) {
   const [saved, setSaved] = useState('');
-  const sayFailed = () => {
-    say('The sheet could not be added. Is the workbook protected?');
+  const sayFailed = (error: unknown) => {
+    say(failureText(error));
   };
   if (state.is === 'unreadable') {
     return (

@@ -16,6 +16,8 @@ import {
 } from '../../src/site/step-progress';
 import { siteWashes } from '../../src/site/washes';
 import type { PanelProps } from '../panel-props';
+import { failureText } from '../failure-text';
+import { printPane } from '../print-pane';
 import { putOnNewSheet } from '../sheet-out';
 import { timeText } from '../time-text';
 import { useJob, type Job } from '../use-job';
@@ -120,8 +122,8 @@ function Checklist(props: ChecklistProps) {
       (sheet) => {
         say(`The steps are on the sheet ${sheet}.`);
       },
-      () => {
-        say('The sheet could not be added. Is the workbook protected?');
+      (error: unknown) => {
+        say(failureText(error));
       },
     );
   };
@@ -198,7 +200,7 @@ function Checklist(props: ChecklistProps) {
         <button
           type="button"
           onClick={() => {
-            window.print();
+            say(printPane());
           }}
         >
           Print

@@ -38,6 +38,8 @@ export interface Contents {
   readonly shows?: Readonly<Record<string, CellContent>>;
   /** Texts that the workbook keeps from before. */
   readonly parts?: Partial<Record<PartName, string>>;
+  /** True where formulas are worked out only when the workbook is told to. */
+  readonly calculatesByHand?: boolean;
   /** False for a host that does not keep the texts it is given. */
   readonly keepsParts?: boolean;
 }
@@ -55,7 +57,8 @@ export class MemoryWorkbook implements WorkbookPort {
   private readonly cells = new Map<string, Map<string, StoredCell>>();
   private readonly tableList: StoredTable[] = [];
   private readonly parts = new Map<PartName, string>();
-  private readonly listeners = new Set<(place: Place) => void>();
+  private readonly listeners = new Set<() => void>();
+  private readonly waitingListeners = new Set<(waits: boolean) => void>();
   private selected: Place;
 
   /**
@@ -92,7 +95,7 @@ export class MemoryWorkbook implements WorkbookPort {
   type(place: Place, content: CellContent): void {
     this.put({ ...place, rows: [[typed(content)]] });
     this.evaluateAll();
-    for (const listener of this.listeners) listener(place);
+    for (const listener of this.listeners) listener();
   }
 
   /**
@@ -171,7 +174,7 @@ export class MemoryWorkbook implements WorkbookPort {
     return Promise.resolve(filled.map(({ sheet, address }) => ({ sheet, address })));
   }
 
-  write(blocks: readonly Block[]): Promise<void> {
+  write(blocks: readonly Block[]): Promise<readonly string[]> {
     for (const block of blocks) {
       if (!this.cells.has(block.sheet)) this.cells.set(block.sheet, new Map());
       this.put(block);
@@ -180,11 +183,21 @@ export class MemoryWorkbook implements WorkbookPort {
       }
     }
     this.evaluateAll();
-    for (const block of blocks) {
-      for (const listener of this.listeners) {
-        listener({ sheet: block.sheet, address: areaAddress(areaUnder(block)) });
+    for (const listener of this.listeners) listener();
+    return Promise.resolve([]);
+  }
+
+  makePlain(places: readonly Place[]): Promise<void> {
+    for (const { sheet, address } of places) {
+      const cells = this.sheet(sheet);
+      const given = this.contents.evaluate?.(cells.get(address)?.formula ?? '', { sheet, address }, this);
+      const rows = Array.isArray(given) ? (given as CellContent[][]) : [['']];
+      for (const filled of cellsOf({ sheet, address, rows })) {
+        const { value } = cells.get(filled.address) ?? { value: '' };
+        cells.set(filled.address, { value });
       }
     }
+    for (const listener of this.listeners) listener();
     return Promise.resolve();
   }
 
@@ -217,11 +230,30 @@ export class MemoryWorkbook implements WorkbookPort {
     return Promise.resolve(keeps);
   }
 
-  onChanged(listener: (place: Place) => void): () => void {
+  onChanged(listener: () => void): () => void {
     this.listeners.add(listener);
     return () => {
       this.listeners.delete(listener);
     };
+  }
+
+  onWaiting(listener: (waits: boolean) => void): () => void {
+    this.waitingListeners.add(listener);
+    return () => {
+      this.waitingListeners.delete(listener);
+    };
+  }
+
+  /**
+   * Lets the pane wait, as a host does while a cell is edited.
+   * @param waits whether it waits
+   */
+  letWait(waits: boolean): void {
+    for (const listener of this.waitingListeners) listener(waits);
+  }
+
+  calculatesByHand(): Promise<boolean> {
+    return Promise.resolve(this.contents.calculatesByHand ?? false);
   }
 
   calculate(): Promise<void> {

@@ -15,7 +15,12 @@ export function hostRows(rows: Block['rows']): CellContent[][] {
   return rows.map((row) => Array.from({ length: width }, (_, place) => hostCell(row[place] ?? '')));
 }
 
-function hostCell(content: CellContent | Formula): CellContent {
+/**
+ * A value or a formula as the host takes it for writing.
+ * @param content a value, or a formula
+ * @returns the formula, or the value as the text, number or truth value that it is
+ */
+export function hostCell(content: CellContent | Formula): CellContent {
   if (typeof content === 'object') return content.formula;
   return typeof content === 'string' && WOULD_BE_TAKEN_FOR_SOMETHING.test(content) ? `'${content}` : content;
 }

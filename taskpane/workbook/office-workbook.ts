@@ -1,17 +1,19 @@
 import { areaAddress, cellAddress, parseAddress, type Area } from '../../src/review/audit/address';
 import { areaOf, areaUnder } from './block-area';
-import { hostRows } from './office-content';
+import { messageOf } from '../message-of';
+import { hostCell, hostRows } from './office-content';
 import { partNamespace, partText, partXml } from './part-xml';
-import type {
-  Block,
-  CellContent,
-  NameInfo,
-  PartName,
-  Place,
-  Progress,
-  ScannedBlock,
-  TableInfo,
-  WorkbookPort,
+import {
+  WriteFailed,
+  type Block,
+  type CellContent,
+  type NameInfo,
+  type PartName,
+  type Place,
+  type Progress,
+  type ScannedBlock,
+  type TableInfo,
+  type WorkbookPort,
 } from './port';
 
 // A reading of this many cells is quick, and well below what the host hands over at once.
@@ -21,10 +23,34 @@ const POINTS_A_CHARACTER = 5.7;
 const CALCULATION_LOOKS = 240;
 const CALCULATION_WAIT = 250;
 
+// A batch that takes longer most likely waits for a cell that is being edited.
+const PATIENCE = 1_500;
+
 /** The workbook that the host has open. */
 export class OfficeWorkbook implements WorkbookPort {
+  private readonly waitingListeners = new Set<(waits: boolean) => void>();
+
+  /**
+   * Every batch waits until no cell is edited: without `delayForCellEdit` the host refuses it (platform documentation,
+   * Excel.RunOptions).
+   */
+  private async run<Result>(batch: (context: Excel.RequestContext) => Promise<Result>): Promise<Result> {
+    const told = { waits: false };
+    const tell = (now: boolean) => {
+      told.waits = now;
+      for (const listener of this.waitingListeners) listener(now);
+    };
+    const timer = setTimeout(tell, PATIENCE, true);
+    try {
+      return await Excel.run({ delayForCellEdit: true }, batch);
+    } finally {
+      clearTimeout(timer);
+      if (told.waits) tell(false);
+    }
+  }
+
   sheets(): Promise<string[]> {
-    return Excel.run(async (context) => {
+    return this.run(async (context) => {
       const { worksheets } = context.workbook;
       worksheets.load('items/name');
       await context.sync();
@@ -33,7 +59,7 @@ export class OfficeWorkbook implements WorkbookPort {
   }
 
   tables(): Promise<TableInfo[]> {
-    return Excel.run(async (context) => {
+    return this.run(async (context) => {
       const { tables } = context.workbook;
       tables.load('items/name,items/showHeaders,items/showTotals');
       await context.sync();
@@ -60,7 +86,7 @@ export class OfficeWorkbook implements WorkbookPort {
   }
 
   names(): Promise<NameInfo[]> {
-    return Excel.run(async (context) => {
+    return this.run(async (context) => {
       const { names, worksheets } = context.workbook;
       names.load('items/name,items/formula');
       worksheets.load('items/name');
@@ -80,29 +106,27 @@ export class OfficeWorkbook implements WorkbookPort {
   }
 
   readTable(name: string): Promise<CellContent[][]> {
-    return Excel.run(async (context) => {
+    return this.run(async (context) => {
       const table = context.workbook.tables.getItemOrNullObject(name);
       table.load('isNullObject');
       await context.sync();
       if (table.isNullObject) throw new Error(`There is no table ${name} in this workbook.`);
       const range = table.getRange();
-      range.load('values');
+      range.load('address');
       await context.sync();
-      return range.values as CellContent[][];
+      return readValues(context, range, areaOf(withoutSheet(range.address)));
     });
   }
 
   readRange({ sheet, address }: Place): Promise<CellContent[][]> {
-    return Excel.run(async (context) => {
+    return this.run(async (context) => {
       const range = (await worksheetOf(context, sheet)).getRange(address);
-      range.load('values');
-      await context.sync();
-      return range.values as CellContent[][];
+      return readValues(context, range, areaOf(address));
     });
   }
 
   selection(): Promise<Place> {
-    return Excel.run(async (context) => {
+    return this.run(async (context) => {
       const selected = context.workbook.getSelectedRange();
       const { worksheet } = selected;
       // Whole columns end where the sheet's cells end.
@@ -118,7 +142,7 @@ export class OfficeWorkbook implements WorkbookPort {
   }
 
   filledCells(blocks: readonly Block[]): Promise<Place[]> {
-    return Excel.run(async (context) => {
+    return this.run(async (context) => {
       const sheets = await worksheetsOf(context, blocks);
       const under = blocks.flatMap((block) => {
         const worksheet = sheets.get(block.sheet);
@@ -139,13 +163,38 @@ export class OfficeWorkbook implements WorkbookPort {
     });
   }
 
-  write(blocks: readonly Block[]): Promise<void> {
-    return Excel.run(async (context) => {
-      const sheets = await worksheetsOf(context, blocks);
-      for (const block of blocks) {
-        const worksheet = sheets.get(block.sheet) ?? context.workbook.worksheets.add(block.sheet);
-        sheets.set(block.sheet, worksheet);
-        writeBlock(worksheet, block);
+  async write(blocks: readonly Block[]): Promise<readonly string[]> {
+    const before = await this.run((context) => stateUnder(context, blocks));
+    try {
+      await this.run((context) => writeContents(context, blocks));
+    } catch (error) {
+      throw new WriteFailed(messageOf(error, 'the reason is not known'), await this.takeBack(before));
+    }
+    try {
+      await this.run(async (context) => {
+        for (const block of blocks) setLooks(context.workbook.worksheets.getItem(block.sheet), block);
+        await context.sync();
+      });
+      return [];
+    } catch (error) {
+      const reason = messageOf(error, 'the reason is not known');
+      return [`Widths and number formats could not all be set: ${reason}`];
+    }
+  }
+
+  makePlain(places: readonly Place[]): Promise<void> {
+    return this.run(async (context) => {
+      const cells = places.map(({ sheet, address }) => {
+        const cell = context.workbook.worksheets.getItem(sheet).getRange(address);
+        // An Excel whose formulas fill one cell alone does not know of spills.
+        const spill = spillsAreKnown() ? cell.getSpillingToRangeOrNullObject() : undefined;
+        spill?.load('isNullObject');
+        return { cell, spill };
+      });
+      await context.sync();
+      for (const { cell, spill } of cells) {
+        const filled = spill && !spill.isNullObject ? spill : cell;
+        filled.copyFrom(filled, Excel.RangeCopyType.values);
       }
       await context.sync();
     });
@@ -156,7 +205,7 @@ export class OfficeWorkbook implements WorkbookPort {
     for (const [done, { sheet, area }] of readings.entries()) {
       if (signal.aborted) return;
       progress(done, readings.length);
-      const { formulas, values } = await Excel.run(async (context) => {
+      const { formulas, values } = await this.run(async (context) => {
         const range = context.workbook.worksheets.getItem(sheet).getRange(areaAddress(area));
         range.load('formulas,values');
         await context.sync();
@@ -168,7 +217,7 @@ export class OfficeWorkbook implements WorkbookPort {
   }
 
   goTo({ sheet, address }: Place): Promise<void> {
-    return Excel.run(async (context) => {
+    return this.run(async (context) => {
       const worksheet = await worksheetOf(context, sheet);
       worksheet.activate();
       worksheet.getRange(address).select();
@@ -177,7 +226,7 @@ export class OfficeWorkbook implements WorkbookPort {
   }
 
   readPart(name: PartName): Promise<string | undefined> {
-    return Excel.run(async (context) => {
+    return this.run(async (context) => {
       const parts = context.workbook.customXmlParts.getByNamespace(partNamespace(name));
       parts.load('items/id');
       await context.sync();
@@ -191,7 +240,7 @@ export class OfficeWorkbook implements WorkbookPort {
 
   async writePart(name: PartName, text: string): Promise<boolean> {
     try {
-      await Excel.run(async (context) => {
+      await this.run(async (context) => {
         const { customXmlParts } = context.workbook;
         const parts = customXmlParts.getByNamespace(partNamespace(name));
         parts.load('items/id');
@@ -208,32 +257,54 @@ export class OfficeWorkbook implements WorkbookPort {
     }
   }
 
-  onChanged(listener: (place: Place) => void): () => void {
-    const added = Excel.run(async (context) => {
-      const result = context.workbook.worksheets.onChanged.add(async ({ worksheetId, address }) => {
-        const sheet = await Excel.run(async (inner) => {
-          const worksheet = inner.workbook.worksheets.getItem(worksheetId);
-          worksheet.load('name');
-          await inner.sync();
-          return worksheet.name;
-        });
-        listener({ sheet, address });
-      });
+  onChanged(listener: () => void): () => void {
+    // Nothing is asked of the host in an event: it may be refused there, and the change would be lost.
+    const changed = (): Promise<void> => {
+      listener();
+      return Promise.resolve();
+    };
+    const added = this.run(async (context) => {
+      const { worksheets } = context.workbook;
+      const results = [worksheets.onChanged.add(changed), worksheets.onDeleted.add(changed)];
       await context.sync();
-      return result;
+      return results;
     });
+    const failed = (error: unknown) => {
+      console.error(`Changes of the workbook are not followed. ${messageOf(error, '')}`);
+    };
+    added.catch(failed);
     return () => {
-      void added.then((result) =>
-        Excel.run(result.context, async (context) => {
-          result.remove();
-          await context.sync();
-        }),
-      );
+      added
+        .then(async (results) => {
+          for (const result of results) {
+            await Excel.run(result.context, async (context) => {
+              result.remove();
+              await context.sync();
+            });
+          }
+        })
+        .catch(() => undefined);
     };
   }
 
+  onWaiting(listener: (waits: boolean) => void): () => void {
+    this.waitingListeners.add(listener);
+    return () => {
+      this.waitingListeners.delete(listener);
+    };
+  }
+
+  calculatesByHand(): Promise<boolean> {
+    return this.run(async (context) => {
+      const { application } = context.workbook;
+      application.load('calculationMode');
+      await context.sync();
+      return application.calculationMode === Excel.CalculationMode.manual;
+    });
+  }
+
   calculate(): Promise<void> {
-    return Excel.run(async (context) => {
+    return this.run(async (context) => {
       const { application } = context.workbook;
       application.calculate(Excel.CalculationType.full);
       for (let look = 0; look < CALCULATION_LOOKS; look++) {
@@ -246,9 +317,28 @@ export class OfficeWorkbook implements WorkbookPort {
     });
   }
 
+  /** Takes back what a failed writing left, and names what is left all the same. */
+  private async takeBack(before: readonly Under[]): Promise<string[]> {
+    const left: string[] = [];
+    for (const under of before) {
+      const { sheet, wasThere, areas } = under;
+      // Each sheet for itself: where one is protected the others are still put right.
+      const done = await this.run((context) =>
+        wasThere ? restore(context, under) : removeSheet(context, sheet),
+      ).catch(() => false);
+      if (done) continue;
+      left.push(
+        wasThere
+          ? `cells ${areas.map(({ area }) => `${sheet}!${areaAddress(area)}`).join(', ')}`
+          : `sheet ${sheet}`,
+      );
+    }
+    return left;
+  }
+
   /** The cells in use of every sheet, cut into rows that are read at once. */
   private readings(): Promise<{ sheet: string; area: Area }[]> {
-    return Excel.run(async (context) => {
+    return this.run(async (context) => {
       const { worksheets } = context.workbook;
       worksheets.load('items/name');
       await context.sync();
@@ -266,10 +356,102 @@ export class OfficeWorkbook implements WorkbookPort {
   }
 }
 
-function writeBlock(worksheet: Excel.Worksheet, block: Block): void {
+/** What stood where blocks are written. */
+interface Under {
+  readonly sheet: string;
+  readonly wasThere: boolean;
+  readonly tables: readonly string[];
+  readonly areas: readonly { readonly area: Area; readonly contents: readonly (readonly CellContent[])[] }[];
+}
+
+async function stateUnder(context: Excel.RequestContext, blocks: readonly Block[]): Promise<Under[]> {
+  const sheets = await worksheetsOf(context, blocks);
+  const states: Under[] = [];
+  for (const sheet of new Set(blocks.map((block) => block.sheet))) {
+    const worksheet = sheets.get(sheet);
+    const areas = worksheet ? blocks.filter((block) => block.sheet === sheet).map(areaUnder) : [];
+    const read: { area: Area; contents: CellContent[][] }[] = [];
+    for (const slab of areas.flatMap(slabs)) {
+      if (worksheet) read.push({ area: slab, contents: await contentsOf(context, worksheet, slab) });
+    }
+    const tables = worksheet ? (await tablesOn(context, worksheet)).map(({ name }) => name) : [];
+    states.push({ sheet, wasThere: worksheet !== undefined, tables, areas: read });
+  }
+  return states;
+}
+
+async function tablesOn(context: Excel.RequestContext, worksheet: Excel.Worksheet): Promise<Excel.Table[]> {
+  worksheet.tables.load('items/name');
+  await context.sync();
+  return worksheet.tables.items;
+}
+
+/** Formulas and values as they can be written again: a text stays a text. */
+async function contentsOf(
+  context: Excel.RequestContext,
+  worksheet: Excel.Worksheet,
+  area: Area,
+): Promise<CellContent[][]> {
+  const range = worksheet.getRange(areaAddress(area));
+  range.load('formulas,values');
+  await context.sync();
+  const values = range.values as CellContent[][];
+  return (range.formulas as CellContent[][]).map((row, down) =>
+    row.map((content, across) => {
+      const value = values[down]?.[across];
+      const isFormula = typeof content === 'string' && content.startsWith('=') && content !== value;
+      return isFormula ? content : hostCell(value ?? '');
+    }),
+  );
+}
+
+async function writeContents(context: Excel.RequestContext, blocks: readonly Block[]): Promise<void> {
+  const sheets = await worksheetsOf(context, blocks);
+  for (const block of blocks) {
+    const worksheet = sheets.get(block.sheet) ?? context.workbook.worksheets.add(block.sheet);
+    sheets.set(block.sheet, worksheet);
+    const area = areaUnder(block);
+    const rows = hostRows(block.rows);
+    for (const slab of slabs(area)) {
+      const part = rows.slice(slab.top - area.top, slab.bottom - area.top + 1);
+      if (part.length > 0) worksheet.getRange(areaAddress(slab)).formulas = part;
+      // A long block does not go over in one request.
+      if (slab.bottom < area.bottom) await context.sync();
+    }
+    if (block.table !== undefined) {
+      worksheet.tables.add(worksheet.getRange(areaAddress(area)), true).name = block.table;
+    }
+  }
+  await context.sync();
+}
+
+async function removeSheet(context: Excel.RequestContext, sheet: string): Promise<boolean> {
+  const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
+  worksheet.load('isNullObject');
+  await context.sync();
+  if (!worksheet.isNullObject) worksheet.delete();
+  await context.sync();
+  return true;
+}
+
+async function restore(context: Excel.RequestContext, { sheet, areas, tables }: Under): Promise<boolean> {
+  const worksheet = context.workbook.worksheets.getItem(sheet);
+  // A table that was added may not have its name yet.
+  for (const table of await tablesOn(context, worksheet)) {
+    if (!tables.includes(table.name)) table.convertToRange();
+  }
+  for (const { area, contents } of areas) {
+    const now = await contentsOf(context, worksheet, area);
+    // A protected sheet, on which nothing was changed, would refuse.
+    if (JSON.stringify(now) === JSON.stringify(contents)) continue;
+    worksheet.getRange(areaAddress(area)).formulas = contents.map((row) => [...row]);
+  }
+  await context.sync();
+  return true;
+}
+
+function setLooks(worksheet: Excel.Worksheet, block: Block): void {
   const range = worksheet.getRange(areaAddress(areaUnder(block)));
-  range.formulas = hostRows(block.rows);
-  if (block.table !== undefined) worksheet.tables.add(range, true).name = block.table;
   if (block.heading === true) range.getRow(0).format.font.bold = true;
   for (const [address, format] of Object.entries(block.formats ?? {})) {
     const { top, left, bottom, right } = areaOf(address);
@@ -284,6 +466,27 @@ function writeBlock(worksheet: Excel.Worksheet, block: Block): void {
   } else {
     range.format.autofitColumns();
   }
+}
+
+/** Values of cells, a long range in several answers: the host on the web hands over 5 MB at most. */
+async function readValues(
+  context: Excel.RequestContext,
+  range: Excel.Range,
+  area: Area,
+): Promise<CellContent[][]> {
+  const rows: CellContent[][] = [];
+  for (const slab of slabs(area)) {
+    const part =
+      slab.bottom - slab.top === area.bottom - area.top ? range : range.worksheet.getRange(areaAddress(slab));
+    part.load('values');
+    await context.sync();
+    rows.push(...(part.values as CellContent[][]));
+  }
+  return rows;
+}
+
+function spillsAreKnown(): boolean {
+  return Office.context.requirements.isSetSupported('ExcelApi', '1.12');
 }
 
 async function worksheetsOf(

@@ -56,7 +56,7 @@ export interface ScannedBlock {
 export type Progress = (done: number, total: number) => void;
 
 /** A named text kept in the workbook file, for example `source` or `steps`. */
-export type PartName = 'source' | 'formulas' | 'steps';
+export type PartName = 'source' | 'formulas' | 'steps' | 'rules';
 
 /** Everything that the pane asks of the workbook. No more of the host is known outside of its adapters. */
 export interface WorkbookPort {
@@ -71,8 +71,13 @@ export interface WorkbookPort {
   selection(): Promise<Place>;
   /** Those cells under the blocks that are not blank: whoever writes asks about them first. */
   filledCells(blocks: readonly Block[]): Promise<Place[]>;
-  /** Writes all blocks in one batch, and adds the sheets that are not there. It overwrites. */
-  write(blocks: readonly Block[]): Promise<void>;
+  /**
+   * Writes all blocks, and adds the sheets that are not there. It overwrites. Gives sentences on looks that could not be
+   * set, such as widths. Where contents cannot be written it takes back what it can and rejects with `WriteFailed`.
+   */
+  write(blocks: readonly Block[]): Promise<readonly string[]>;
+  /** Puts the values of formulas, spills and all, in the place of the formulas. */
+  makePlain(places: readonly Place[]): Promise<void>;
   /** Every cell in use, rectangle by rectangle. Ends early, without an error, when the signal is aborted. */
   scan(progress: Progress, signal: AbortSignal): AsyncIterable<ScannedBlock>;
   goTo(place: Place): Promise<void>;
@@ -80,8 +85,29 @@ export interface WorkbookPort {
   readPart(name: PartName): Promise<string | undefined>;
   /** Keeps a text and reads it back: false where the host did not keep it, so that the caller offers a sheet. */
   writePart(name: PartName, text: string): Promise<boolean>;
-  /** Calls back after cells changed; returns what ends that. */
-  onChanged(listener: (place: Place) => void): () => void;
+  /** Calls back after cells changed or a sheet was deleted; returns what ends that. */
+  onChanged(listener: () => void): () => void;
+  /** Calls back when the workbook lets the pane wait, for example while a cell is edited, and when it answers again. */
+  onWaiting(listener: (waits: boolean) => void): () => void;
+  /** Whether the workbook works formulas out only when it is told to. */
+  calculatesByHand(): Promise<boolean>;
   /** Has the host work all formulas out again. */
   calculate(): Promise<void>;
+}
+
+/** Nothing, or not all, could be written. */
+export class WriteFailed extends Error {
+  override readonly name = 'WriteFailed';
+
+  /**
+   * Says what is left in the workbook.
+   * @param reason why it failed, as the host says it
+   * @param left what could not be taken back, for example `sheet Walls`; empty where the workbook is as it was
+   */
+  constructor(
+    reason: string,
+    readonly left: readonly string[],
+  ) {
+    super(reason);
+  }
 }

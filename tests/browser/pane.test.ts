@@ -121,3 +121,32 @@ it('the content policy of the page allows no inline script, no eval and no other
   });
   expect(blocked).toEqual({ inline: false, fetched: 'refused' });
 });
+
+describe('where the platform’s script cannot be reached', () => {
+  it('pane and functions say which address is blocked', async () => {
+    const { page, errors } = await tests.openWithoutPlatform();
+    await page.getByRole('alert').getByText(PLATFORM_SCRIPT).waitFor();
+    expect(errors.join(' ')).toContain(
+      `The WASH functions are not there: ${PLATFORM_SCRIPT} cannot be reached.`,
+    );
+  });
+
+  it('or what it loads itself cannot, the pane says so after a while', async () => {
+    const waiting = 'globalThis.Office = { onReady: () => new Promise(() => undefined) }';
+    const { page } = await tests.openWithoutPlatform(waiting);
+    await page.clock.runFor(10_000);
+    await page.getByRole('alert').getByText(PLATFORM_SCRIPT).waitFor();
+  });
+});
+
+it('the pane says that the workbook lets it wait, until it answers', async () => {
+  const { page } = await tests.open(WITH_SOURCE);
+  const letWait = (waits: boolean) =>
+    page.evaluate((now) => {
+      globalThis.testWorkbook.letWait(now);
+    }, waits);
+  await letWait(true);
+  await page.getByRole('alert').getByText('Is a cell being edited?').waitFor();
+  await letWait(false);
+  await page.getByRole('alert').waitFor({ state: 'detached' });
+});

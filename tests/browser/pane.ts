@@ -63,6 +63,25 @@ export class PaneTests {
     return new PaneTests(browser, server, bundle.outputFiles[0]?.text ?? '');
   }
 
+  /**
+   * Opens the pane where the platform's script is blocked, or where what the script loads itself is.
+   * @param body what comes in place of the script; undefined where nothing comes
+   * @returns the page, its clock in the test's hand, and the errors that it reported
+   */
+  async openWithoutPlatform(body?: string): Promise<OpenPane> {
+    const page = await this.browser.newPage();
+    const errors: string[] = [];
+    page.on('console', (message) => {
+      if (message.type() === 'error') errors.push(message.text());
+    });
+    await page.clock.install();
+    await page.route(PLATFORM_SCRIPT, (route) =>
+      body === undefined ? route.abort() : route.fulfill({ contentType: 'text/javascript', body }),
+    );
+    await page.goto(`${this.server.address}/taskpane.html`);
+    return { page, requests: [], errors };
+  }
+
   /** Closes the browser and the server. */
   async stop(): Promise<void> {
     await this.browser.close();

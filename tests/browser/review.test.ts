@@ -130,3 +130,20 @@ it('5,000 formulas are reviewed with progress, and can be stopped', async () => 
   await expect.poll(() => listed(/^Shows an error/)).toHaveLength(50);
   await picture(page, 'review-5000');
 });
+
+it('in a copy the formulas become values, after it was asked whether this is the copy', async () => {
+  const sheets = { ...BID.sheets, Estimate: [['South', '=WASH.TAPE(Walls[#All],$A1)', '=B1*2']] };
+  ({ page } = await tests.open({ sheets, tables: BID.tables ?? [], calculatesByHand: true }));
+  await page.getByRole('tab', { name: 'Review' }).click();
+  const shown = await cell('Estimate', 'B1');
+  await page.getByRole('button', { name: 'Replace formulas by values' }).click();
+  await page.getByText('1 formulas on Estimate become plain values.').waitFor();
+  expect(await violations(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Replace them' }).click();
+  await page.getByRole('status').getByText('1 formulas are replaced').waitFor();
+  expect(shown.formula).toBe('=WASH.TAPE(Walls[#All],$A1)');
+  expect(await cell('Estimate', 'B1')).toEqual({ value: shown.value });
+  expect((await cell('Estimate', 'C1')).formula).toBe('=B1*2');
+  await page.getByRole('button', { name: 'Review the workbook' }).click();
+  await page.getByText('This workbook calculates by hand alone').waitFor();
+});

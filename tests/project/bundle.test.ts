@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { existsSync, readFileSync } from 'node:fs';
 import { createContext, runInContext, runInNewContext } from 'node:vm';
 import { gzipSync } from 'node:zlib';
@@ -17,7 +18,7 @@ describe('built bundles', () => {
     const written = JSON.parse(readFileSync('dist/functions.json', 'utf8')) as {
       functions: { id: string }[];
     };
-    expect(written).toEqual(JSON.parse(JSON.stringify(metadata())));
+    expect(written).toEqual(JSON.parse(JSON.stringify(metadata('https://localhost:3000'))));
     const ids: string[] = [];
     const host = { associate: (id: string) => ids.push(id) };
     runInNewContext(readFileSync('dist/functions.js', 'utf8'), { CustomFunctions: host });
@@ -28,7 +29,7 @@ describe('built bundles', () => {
     const addresses = readFileSync('dist/manifest.xml', 'utf8').matchAll(
       /"https:\/\/localhost:3000\/([^"]+)"/g,
     );
-    const files = [...addresses].map(([, file]) => `dist/${file ?? ''}`);
+    const files = [...addresses].map(([, file]) => `dist/${file?.replace(/\?v=.*/, '') ?? ''}`);
     expect(files).toContain('dist/support.html');
     expect(files.filter((file) => !existsSync(file))).toEqual([]);
   });
@@ -47,6 +48,30 @@ describe('built bundles', () => {
     const patch = known.get('PATCH')?.(10, 8, 3, 5) as unknown[][];
     expect(patch[0]?.[1]).toBeCloseTo(40, 9);
     expect(moreNames).toEqual(Object.keys(moreRuns));
+  });
+
+  it('what may be kept by a browser has its content in its address, in pages, manifest and scripts', () => {
+    const hashOf = (file: string) =>
+      createHash('sha256')
+        .update(readFileSync(`dist/${file}`))
+        .digest('hex')
+        .slice(0, 16);
+    const loaded = (file: string) =>
+      [
+        ...readFileSync(`dist/${file}`, 'utf8').matchAll(
+          /[="/](\w+\.(?:json|js|css))(?:\?v=(\w+))?(?=["\s>])/g,
+        ),
+      ].map(([, name = '', hash]) => [name, hash]);
+    const page = loaded('taskpane.html').filter(([name]) => name !== 'office.js');
+    expect(page.map(([name]) => name)).toEqual(['style.css', 'functions.js', 'taskpane.js']);
+    const manifest = loaded('manifest.xml');
+    expect(manifest.map(([name]) => name)).toEqual(['functions.js', 'functions.json']);
+    for (const [name = '', hash] of [...page, ...manifest])
+      expect([name, hash]).toEqual([name, hashOf(name)]);
+    // The panels that are loaded when they are shown, and the functions that come later.
+    const runtime = readFileSync('dist/functions.js', 'utf8');
+    expect(runtime).toMatch(/"\.js\?v="/);
+    expect(runtime).toContain(`functions-more.js?v=${hashOf('functions-more.js')}`);
   });
 
   it.each([

@@ -53,6 +53,7 @@ describe('manifest', () => {
     expect(sets).toEqual([
       ['SharedRuntime', '1.1'],
       ['CustomFunctionsRuntime', '1.3'],
+      ['ExcelApi', '1.9'],
     ]);
     expect(all('Runtime')[0]?.getAttribute('lifetime')).toBe('long');
   });

@@ -19,21 +19,40 @@ function addresses(file: string): string[] {
     .filter((value) => value.startsWith('http'));
 }
 
+function versionOf(file: string): number[] {
+  const [, version = ''] = /<Version>([^<]+)</.exec(readFileSync(file, 'utf8')) ?? [];
+  return version.split('.').map(Number);
+}
+
 describe('npm run package', () => {
   it('makes a folder for the address, and leaves dist/ with its own', () => {
     // An ampersand must be written as an entity, and nothing in an address is a pattern.
     const address = 'https://bids.example/r&d/$&/wash=down';
     const { status, stdout, stderr } = runPackage('--url', `${address}/`);
     expect([status, stderr]).toEqual([0, expect.any(String)]);
-    expect(stdout).toContain(`${FOLDER}/ is ready to be served at ${address}.`);
+    expect(stdout).toContain(`${FOLDER}/ is ready to be served at ${address}, as version 1.0.`);
 
     const placed = addresses(join(FOLDER, 'manifest.xml'));
     const standard = addresses('manifest.xml');
     expect(standard).toHaveLength(11);
-    expect(placed).toEqual(standard.map((each) => address + each.slice(DEFAULT.length)));
-    for (const each of placed) expect(existsSync(join(FOLDER, each.slice(address.length)))).toBe(true);
+    const withoutHash = (each: string) => each.replace(/\?v=\w+$/, '');
+    expect(placed.map(withoutHash)).toEqual(standard.map((each) => address + each.slice(DEFAULT.length)));
+    for (const each of placed.map(withoutHash)) {
+      expect(existsSync(join(FOLDER, each.slice(address.length)))).toBe(true);
+    }
+    // The admin center takes a higher version for an update: the day and the minute make it so.
+    const version = versionOf(join(FOLDER, 'manifest.xml'));
+    expect(version).toHaveLength(4);
+    expect(Math.max(...version)).toBeLessThanOrEqual(65_534);
+    expect(version.slice(0, 2)).toEqual(versionOf('manifest.xml').slice(0, 2));
+    const [, , day = 0] = version;
+    const today = new Date();
+    expect(new Date(Date.UTC(2000 + Math.floor(day / 1000), 0, day % 1000)).toISOString().slice(0, 10)).toBe(
+      today.toISOString().slice(0, 10),
+    );
+    expect(stdout).toContain('Cache-Control: no-cache');
 
-    expect(addresses('dist/manifest.xml')).toEqual(standard);
+    expect(addresses('dist/manifest.xml').map(withoutHash)).toEqual(standard);
     const files = (folder: string) =>
       readdirSync(folder, { recursive: true, withFileTypes: true })
         .filter((file) => file.isFile())

@@ -20,6 +20,7 @@ import type { Machine } from '../../scripts/sideload/machine';
 import { register, unregister } from '../../scripts/sideload/register';
 
 const MANIFEST = resolve('manifest.xml');
+const ADDRESS = 'https://localhost:3010';
 const ID = '8f6a1c52-3b7d-4e0a-9c41-d2e85f07ab36';
 
 let home = '';
@@ -46,7 +47,7 @@ describe('where desktop Excel looks for the add-in', () => {
   const key = String.raw`HKCU\Software\Microsoft\Office\16.0\WEF\Developer`;
 
   it('on Windows: a value of the registry, named by the id', () => {
-    expect(register(machine('win32'), MANIFEST)).toContain('Start Excel anew');
+    expect(register(machine('win32'), MANIFEST, ADDRESS)).toContain('Start Excel anew');
     expect(unregister(machine('win32'), MANIFEST)).toContain('does not look');
     expect(ran).toEqual([
       ['reg', 'add', key, '/v', ID, '/t', 'REG_SZ', '/d', MANIFEST, '/f'],
@@ -55,14 +56,14 @@ describe('where desktop Excel looks for the add-in', () => {
   });
 
   it('on Windows, a registry that refuses is told', () => {
-    expect(() => register(machine('win32', false), MANIFEST)).toThrow('registry');
+    expect(() => register(machine('win32', false), MANIFEST, ADDRESS)).toThrow('registry');
     expect(unregister(machine('win32', false), MANIFEST)).toContain('was not there');
   });
 
   it('on a Mac: a copy in the folder that Excel may read', () => {
     const folder = join(home, 'Library', 'Containers', 'com.microsoft.Excel', 'Data', 'Documents', 'wef');
     expect(unregister(machine('darwin'), MANIFEST)).toContain('does not look');
-    register(machine('darwin'), MANIFEST);
+    register(machine('darwin'), MANIFEST, ADDRESS);
     expect(readdirSync(folder)).toEqual([`${ID}.manifest.xml`]);
     expect(readFileSync(join(folder, `${ID}.manifest.xml`))).toEqual(readFileSync(MANIFEST));
     unregister(machine('darwin'), MANIFEST);
@@ -71,8 +72,9 @@ describe('where desktop Excel looks for the add-in', () => {
   });
 
   it('elsewhere: nowhere, so it says what to upload', () => {
-    expect(register(machine('linux'), MANIFEST)).toContain(`Upload My Add-in`);
-    expect(register(machine('linux'), MANIFEST)).toContain(MANIFEST);
+    expect(register(machine('linux'), MANIFEST, ADDRESS)).toContain(`Upload My Add-in`);
+    expect(register(machine('linux'), MANIFEST, ADDRESS)).toContain(MANIFEST);
+    expect(register(machine('linux'), MANIFEST, ADDRESS)).toContain(`${ADDRESS}/support.html`);
     unregister(machine('linux'), MANIFEST);
     expect(readdirSync(home)).toEqual([]);
     expect(ran).toEqual([]);
@@ -91,6 +93,15 @@ describe('the certificate for https://localhost', () => {
     const { cert, key } = certificate({ ...rest, run: makes });
     expect([String(cert), String(key)]).toEqual(['the crt', 'the key']);
     expect(ran).toEqual([['npx', '--yes', '--loglevel=error', 'office-addin-dev-certs@3.0.0', 'install']]);
+  });
+
+  it('is missed where the program fails, whatever an earlier one left', () => {
+    mkdirSync(join(home, '.office-addin-dev-certs'));
+    for (const name of ['crt', 'key'])
+      writeFileSync(join(home, '.office-addin-dev-certs', `localhost.${name}`), 'old');
+    expect(() => certificate(machine('darwin', false))).toThrow(
+      'The certificate for https://localhost could not be made or trusted',
+    );
   });
 
   it('is missed where the program left none', () => {
@@ -134,6 +145,24 @@ it('the server gives the files of its folder and nothing outside of it', async (
   ])
     expect([path, (await ask(path)).status]).toEqual([path, 404]);
   server.close();
+});
+
+it.each([
+  [['--port', '0'], 'a whole number from 1 to 65535'],
+  [['--port=x'], 'a whole number from 1 to 65535'],
+  [['--port', '3011'], 'npm run build -- --env url=https://localhost:3011'],
+])('a port that cannot be served is told before anything is done: %j', (args, because) => {
+  const { status, stderr } = spawnSync(
+    process.execPath,
+    ['--import', 'tsx', 'scripts/sideload/main.ts', ...args],
+    {
+      encoding: 'utf8',
+      env: { ...process.env, HOME: home },
+    },
+  );
+  expect(status).toBe(1);
+  expect(stderr).toContain(because);
+  expect(existsSync(join(home, '.office-addin-dev-certs'))).toBe(false);
 });
 
 it('an option that is not known is told before anything is done', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { linesOf, traceNames } from '../../functions/trace';
+import { linesOf } from '../../functions/trace';
+import { traceNames } from '../../functions/trace-names';
 import { answer, readQuestion, type Question } from '../../functions/arguments';
 import { addedQuantities, quantityIds } from '../../src/estimate/quantities';
 import { WashdownError } from '../../src/quantity/problem';

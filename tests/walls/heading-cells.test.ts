@@ -40,6 +40,32 @@ describe('the range of headings', () => {
     expect(number('MASKING', theirs, null, null, headings)).toBeCloseTo(MASKING, 9);
   });
 
+  it.each([
+    [0],
+    [''],
+    [null],
+    [[[null, 0]]],
+    [
+      [
+        ['', ''],
+        [0, 0],
+      ],
+    ],
+  ])('that is blank is none: %j', (blank) => {
+    const plain = [ours, wall];
+    expect(number('MASKING', plain, null, null, blank)).toBe(number('MASKING', plain));
+  });
+
+  it('passes over blanks that the host hands over as 0', () => {
+    const headings = [
+      ['Area', 'Net face'],
+      [0, 0],
+      [0, 'Openings'],
+      ['Zone', 0],
+    ];
+    expect(number('MASKING', theirs, null, null, headings)).toBeCloseTo(MASKING, 9);
+  });
+
   it('may have a header in its first row, and there alone', () => {
     const header = ['our column', 'your heading'];
     const area = ['Area', 'Net face'];

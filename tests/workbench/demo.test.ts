@@ -9,8 +9,9 @@ import { workshopSi } from '../../workbench/demo/workshop-si';
 import type { Bundle } from '../../workbench/engine/bundle';
 import { loadBundle } from '../../workbench/engine/load-bundle';
 import { estimateBook } from '../../workbench/estimate/estimate-book';
+import { plainCopy } from '../../workbench/estimate/plain-copy';
 import { reportCell, type ReportCell } from '../../workbench/estimate/report-cells';
-import { openArchive, partText } from '../../workbench/xlsx/archive';
+import { openArchive, packArchive, partText } from '../../workbench/xlsx/archive';
 
 // These run the built bundle: npm test builds it first.
 
@@ -94,6 +95,36 @@ describe('the demo bid workbook in US units', () => {
       });
     });
     expect(without).toEqual([]);
+  });
+
+  it('keeps its values in a spreadsheet without the add-in: no recalculation is asked for', () => {
+    const settings = /<calcPr[^>]*>/.exec(partText(openArchive(bytes), 'xl/workbook.xml'))?.[0];
+    expect(settings).toBe('<calcPr calcId="191029"/>');
+  });
+
+  it('has a copy with plain values: no formula needs the add-in, and every number is the same', async () => {
+    const { archive, says } = plainCopy(await estimateBook(openArchive(bytes), bundle));
+    const copy = await open(packArchive(archive));
+    const apart: string[] = [];
+    let ordinary = 0;
+    opened.eachSheet((sheet) => {
+      sheet.eachRow((row) => {
+        row.eachCell((cell) => {
+          const other = copy.getWorksheet(sheet.name)?.getCell(cell.address);
+          const value = cell.type === ExcelJS.ValueType.Formula ? cell.result : cell.value;
+          const plain = other?.type === ExcelJS.ValueType.Formula ? other.result : other?.value;
+          // An empty text that a formula gave is a blank cell where nothing gives it.
+          if (JSON.stringify(plain) !== JSON.stringify(value) && !(value === '' && plain === null))
+            apart.push(`${sheet.name}!${cell.address}`);
+          if (other?.type !== ExcelJS.ValueType.Formula) return;
+          ordinary += 1;
+          if (/WASH/.test(other.formula)) apart.push(`${sheet.name}!${cell.address} ${other.formula}`);
+        });
+      });
+    });
+    expect(apart).toEqual([]);
+    expect(ordinary).toBeGreaterThan(20);
+    expect(says).toEqual([]);
   });
 
   it('is governed by the limestone plinth in the south, and by cast stone once that is masked', async () => {

@@ -39,6 +39,7 @@ function listed(id: string, parameters: object[], dimensionality: string): objec
 }
 
 export const FAKE_METADATA = JSON.stringify({
+  allowErrorForDataTypeAny: true,
   functions: [
     listed('WATER', [walls, zone, factors], 'scalar'),
     listed('GOVERNOR', [walls, zone, factors], 'scalar'),

@@ -48,6 +48,22 @@ describe('recalculating a workbook', () => {
     expect(results.get('B2')).toBe('South');
   });
 
+  it('follows @ round a call, a range and a spill', async () => {
+    const results = await calculate(
+      row(1, '_xlfn.SINGLE(_xldudf_WASH_WATER(Walls[#All]))', '_xlfn.SINGLE(WASH.SCHEDULE(Walls[#All]))') +
+        row(3, '_xlfn.SINGLE(Walls!C1:C4)', '_xlfn.SINGLE(WASH.WATER(Walls[#All],"West"))') +
+        row(9, '_xlfn.SINGLE(Walls!C1:C4)'),
+    );
+    // The area of the wall in row 3 is half of 100.
+    expect([...results.values()]).toEqual([
+      360,
+      'Zone',
+      50,
+      { error: '#N/A', message: 'No wall in zone West.' },
+      { error: '#VALUE!' },
+    ]);
+  });
+
   it('lets a spill reach the formulas that read it, and theirs', async () => {
     const results = await calculate(
       row(1, 'WASH.SCHEDULE(Walls[#All])', '', 'SUM(B2:B3)', 'C1+1', 'WASH.ECHO(D1)') +

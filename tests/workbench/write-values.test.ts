@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { estimateBook } from '../../workbench/estimate/estimate-book';
 import { openArchive, packArchive, partText, type Archive } from '../../workbench/xlsx/archive';
 import { readBook } from '../../workbench/xlsx/read-book';
-import { withRecalculationOnOpen } from '../../workbench/xlsx/recalculate-on-open';
+import { asCalculated, withRecalculationOnOpen } from '../../workbench/xlsx/calculation-settings';
 import { fakeBundle } from './fake-bundle';
 import { rawArchive, WALLS } from './raw-workbook';
 
@@ -26,22 +26,20 @@ function changedParts(before: Archive, after: Archive): string[] {
 }
 
 describe('writing values beside formulas', () => {
-  it('changes the Washdown cells of the sheet and the request to recalculate, byte for byte nothing else', async () => {
+  it('changes the Washdown cells of the sheet, byte for byte nothing else', async () => {
     const rows =
       '<row r="1" spans="1:3" ht="20"><c r="A1" s="7"><f>_xldudf_WASH_WATER(Walls[#All])</f><v>1</v></c><c r="B1"><f>A1*2</f><v>2</v></c><c r="C1" t="s"><v>0</v></c></row>' +
       '<row r="2"><c r="A2" s="1" t="str"><f ca="1">_xldudf_WASH_GOVERNOR(Walls[#All])</f><v>old</v></c></row>';
     const { before, after } = await estimated(rows);
-    expect(changedParts(before, after)).toEqual(['xl/workbook.xml', BID]);
+    expect(changedParts(before, after)).toEqual([BID]);
     expect(partText(after, BID)).toBe(
       partText(before, BID)
         .replace(
           '<f>_xldudf_WASH_WATER(Walls[#All])</f><v>1</v>',
           '<f>_xldudf_WASH_WATER(Walls[#All])</f><v>360</v>',
         )
+        .replace('<f>A1*2</f><v>2</v>', '<f>A1*2</f><v>720</v>')
         .replace('<v>old</v>', '<v>W1</v>'),
-    );
-    expect(partText(after, 'xl/workbook.xml')).toBe(
-      partText(before, 'xl/workbook.xml').replace('</sheets>', '</sheets><calcPr fullCalcOnLoad="1"/>'),
     );
   });
 
@@ -74,7 +72,6 @@ describe('writing values beside formulas', () => {
     );
     expect(changedParts(before, after)).toEqual([
       '[Content_Types].xml',
-      'xl/workbook.xml',
       'xl/_rels/workbook.xml.rels',
       BID,
       'xl/metadata.xml',
@@ -145,17 +142,60 @@ describe('writing values beside formulas', () => {
     expect(bid).toContain('<c r="A2" t="str"><f t="shared" si="3"/><v>');
   });
 
-  it('gives ordinary formulas a value only when asked, and then never a wrong one', async () => {
+  it('gives an ordinary formula its new value where it depends on Washdown, over names, spills and whole columns', async () => {
     const rows =
-      '<row r="1"><c r="A1"><f>_xldudf_WASH_WATER(Walls[#All])</f></c><c r="B1"><f>A1/2</f></c><c r="C1"><f>_xldudf_OTHER_THING()</f><v>4</v></c></row>';
-    const before = rawArchive([WALLS, { name: 'Bid', rows }]);
-    const { archive } = await estimateBook(before, fakeBundle(), true);
+      '<row r="1"><c r="A1"><f>_xldudf_WASH_WATER(Walls[#All])</f></c><c r="B1"><f>A1/2</f></c><c r="C1"><f>B1+1</f><v>1</v></c><c r="D1"><f>Total*2</f></c><c r="E1"><f>SUM(Bid!$A:$A)</f></c><c r="F1"><f>1+1</f></c><c r="G1"><f>WASH.SCHEDULE(Walls[#All])</f></c></row>' +
+      '<row r="9"><c r="B9"><f>SUM(_xlfn.ANCHORARRAY(G1))</f></c></row>';
+    const names = '<definedNames><definedName name="Total">Bid!$A$1</definedName></definedNames>';
+    const before = rawArchive([WALLS, { name: 'Bid', rows }], names);
+    const { archive, left, recalculates } = await estimateBook(before, fakeBundle());
     const cells = readBook(archive).sheets[1]?.cells;
-    expect(cells?.get('B1')?.value).toBe(180);
-    expect(cells?.get('C1')?.value).toBe(4);
-    expect(
-      readBook((await estimateBook(before, fakeBundle())).archive).sheets[1]?.cells.get('B1')?.value,
-    ).toBeNull();
+    const value = (address: string) => cells?.get(address)?.value;
+    expect(['B1', 'C1', 'D1', 'E1', 'B9'].map(value)).toEqual([180, 181, 720, 360, 360]);
+    // It does not depend on Washdown, and is not touched.
+    expect(value('F1')).toBeNull();
+    expect([left, recalculates]).toEqual([[], true]);
+    const all = await estimateBook(before, fakeBundle(), true);
+    expect(readBook(all.archive).sheets[1]?.cells.get('F1')?.value).toBe(2);
+    expect(partText(all.archive, 'xl/workbook.xml')).toContain('<calcPr calcId="191029"/>');
+  });
+
+  it('leaves and lists what depends on Washdown and cannot be worked out here, and what depends on that', async () => {
+    const rows =
+      '<row r="1"><c r="A1"><f>_xldudf_WASH_WATER(Walls[#All])</f><v>1</v></c><c r="B1"><f>_xldudf_OTHER_THING(A1)</f><v>4</v></c><c r="C1"><f>B1+1</f><v>5</v></c><c r="D1"><f>_xldudf_OTHER_THING(Walls!C2)</f><v>6</v></c><c r="E1"><f>A1+1</f><v>2</v></c></row>';
+    const before = rawArchive([WALLS, { name: 'Bid', rows }], '<calcPr calcId="5"/>');
+    const { archive, left, recalculates } = await estimateBook(before, fakeBundle());
+    const cells = readBook(archive).sheets[1]?.cells;
+    expect(['A1', 'B1', 'C1', 'D1', 'E1'].map((address) => cells?.get(address)?.value)).toEqual([
+      360, 4, 5, 6, 361,
+    ]);
+    expect(left.map(({ column }) => column)).toEqual([1, 2]);
+    expect(recalculates).toBe(true);
+    // Nothing is forced, and nothing is claimed.
+    expect(partText(archive, 'xl/workbook.xml')).toContain('<calcPr calcId="5"/>');
+  });
+
+  it('writes no grid over the neighbours of a formula that the file keeps as one of a single cell', async () => {
+    const rows =
+      '<row r="1"><c r="A1"><f>_xldudf_WASH_WATER(Walls[#All])</f></c><c r="B1"><f>A1*Walls!C2:C4</f><v>7</v></c></row><row r="2"><c r="B2"><v>8</v></c></row>';
+    const { archive, left } = await estimateBook(rawArchive([WALLS, { name: 'Bid', rows }]), fakeBundle());
+    const cells = readBook(archive).sheets[1]?.cells;
+    expect([cells?.get('B1')?.value, cells?.get('B2')?.value]).toEqual([7, 8]);
+    expect(left).toHaveLength(1);
+  });
+});
+
+describe('a file that a spreadsheet without the add-in opens', () => {
+  // ISO/IEC 29500-1, 18.2.2: a file of an older engine, or one that asks for it, is worked out anew on opening.
+  it.each([
+    ['<calcPr calcId="1" fullCalcOnLoad="1"/>', '<calcPr calcId="191029"/>'],
+    ['<calcPr fullCalcOnLoad="true" calcMode="manual"/>', '<calcPr calcId="191029" calcMode="manual"/>'],
+    ['<calcPr calcId="191029"/>', '<calcPr calcId="191029"/>'],
+    ['<calcPr iterate="1" calcId="200000"></calcPr>', '<calcPr iterate="1" calcId="200000"></calcPr>'],
+    ['<definedNames/><oleSize ref="A1"/>', '<definedNames/><calcPr calcId="191029"/><oleSize ref="A1"/>'],
+  ])('%s', (before, after) => {
+    const archive = asCalculated(rawArchive([WALLS], before));
+    expect(partText(archive, 'xl/workbook.xml')).toContain(`</sheets>${after}</workbook>`);
   });
 });
 

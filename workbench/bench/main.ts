@@ -36,6 +36,8 @@ function bench(options: ReadonlySet<string>): void {
   const figures: Figure[] = [
     ...ofSizes,
     { name: 'time a row, 1,000,000 rows by 10,000', value: growth, most: 1.2 },
+    ...inProcess('payload', 1_000),
+    ...inProcess('payload', 5_000),
     ...inProcess('scattered', 10_000),
     ...inProcess('scattered', 1_000_000),
     ...inProcess('native', 1_000),

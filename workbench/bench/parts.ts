@@ -161,6 +161,41 @@ const choices: Part = async (size) => {
   ];
 };
 
+const MEGABYTE = 1_000_000;
+// What Excel on the web takes as a request or an answer.
+const MOST_PAYLOAD = 5;
+
+/** How much goes over between host and functions, as JSON; one formula of each kind. */
+const payload: Part = async (size) => {
+  const { runs } = await bundled(true);
+  const walls = madeWalls(size);
+  const megabytes = (value: unknown): number => JSON.stringify(value).length / MEGABYTE;
+  const rows = `${size.toLocaleString('en')} rows, MB`;
+  return [
+    { name: `arguments, ${rows}`, value: megabytes([walls, madeFactors]), most: MOST_PAYLOAD },
+    {
+      name: `SCHEDULE, ${rows}`,
+      value: megabytes(runs.SCHEDULE([walls, null, madeFactors])),
+      most: MOST_PAYLOAD,
+    },
+    {
+      name: `WALLROWS, ${rows}`,
+      value: megabytes(runs.WALLROWS([walls, null, madeFactors])),
+      most: MOST_PAYLOAD,
+    },
+    {
+      name: `TRACE, ${rows}`,
+      value: megabytes(runs.TRACE(['labor-hours', walls, null, madeFactors])),
+      most: MOST_PAYLOAD,
+    },
+    {
+      name: `CHECKS, ${rows}`,
+      value: megabytes(runs.CHECKS([walls, null, madeFactors])),
+      most: MOST_PAYLOAD,
+    },
+  ];
+};
+
 /** The parts by name. */
 export const parts: Readonly<Record<string, Part>> = {
   schedule,
@@ -170,4 +205,5 @@ export const parts: Readonly<Record<string, Part>> = {
   recorder,
   choices,
   edit,
+  payload,
 };

@@ -1,3 +1,4 @@
+import type { FunctionName } from '../../functions/runs';
 import { build, type Plugin } from 'esbuild';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -23,9 +24,7 @@ const withoutRecorder: Plugin = {
 
 /** The worksheet functions as one module. */
 export interface Bundle {
-  readonly runs: Readonly<
-    Record<'SCHEDULE' | 'CREWHOURS' | 'ALTERNATES' | 'CHANGES', (args: readonly unknown[]) => unknown[][]>
-  >;
+  readonly runs: Readonly<Record<FunctionName, (args: readonly unknown[]) => unknown[][]>>;
 }
 
 /**

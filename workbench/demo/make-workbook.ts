@@ -1,6 +1,7 @@
 import ExcelJS from 'exceljs';
 import type { Bundle } from '../engine/bundle';
 import { estimateBook } from '../estimate/estimate-book';
+import { RULES_VERSION } from '../../src/rules/version';
 import type { WallSource } from '../../taskpane/wall-source';
 import { writeKeptTexts } from '../page/files/write-kept-parts';
 import { openArchive, packArchive } from '../xlsx/archive';
@@ -48,6 +49,9 @@ export async function makeWorkbook(job: Job, bundle: Bundle): Promise<Uint8Array
   const bytes = new Uint8Array(await workbook.xlsx.writeBuffer());
   const { archive } = await estimateBook(openArchive(bytes), bundle, true);
   const parts = new Map(archive);
-  writeKeptTexts(parts, workbookPart(parts), { source: JSON.stringify(SOURCE) });
+  writeKeptTexts(parts, workbookPart(parts), {
+    source: JSON.stringify(SOURCE),
+    rules: RULES_VERSION,
+  });
   return packArchive(parts);
 }

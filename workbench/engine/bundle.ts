@@ -21,6 +21,8 @@ export interface FunctionMetadata {
 /** A function of the bundle, ready to be called. */
 export interface BundledFunction {
   readonly metadata: FunctionMetadata;
+  /** Whether errors are handed over as arguments; where not, an error in an argument is the result. */
+  readonly takesErrors: boolean;
   readonly run: (...args: unknown[]) => unknown;
 }
 
@@ -61,7 +63,10 @@ export function functionHost(): FunctionHost {
       ErrorCode: HOST_ERROR_CODES,
     },
     bundle(metadata) {
-      const listed = (JSON.parse(metadata) as { functions: FunctionMetadata[] }).functions;
+      const { functions: listed, allowErrorForDataTypeAny: takesErrors = false } = JSON.parse(metadata) as {
+        functions: FunctionMetadata[];
+        allowErrorForDataTypeAny?: boolean;
+      };
       const bundle = new Map<string, BundledFunction>();
       for (const each of listed) {
         const id = each.id.toUpperCase();
@@ -69,7 +74,7 @@ export function functionHost(): FunctionHost {
         if (!run) {
           throw new Error(`The bundle does not associate ${id}, which its metadata lists. Build again.`);
         }
-        bundle.set(id, { metadata: each, run });
+        bundle.set(id, { metadata: each, takesErrors, run });
       }
       return bundle;
     },

@@ -1,5 +1,5 @@
 import { isCellError, type CellError, type CellValue } from '../xlsx/cell-value';
-import type { BundledFunction, FunctionMetadata, ParameterMetadata } from './bundle';
+import type { BundledFunction, ParameterMetadata } from './bundle';
 import { HostError } from './host-error';
 
 /** What a formula hands to a function: a value, a range of values, or nothing where the argument is left out. */
@@ -21,12 +21,20 @@ function handOver(value: CellValue): unknown {
   return isCellError(value) ? value.error : value;
 }
 
-function shape(argument: Argument, parameter: ParameterMetadata): { value: unknown } | CellError {
+function shape(
+  argument: Argument,
+  parameter: ParameterMetadata,
+  takesErrors: boolean,
+): { value: unknown } | CellError {
   if (argument === undefined) {
     return parameter.optional ? { value: null } : valueError(`The argument ${parameter.name} is missing.`);
   }
+  // Only an argument of any type takes an error.
+  const handsErrors = takesErrors && (parameter.type ?? 'any') === 'any';
   if (parameter.dimensionality === 'matrix') {
     const rows = Array.isArray(argument) ? argument : [[argument]];
+    const error = handsErrors ? undefined : rows.flat().find(isCellError);
+    if (error) return error;
     return { value: rows.map((row) => row.map(handOver)) };
   }
   const [[only] = []] = Array.isArray(argument) ? argument : [[argument]];
@@ -35,12 +43,14 @@ function shape(argument: Argument, parameter: ParameterMetadata): { value: unkno
       `The argument ${parameter.name} is a range of several cells. Accepted: one value or one cell.`,
     );
   }
-  // As in the host, an error handed over as a single value is the result.
-  if (only !== undefined && isCellError(only)) return only;
+  if (!handsErrors && only !== undefined && isCellError(only)) return only;
   return { value: handOver(only ?? null) };
 }
 
-function shapeAll(metadata: FunctionMetadata, given: readonly Argument[]): unknown[] | CellError {
+function shapeAll(
+  { metadata, takesErrors }: BundledFunction,
+  given: readonly Argument[],
+): unknown[] | CellError {
   const { parameters } = metadata;
   if (given.length > parameters.length) {
     return valueError(
@@ -49,7 +59,7 @@ function shapeAll(metadata: FunctionMetadata, given: readonly Argument[]): unkno
   }
   const args: unknown[] = [];
   for (const [index, parameter] of parameters.entries()) {
-    const shaped = shape(given[index], parameter);
+    const shaped = shape(given[index], parameter, takesErrors);
     if ('error' in shaped) return shaped;
     args.push(shaped.value);
   }
@@ -95,7 +105,7 @@ function gridOf(rows: readonly unknown[]): CellValue | CellValue[][] {
  * @returns its result, an error in place of anything thrown
  */
 export function callFunction(called: BundledFunction, given: readonly Argument[]): Outcome {
-  const args = shapeAll(called.metadata, given);
+  const args = shapeAll(called, given);
   if ('error' in args) return { args: [], result: args };
   try {
     const result = called.run(...args);

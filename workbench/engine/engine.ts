@@ -9,6 +9,7 @@ import type { CellValue } from '../xlsx/cell-value';
 import type { Argument } from './call';
 import { onFailure, stayWithTheirCells } from './engine-failures';
 import { fromCellData, toArgument, toCellData, toEngine } from './engine-values';
+import { Single, SINGLE } from './single';
 import {
   BaseFunction,
   FormulaDataModel,
@@ -115,7 +116,10 @@ export class Engine {
     type Registered = NonNullable<IUniverEngineFormulaConfig['function']>[number];
     this.#univer.registerPlugin(UniverFormulaEnginePlugin, {
       // The engine's type lists its own function names only; it takes any.
-      function: functions.map((id) => [WorksheetFunction, `WASH.${id}`] as unknown as Registered),
+      function: [
+        ...functions.map((id) => [WorksheetFunction, `WASH.${id}`] as unknown as Registered),
+        [Single, SINGLE] as unknown as Registered,
+      ],
     });
     this.#univer.registerPlugin(UniverSheetsPlugin);
     const cells = sheets.flatMap((sheet) => sheet.cells);

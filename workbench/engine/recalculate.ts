@@ -35,6 +35,8 @@ export interface FormulaResult {
   readonly column: number;
   /** As stored, without `=`. */
   readonly formula: string;
+  /** As the engine takes it: without references to tables and spills; as stored where it takes none. */
+  readonly plain: string;
   readonly result: CellValue | CellValue[][];
   /** Worksheet functions that it called; empty for an ordinary formula. */
   readonly calls: readonly RecordedCall[];
@@ -59,6 +61,8 @@ interface Prepared {
   readonly sheets: EngineSheet[];
   /** Cells whose formula cannot be handed to the engine, and why. */
   readonly refused: Map<string, Refusal>;
+  /** The formulas in the engine's terms, by cell. */
+  readonly plain: Map<string, string>;
 }
 
 function engineFormula(
@@ -128,14 +132,17 @@ function prepare(
   scope: Scope,
 ): Prepared {
   const refused = new Map<string, Refusal>();
+  const plain = new Map<string, string>();
   const sheets = book.sheets.map((sheet): EngineSheet => {
     const formulas = new Map<BookCell, string>();
     for (const [address, cell] of sheet.cells) {
       const key = placeKey(sheet.name, address);
       if (cell.formula === undefined || cell.dataTable || !scope.needed.has(key)) continue;
       const refusal = scope.refused.get(key) ?? refusalIn(sheet, cell, plainOf, knows);
-      if (typeof refusal === 'string') formulas.set(cell, refusal);
-      else refused.set(key, refusal);
+      if (typeof refusal === 'string') {
+        formulas.set(cell, refusal);
+        plain.set(key, refusal);
+      } else refused.set(key, refusal);
     }
     const former = spillCells(sheet, (cell) => !formulas.has(cell));
     const cells: EngineCell[] = [];
@@ -150,7 +157,7 @@ function prepare(
     }
     return { name: sheet.name, cells };
   });
-  return { sheets, refused };
+  return { sheets, refused, plain };
 }
 
 /** The formula for the engine, or why it cannot have it. */
@@ -228,13 +235,14 @@ export async function recalculate(book: Book, bundle: Bundle, fill = false): Pro
   let refused: Prepared['refused'] = new Map();
   let scope = formulas.scope(areas, new Map());
   let kept: Kept = new Map();
+  let plain: Prepared['plain'] = new Map();
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const asked = new Map<string, Area | undefined>();
     const areaOf = remembering(areas, asked);
     const plainOf = (sheet: BookSheet, cell: BookCell, formula: string): string =>
       formulaOf(sheet, cell, formula, areaOf);
     const prepared = prepare(book, plainOf, knows, scope);
-    ({ refused } = prepared);
+    ({ refused, plain } = prepared);
     const engine = new Engine(prepared.sheets, ids, call);
     try {
       results = await engine.calculate(() => {
@@ -253,7 +261,7 @@ export async function recalculate(book: Book, bundle: Bundle, fill = false): Pro
     if (settled && scope.needed.size + kept.size === before) break;
   }
   probe.dispose();
-  return collect(book, results, refused, calls, scope.needed);
+  return collect(book, results, { refused, plain }, calls, scope.needed);
 }
 
 type Areas = ReadonlyMap<string, Area>;
@@ -305,7 +313,7 @@ export function spillArea(address: string, grid: readonly (readonly unknown[])[]
 function collect(
   book: Book,
   results: EngineResults,
-  refused: ReadonlyMap<string, Refusal>,
+  { refused, plain }: Pick<Prepared, 'refused' | 'plain'>,
   calls: ReadonlyMap<string, readonly RecordedCall[]>,
   needed: ReadonlySet<string>,
 ): FormulaResult[] {
@@ -328,6 +336,7 @@ function collect(
         row,
         column,
         formula,
+        plain: plain.get(key) ?? formula,
         result: refusal?.error ?? withReasons(results.get(key) ?? null, own, blocked),
         calls: own,
         supported: refusal === undefined || refusal.wrong,

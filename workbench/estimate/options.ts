@@ -6,6 +6,8 @@ export interface Options {
   /** Where the workbook with the values goes; without it nothing is written. */
   readonly out?: string;
   readonly inPlace: boolean;
+  /** Whether what is written does without the add-in: values in place of every Washdown formula. */
+  readonly values: boolean;
   readonly json: boolean;
 }
 
@@ -16,22 +18,25 @@ export class UsageError extends Error {
 
 export const HELP = `Recalculates the Washdown formulas of a workbook and prints the estimate.
 
-  npm run estimate -- FILE.xlsx [--out FILE2.xlsx | --in-place] [--json]
+  npm run estimate -- FILE.xlsx [--out FILE2.xlsx [--values] | --in-place] [--json]
 
   FILE.xlsx       the workbook; it is only read, unless --in-place is given
   --out FILE2     write the workbook there with the new values in its Washdown cells; everything else stays as it is
+  --values        with --out: a copy for people without the add-in, in which every Washdown formula, and every formula
+                  that mixes Washdown's with others, is replaced by its value
   --in-place      write the new values into FILE.xlsx itself
   --json          print one JSON object with every Washdown cell, and nothing else, on standard output
                   (npm run --silent estimate -- ... keeps npm's own banner out of it)
   --help          print this
 
-The workbook is asked to recalculate when a spreadsheet opens it, so that ordinary formulas follow.
+Ordinary formulas that depend on Washdown cells get their new values too. What cannot be worked out here is listed.
 Exit code: 0 done, 1 the file cannot be used, 2 wrong command line.
 `;
 
 const ACCEPTED = {
   out: { type: 'string' },
   'in-place': { type: 'boolean' },
+  values: { type: 'boolean' },
   json: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
 } as const;
@@ -81,5 +86,14 @@ export function readOptions(args: readonly string[]): Options | 'help' {
       '--out and --in-place say two things. Accepted: one of them, or none to only print.',
     );
   }
-  return { file, ...(out === undefined ? {} : { out }), inPlace, json: values.json === true };
+  if (values.values === true && out === undefined) {
+    throw new UsageError('--values goes with --out: the copy without formulas is a file of its own.');
+  }
+  return {
+    file,
+    ...(out === undefined ? {} : { out }),
+    inPlace,
+    values: values.values === true,
+    json: values.json === true,
+  };
 }

@@ -50,3 +50,16 @@ export function reportCell(found: FormulaResult, unitOf: UnitOf): ReportCell {
   if (!isCellError(result)) return { ...where, value: result, unit };
   return { ...where, error: result.error, ...(result.message ? { message: result.message } : {}), unit };
 }
+
+/**
+ * A cell that keeps its old value, as it is reported.
+ * @param found the formula
+ * @returns where it stands, and the formula in its readable form
+ */
+export function leftCell({ sheet, row, column, formula }: FormulaResult): {
+  readonly sheet: string;
+  readonly cell: string;
+  readonly formula: string;
+} {
+  return { sheet, cell: cellAddress(row, column), formula: `=${readableFormula(formula)}` };
+}

@@ -1,5 +1,6 @@
 import { isCellError, type CellValue } from '../xlsx/cell-value';
-import type { PlainValue, ReportCell } from './report-cells';
+import type { Estimate } from './estimate-book';
+import { leftCell, type PlainValue, type ReportCell } from './report-cells';
 
 const numbers = new Intl.NumberFormat('en-US', { maximumFractionDigits: 2 });
 
@@ -42,4 +43,17 @@ export function reportText(tables: readonly CellValue[][][], cells: readonly Rep
   const failed = failures(cells);
   const title = `${String(cells.length)} Washdown ${cells.length === 1 ? 'cell' : 'cells'}${failed > 0 ? `, ${String(failed)} with an error` : ''}:`;
   return [...zones, [title, ...cells.map(cellText)].join('\n')].join('\n\n');
+}
+
+/**
+ * What the values in the file do not cover.
+ * @param estimate the recalculated workbook
+ * @returns sentences, each on a line of its own; empty where everything is worked out
+ */
+export function leftText({ left, recalculates }: Pick<Estimate, 'left' | 'recalculates'>): string {
+  if (!recalculates) return '';
+  if (left.length === 0)
+    return 'Formulas apart from Washdown have no value yet: let a spreadsheet calculate them.\n';
+  const lines = left.map(leftCell).map(({ sheet, cell, formula }) => `  ${sheet}!${cell}  ${formula}\n`);
+  return `These depend on Washdown and cannot be worked out here. They keep the value that they had until a spreadsheet with the add-in calculates:\n${lines.join('')}`;
 }

@@ -1,12 +1,17 @@
 import { readFileSync, statSync } from 'node:fs';
 import type { Bundle } from '../engine/bundle';
+import { RULES_VERSION } from '../../src/rules/version';
+import type { Parts } from '../page/files/package-parts';
+import { writeKeptTexts } from '../page/files/write-kept-parts';
 import { openArchive, packArchive, type Archive } from '../xlsx/archive';
 import { BadFile } from '../xlsx/bad-file';
 import { endingOf, isSigned } from '../xlsx/kind-of-file';
 import { counted, MOST_FILE_BYTES } from '../xlsx/limits';
+import { workbookPart } from '../xlsx/parts';
 import { HELP, readOptions, UsageError, type Options } from './options';
-import { reportCell, type UnitOf } from './report-cells';
-import { reportText } from './report-text';
+import { plainCopy } from './plain-copy';
+import { leftCell, reportCell, type UnitOf } from './report-cells';
+import { leftText, reportText } from './report-text';
 import { saveFile } from './save-file';
 import { BadTarget, checkTarget, lockBeside, reasonOf, sameFile } from './target';
 import { zoneTables } from './zone-tables';
@@ -17,6 +22,13 @@ export interface Surroundings {
   readonly unitOf: UnitOf;
   readonly print: (text: string) => void;
   readonly warn: (text: string) => void;
+}
+
+/** The file says under which rules its values were worked out: a later review tells a change of rules from a slip. */
+function withRules(archive: Archive): Archive {
+  const parts: Parts = new Map(archive);
+  writeKeptTexts(parts, workbookPart(parts), { rules: RULES_VERSION });
+  return parts;
 }
 
 function readFile(path: string): Uint8Array {
@@ -86,15 +98,21 @@ export async function runEstimate(args: readonly string[], surroundings: Surroun
     // The spreadsheet's engine is large: a file that cannot be used is refused without it.
     const { estimateBook } = await import('./estimate-book');
     const functions = bundle();
-    const { washdown, archive: done } = await estimateBook(archive, functions);
+    const estimate = await estimateBook(archive, functions);
+    const { washdown, archive: done, left } = estimate;
     const cells = washdown.map((each) => reportCell(each, unitOf));
     print(
       options.json
-        ? `${JSON.stringify({ cells })}\n`
+        ? `${JSON.stringify({ cells, ...(left.length > 0 ? { left: left.map((each) => leftCell(each)) } : {}) })}\n`
         : `${reportText(zoneTables(washdown, functions), cells)}\n`,
     );
     if (target === undefined) warn('Nothing is written. --out FILE or --in-place writes the values.\n');
-    else save(target, options.out ?? file, done, warn);
+    else if (options.values) {
+      const copy = plainCopy(estimate);
+      save(target, options.out ?? file, copy.archive, warn);
+      warn([`${String(copy.replaced)} formulas replaced by their values.`, ...copy.says, ''].join('\n'));
+    } else save(target, options.out ?? file, withRules(done), warn);
+    warn(leftText(estimate));
     return 0;
   } catch (cause) {
     if (cause instanceof UsageError) {

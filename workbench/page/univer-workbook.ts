@@ -116,8 +116,23 @@ export class UniverWorkbook implements WorkbookPort {
     );
   }
 
-  async write(blocks: readonly Block[]): Promise<void> {
+  async write(blocks: readonly Block[]): Promise<readonly string[]> {
     for (const block of blocks) await this.writeBlock(block);
+    await this.calculation.settled();
+    return [];
+  }
+
+  async makePlain(places: readonly Place[]): Promise<void> {
+    await this.calculation.settled();
+    for (const { sheet, address } of places) {
+      const found = this.sheet(sheet);
+      const area = areaOf(address);
+      const filled =
+        this.cells.spills(found).find((spill) => spill.area.top === area.top && spill.area.left === area.left)
+          ?.area ?? area;
+      const values = this.cells.values(found, filled);
+      this.rangeOf(found, filled).setValues(values.map((row) => row.map((value) => cellOf(value))));
+    }
     await this.calculation.settled();
   }
 
@@ -160,20 +175,23 @@ export class UniverWorkbook implements WorkbookPort {
     return Promise.resolve(true);
   }
 
-  onChanged(listener: (place: Place) => void): () => void {
-    const added = this.api.addEvent(this.api.Event.SheetValueChanged, ({ effectedRanges, payload }) => {
+  onChanged(listener: () => void): () => void {
+    const added = this.api.addEvent(this.api.Event.SheetValueChanged, ({ payload }) => {
       // As with the host, what formulas come to is no change of the workbook.
-      if (payload.id === SetFormulaCalculationResultMutation.id) return;
-      for (const range of effectedRanges) {
-        listener({
-          sheet: range.getSheetName(),
-          address: areaAddress(areaOfRange(range.getRange())),
-        });
-      }
+      if (payload.id !== SetFormulaCalculationResultMutation.id) listener();
     });
     return () => {
       added.dispose();
     };
+  }
+
+  /** The page answers at any time. */
+  onWaiting(): () => void {
+    return () => undefined;
+  }
+
+  calculatesByHand(): Promise<boolean> {
+    return Promise.resolve(false);
   }
 
   async calculate(): Promise<void> {

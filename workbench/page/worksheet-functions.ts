@@ -2,6 +2,7 @@ import type { BaseValueObject } from '@univerjs/preset-sheets-node-core';
 import type { Bundle, BundledFunction } from '../engine/bundle';
 import { callFunction } from '../engine/call';
 import { toArgument, toEngine } from '../engine/engine-values';
+import { Single, SINGLE } from '../engine/single';
 import { isCellError } from '../xlsx/cell-value';
 import { BaseFunction } from '#univer';
 
@@ -52,7 +53,10 @@ export function engineFunctions(bundle: Bundle, reasons: Reasons): (readonly [un
       return toEngine(result);
     }
   }
-  return [...bundle.keys()].map((id) => [WorksheetFunction, `WASH.${id}`] as const);
+  return [
+    ...[...bundle.keys()].map((id) => [WorksheetFunction, `WASH.${id}`] as const),
+    [Single, SINGLE] as const,
+  ];
 }
 
 /**

@@ -18,6 +18,8 @@ export interface CellChange {
   readonly dynamic?: number;
   /** Takes the formula out of its shared group. */
   readonly unshared?: boolean;
+  /** Takes the formula away: the value stands in the cell as if it had been typed. */
+  readonly plain?: boolean;
 }
 
 const FORMULA_ELEMENT = /<(?:[\w.-]+:)?f(?:\s[^>]*?)?(?:\/>|>[\s\S]*?<\/(?:[\w.-]+:)?f>)/;
@@ -67,13 +69,18 @@ function cellElement(change: CellChange, prefix: string, old: ScannedCell | unde
   const { type, text } = valueParts(change.value);
   let attributes = old?.attributes ?? ` r="${cellAddress(change.row, change.column)}"`;
   // Value metadata describes the value that is being replaced.
-  attributes = without(attributes, ['t', 'vm']);
+  attributes = without(attributes, ['t', 'vm', ...(change.plain ? ['cm'] : [])]);
+  // What is typed is kept in another way than what a formula gives.
+  const typedText = change.plain && type === 'str';
   if (change.dynamic !== undefined)
     attributes = `${without(attributes, ['cm'])} cm="${String(change.dynamic)}"`;
-  if (type !== undefined) attributes += ` t="${type}"`;
+  if (type !== undefined) attributes += ` t="${typedText ? 'inlineStr' : type}"`;
+  const value = typedText
+    ? `<${prefix}is><${prefix}t xml:space="preserve">${text ?? ''}</${prefix}t></${prefix}is>`
+    : `<${prefix}v>${text ?? ''}</${prefix}v>`;
   const inner =
-    formulaElement(change, prefix, old?.inner ?? '') +
-    (text === undefined ? '' : `<${prefix}v>${text}</${prefix}v>`) +
+    (change.plain ? '' : formulaElement(change, prefix, old?.inner ?? '')) +
+    (text === undefined || (change.plain && text === '') ? '' : value) +
     (EXTENSION_ELEMENT.exec(old?.inner ?? '')?.[0] ?? '');
   if (inner) return `<${prefix}c${attributes}>${inner}</${prefix}c>`;
   // A cell that only carries a format is kept for the format; any other empty cell is not there.

@@ -3,7 +3,6 @@ import { partBytes, partText, type Archive } from './archive';
 import type { Book, BookCell, BookSheet } from './book';
 import type { CellValue } from './cell-value';
 import { withDynamicArrayMark } from './dynamic-arrays';
-import { withRecalculationOnOpen } from './recalculate-on-open';
 import { writeCells, type CellChange } from './write-cells';
 
 /** A formula's new value. */
@@ -13,8 +12,8 @@ export interface NewValue {
   readonly column: number;
   /** One value, or the grid that the formula spills. */
   readonly value: CellValue | CellValue[][];
-  /** The text that the formula is to have from now on. */
-  readonly formula: string;
+  /** The text that the formula is to have from now on; without one the value stands in its place. */
+  readonly formula: string | undefined;
   /** Whether the formula is one that spills, however much it fills just now. */
   readonly spills: boolean;
 }
@@ -47,7 +46,8 @@ function target(book: Book, next: NewValue): Target {
     cell,
     next,
     area,
-    asArray: next.spills || cell.array !== undefined || Array.isArray(next.value),
+    asArray:
+      next.formula !== undefined && (next.spills || cell.array !== undefined || Array.isArray(next.value)),
   };
 }
 
@@ -83,11 +83,18 @@ function changesFor(targets: readonly Target[], mark: number | undefined): Map<s
   for (const { next, area } of targets) {
     if (!Array.isArray(next.value)) continue;
     for (const [r, line] of next.value.entries()) {
-      for (const [c, value] of line.entries()) put({ row: area.top + r, column: area.left + c, value });
+      for (const [c, value] of line.entries()) {
+        const inPlace = next.formula === undefined ? { plain: true } : {};
+        put({ row: area.top + r, column: area.left + c, value, ...inPlace });
+      }
     }
   }
   for (const { cell, next, area, asArray } of targets) {
     const value = Array.isArray(next.value) ? (next.value[0]?.[0] ?? null) : next.value;
+    if (next.formula === undefined) {
+      put({ row: next.row, column: next.column, value, plain: true });
+      continue;
+    }
     put({
       row: next.row,
       column: next.column,
@@ -101,8 +108,8 @@ function changesFor(targets: readonly Target[], mark: number | undefined): Map<s
 }
 
 /**
- * Puts new values beside formulas of a workbook file. Everything else in the file stays as it is, except that the
- * spreadsheet is asked to recalculate on opening, and that the mark of dynamic arrays is added where a formula spills.
+ * Puts new values beside formulas of a workbook file, or in their place. Everything else in the file stays as it is,
+ * except that the mark of dynamic arrays is added where a formula spills.
  * @param archive the file
  * @param book what the file holds
  * @param values the new values
@@ -130,5 +137,5 @@ export function writeValues(archive: Archive, book: Book, values: readonly NewVa
     const text = partText(parts, sheet.part);
     changed.set(sheet.part, partBytes(writeCells(text, sheet.part, [...changes.values()])));
   }
-  return withRecalculationOnOpen(changed);
+  return changed;
 }

@@ -81,3 +81,15 @@ export function areaAddress({ top, left, bottom, right }: Area): string {
   const last = cellAddress(bottom, right);
   return first === last ? first : `${first}:${last}`;
 }
+
+/**
+ * Whether two blocks have a cell in common.
+ * @param one a block
+ * @param other a block
+ * @returns true where they overlap
+ */
+export function meet(one: Area, other: Area): boolean {
+  return (
+    one.top <= other.bottom && one.bottom >= other.top && one.left <= other.right && one.right >= other.left
+  );
+}

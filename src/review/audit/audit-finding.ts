@@ -2,6 +2,7 @@
 export const findingKinds = [
   'typed over',
   'differs',
+  'other rules',
   'out of date',
   'error',
   'not checked',

@@ -1,7 +1,7 @@
-import { cellAddress } from './address';
+import { cellAddress, meet, parseAddress } from './address';
 import { differencesOf, said, type Difference } from './agree';
 import type { AuditFinding } from './audit-finding';
-import type { AuditedBook } from './audited-book';
+import type { AuditedBook, SheetArea } from './audited-book';
 import { isError, isRows, type Outcome } from './outcome';
 import type { SheetPlace } from './references';
 import { cellsInTheWay, filledBy, someOf } from './spills';
@@ -41,6 +41,18 @@ type Here = Pick<AuditFinding, 'sheet' | 'address' | 'formula'>;
 
 function blocked(book: AuditedBook, at: SheetPlace, here: Here, outcome: Outcome): AuditFinding {
   const area = filledBy(at, outcome);
+  const table = tableUnder(
+    book,
+    area ?? { ...at, top: at.row, bottom: at.row, left: at.column, right: at.column },
+  );
+  if (table !== undefined) {
+    return {
+      kind: 'error',
+      ...here,
+      what: `Shows #SPILL!: it reaches into the table ${table}, where no formula may fill other cells.`,
+      todo: 'Move the formula to cells outside of the table, or make the table a plain range.',
+    };
+  }
   const inTheWay = area ? cellsInTheWay(book, area) : [];
   const [first] = inTheWay;
   return first === undefined
@@ -52,6 +64,13 @@ function blocked(book: AuditedBook, at: SheetPlace, here: Here, outcome: Outcome
         what: `Stands in the way of the formula in ${here.address}: ${someOf(inTheWay)}.`,
         todo: 'Clear the cells named, so that the formula can fill its rows.',
       };
+}
+
+function tableUnder(book: AuditedBook, { sheet, ...area }: SheetArea): string | undefined {
+  return book.tables.find((table) => {
+    const of = parseAddress(table.address);
+    return table.sheet.toLowerCase() === sheet.toLowerCase() && of !== undefined && meet(area, of);
+  })?.name;
 }
 
 function different(here: Here, difference: Difference, count: number): AuditFinding {

@@ -4,6 +4,7 @@ import { findingKinds, type AuditFinding, type FindingKind } from './audit-findi
 export const kindTitles: Readonly<Record<FindingKind, string>> = {
   'typed over': 'Typed over',
   differs: 'Shows something else than its formula gives',
+  'other rules': 'Worked out under other rules',
   'out of date': 'Out of date',
   error: 'Shows an error',
   'not checked': 'Not checked',

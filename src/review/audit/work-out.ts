@@ -3,7 +3,7 @@ import { areaKey, type AuditedBook, type SheetArea, type Shown } from './audited
 import type { Expression } from './expression';
 import { NotFollowed } from './not-followed';
 import { arithmetic, comparison, ordinaryFunctions } from './ordinary-functions';
-import { isError, isRows, valueOf, type ErrorValue, type Outcome, type Value } from './outcome';
+import { isError, isRows, valueOf, type Outcome, type Value } from './outcome';
 import { parseFormula } from './parse-formula';
 import { areaOf, nameOf, type SheetPlace } from './references';
 import { washdownName } from './washdown-calls';
@@ -163,6 +163,8 @@ export class WorkOut {
     const plain = called.toUpperCase().replace(/^_XLFN\./, '');
     const [first] = args;
     if (plain === 'ANCHORARRAY' && first) return this.spill(first, at);
+    // How a file says `@`.
+    if (plain === 'SINGLE' && first) return this.oneOf(first, at);
     const work = ordinaryFunctions[plain];
     if (!work) throw new NotFollowed(`it uses ${plain}, which Review does not work out`);
     return work(args.map((arg) => this.outcome(arg, at)));
@@ -175,29 +177,21 @@ export class WorkOut {
     if (args.length > parameters.length) {
       throw new NotFollowed(`WASH.${name} takes ${String(parameters.length)} arguments at most`);
     }
-    const given = parameters.map(
-      ({ name: parameter, dimensionality, optional }, place): Argument | ErrorValue => {
-        const arg = args[place];
-        if (arg === undefined || arg.is === 'omitted') {
-          if (optional) return { value: null, key: '' };
-          throw new NotFollowed(`WASH.${name} is missing its argument ${parameter}`);
-        }
-        return dimensionality === 'matrix' ? this.matrix(arg, at) : this.scalar(arg, at);
-      },
-    );
-    const taken: Argument[] = [];
-    for (const arg of given) {
-      // As in the host, an error handed over as a single value is the result.
-      if ('error' in arg) return arg;
-      taken.push(arg);
-    }
-    this.seen(new Map(taken.map((arg, place) => [parameters[place]?.name ?? '', arg])));
-    const key = [name, ...taken.map((arg) => arg.key)].join('\n');
+    const given = parameters.map(({ name: parameter, dimensionality, optional }, place): Argument => {
+      const arg = args[place];
+      if (arg === undefined || arg.is === 'omitted') {
+        if (optional) return { value: null, key: '' };
+        throw new NotFollowed(`WASH.${name} is missing its argument ${parameter}`);
+      }
+      return dimensionality === 'matrix' ? this.matrix(arg, at) : this.scalar(arg, at);
+    });
+    this.seen(new Map(given.map((arg, place) => [parameters[place]?.name ?? '', arg])));
+    const key = [name, ...given.map((arg) => arg.key)].join('\n');
     const known = this.answers.get(key);
     if (known !== undefined) return known;
     const answer = answerOf(
       called,
-      taken.map(({ value }) => value),
+      given.map(({ value }) => value),
     );
     this.answers.set(key, answer);
     return answer;
@@ -211,9 +205,9 @@ export class WorkOut {
     return { value: rows, key: JSON.stringify(rows) };
   }
 
-  private scalar(arg: Expression, at: SheetPlace): Argument | ErrorValue {
-    const value = this.value(arg, at);
-    return isError(value) ? value : { value, key: JSON.stringify(value) };
+  private scalar(arg: Expression, at: SheetPlace): Argument {
+    const value = handedOver(this.value(arg, at));
+    return { value, key: JSON.stringify(value) };
   }
 }
 

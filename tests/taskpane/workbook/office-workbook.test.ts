@@ -1,6 +1,7 @@
 import { OfficeMockObject } from 'office-addin-mock';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { OfficeWorkbook } from '../../../taskpane/workbook/office-workbook';
+import { WriteFailed } from '../../../taskpane/workbook/port';
 import { FakeExcel } from './fake-excel';
 
 let excel: FakeExcel;
@@ -125,7 +126,7 @@ describe('writing', () => {
     ]);
   });
 
-  it('happens in one batch: sheets, cells, tables and looks', async () => {
+  it('happens in few batches: sheets, cells and tables, then looks', async () => {
     excel.syncs = 0;
     await workbook.write([
       {
@@ -138,8 +139,9 @@ describe('writing', () => {
       { sheet: 'Wide', address: 'A1', rows: [['a', 'b']], widths: [10, 20] },
       { sheet: 'Wide', address: 'A3', rows: [[1]], formats: { 'A3:B4': '0.0', D5: '0' } },
     ]);
-    // One to see which sheets are there, one to write.
-    expect(excel.syncs).toBe(2);
+    // One each to see which sheets are there, what My sheet holds and its tables, which sheets are there now, to write,
+    // and to set the looks.
+    expect(excel.syncs).toBe(6);
     expect(excel.sheets.get('New')).toEqual(
       new Map([
         ['B2', 'Factor'],
@@ -238,15 +240,218 @@ describe('the host', () => {
     expect(excel.statesOfCalculation).toEqual([]);
   });
 
-  it('tells of changes until nobody listens', async () => {
-    const seen: unknown[] = [];
-    const end = workbook.onChanged((place) => seen.push(place));
+  it('tells of changes and deleted sheets until nobody listens', async () => {
+    let seen = 0;
+    const end = workbook.onChanged(() => {
+      seen++;
+    });
     await settled();
     await excel.changed?.({ worksheetId: 'My sheet', address: 'B2' });
-    expect(seen).toEqual([{ sheet: 'My sheet', address: 'B2' }]);
+    await excel.delete('My sheet');
+    expect(seen).toBe(2);
     end();
     await settled();
+    expect([excel.changed, excel.deleted]).toEqual([undefined, undefined]);
+  });
+
+  it('is asked nothing in an event, so that a change is not lost while a cell is edited or its sheet is gone', async () => {
+    let seen = 0;
+    workbook.onChanged(() => {
+      seen++;
+    });
+    await settled();
+    excel.editing = true;
+    await excel.changed?.({ worksheetId: 'My sheet', address: 'B2' });
+    excel.rename('My sheet', 'Yours');
+    await excel.changed?.({ worksheetId: 'gone', address: 'B2' });
+    expect(seen).toBe(2);
+  });
+
+  it('says whether it calculates by hand alone', async () => {
+    expect(await workbook.calculatesByHand()).toBe(false);
+    excel.mode = 'Manual';
+    expect(await workbook.calculatesByHand()).toBe(true);
+  });
+
+  it('finds sheets and tables in any case', async () => {
+    expect(await workbook.readTable('WALLS')).toHaveLength(3);
+    expect(await workbook.readRange({ sheet: 'MY SHEET', address: 'B2' })).toEqual([[7]]);
+  });
+
+  it('puts values in the place of formulas, the whole of a spill at once', async () => {
+    excel.spills.set('Walls!B3', 'B3:C9');
+    await workbook.makePlain([
+      { sheet: 'Walls', address: 'B3' },
+      { sheet: 'My sheet', address: 'B2' },
+    ]);
+    expect(excel.log).toEqual(['Walls!B3:C9 takes its Values', 'My sheet!B2 takes its Values']);
+  });
+});
+
+describe('while a cell is edited', () => {
+  const BLOCK = { sheet: 'New', address: 'A1', rows: [[1]] };
+
+  it.each([
+    ['a reading', () => workbook.readRange({ sheet: 'My sheet', address: 'B2' })],
+    ['a writing', () => workbook.write([BLOCK])],
+    ['a kept text', () => workbook.writePart('steps', 'x')],
+  ])('%s waits', async (_, work) => {
+    excel.editing = true;
+    let done: unknown = 'waits';
+    const working = work().then((result) => {
+      done = result;
+    });
+    await settled();
+    expect(done).toBe('waits');
+    excel.endEdit();
+    await working;
+    expect(done).not.toBe('waits');
+  });
+
+  it('listening begins once it is over', async () => {
+    excel.editing = true;
+    workbook.onChanged(() => undefined);
+    await settled();
     expect(excel.changed).toBeUndefined();
+    excel.endEdit();
+    await settled();
+    expect(excel.changed).toBeDefined();
+  });
+
+  it('says after a while that it waits, and when it goes on', async () => {
+    vi.useFakeTimers();
+    try {
+      const told: boolean[] = [];
+      const end = workbook.onWaiting((waits) => told.push(waits));
+      await workbook.sheets();
+      expect(told).toEqual([]);
+      excel.editing = true;
+      const reading = workbook.sheets();
+      await vi.advanceTimersByTimeAsync(5000);
+      expect(told).toEqual([true]);
+      excel.endEdit();
+      await reading;
+      expect(told).toEqual([true, false]);
+      end();
+    } finally {
+      vi.useRealTimers();
+    }
+  });
+});
+
+describe('a writing that fails', () => {
+  const BLOCKS = [
+    {
+      sheet: 'New',
+      address: 'A1',
+      rows: [
+        ['Wall', 'Area'],
+        ['N-1', 5],
+      ],
+      table: 'Fresh',
+    },
+    {
+      sheet: 'walls',
+      address: 'A2',
+      rows: [
+        ['=W-9', 1],
+        [{ formula: '=B2*3' }, ''],
+      ],
+      heading: true,
+    },
+    { sheet: 'My sheet', address: 'B2', rows: [['x', 'y']], table: 'Inside', formats: { B2: '0.0' } },
+  ];
+  const start = () => {
+    excel = new FakeExcel();
+    excel.install();
+    excel.fill('Walls', [
+      ['Wall', 'Area'],
+      ["'12", 120],
+      ['W-2', '=B2*2'],
+    ]);
+    excel.fill('My sheet', [
+      ['', ''],
+      ['', 7],
+    ]);
+  };
+
+  it('at any operation is taken back whole, or has written everything and says what looks are missing', async () => {
+    let tried = 0;
+    let taken = 0;
+    let looks = 0;
+    for (let failsAt = 1; ; failsAt++, tried++) {
+      start();
+      const before = excel.state();
+      excel.failsAt = failsAt;
+      const said = await workbook.write(BLOCKS).catch((error: unknown) => error);
+      if (excel.failsAt as number | undefined) break;
+      if (said instanceof WriteFailed) {
+        taken++;
+        expect([failsAt, said.left, excel.state()]).toEqual([failsAt, [], before]);
+      } else {
+        looks++;
+        expect(said).toEqual(['Widths and number formats could not all be set: GeneralException']);
+        expect(excel.sheets.get('Walls')?.get('A3')).toBe('=B2*3');
+        expect(excel.tables.map(({ name }) => name)).toEqual(['Fresh', 'Inside']);
+      }
+    }
+    // A sheet, three ranges, two tables and their names; then bold, three fits and a format.
+    expect([tried, taken, looks]).toEqual([13, 8, 5]);
+  });
+
+  it.each([
+    ['a sheet is protected', () => excel.protectedSheets.add('My sheet'), []],
+    ['the workbook is protected', () => (excel.structureProtected = true), []],
+  ])('because %s leaves the workbook as it was', async (_, protect, left) => {
+    start();
+    const before = excel.state();
+    protect();
+    await expect(workbook.write(BLOCKS)).rejects.toMatchObject({ message: 'AccessDenied', left });
+    expect(excel.state()).toEqual(before);
+  });
+
+  it('and cannot be taken back lists what is left', async () => {
+    start();
+    excel.failsAt = 6;
+    // Somebody protects the workbook in the meantime.
+    const protect = () => {
+      if (excel.failsAt === undefined) {
+        excel.structureProtected = true;
+        excel.protectedSheets.add('Walls');
+      }
+    };
+    const syncing = vi.spyOn(excel, 'run').mockImplementation((first, second) => {
+      protect();
+      return FakeExcel.prototype.run.call(excel, first, second);
+    });
+    await expect(workbook.write(BLOCKS)).rejects.toMatchObject({
+      left: ['sheet New', 'cells walls!A2:B3'],
+    });
+    syncing.mockRestore();
+  });
+});
+
+describe('a host that hands over no more than 5 MB', () => {
+  it('takes and gives a long range in several pieces', async () => {
+    const rows = Array.from({ length: 60_000 }, (_, row) => [
+      row,
+      'a label of some length',
+      12.25,
+      'x',
+      '',
+      '',
+    ]);
+    // More than the host takes at once.
+    expect(JSON.stringify(rows).length).toBeGreaterThan(2_000_000);
+    excel.payload = 2_000_000;
+    expect(await workbook.write([{ sheet: 'Long', address: 'A1', rows, table: 'Long' }])).toEqual([]);
+    expect(excel.sheets.get('Long')?.get('A60000')).toBe(59_999);
+    const read = await workbook.readTable('Long');
+    expect([read.length, read[59_999]?.[2]]).toEqual([60_000, 12.25]);
+    expect(await workbook.readRange({ sheet: 'Long', address: 'A59999:B60000' })).toEqual([
+      [59_998, 'a label of some length'],
+      [59_999, 'a label of some length'],
+    ]);
   });
 });
 
@@ -267,7 +472,7 @@ it('reads only what was loaded and synchronised, by another mock too', async () 
         },
       },
     },
-    run: (batch: (context: unknown) => unknown) => batch((mock as unknown as Mocked).context),
+    run: (_: object, batch: (context: unknown) => unknown) => batch((mock as unknown as Mocked).context),
   });
   Object.assign(globalThis, { Excel: mock });
   expect(await workbook.readRange({ sheet: 'My sheet', address: 'A1:B1' })).toEqual([[1, 2]]);

@@ -5,7 +5,7 @@ import { relationships } from '../../xlsx/parts';
 import { parseXml } from '../../xlsx/xml';
 
 /** The names under which texts are kept in a workbook. */
-export const PART_NAMES: readonly PartName[] = ['source', 'formulas', 'steps'];
+export const PART_NAMES: readonly PartName[] = ['source', 'formulas', 'steps', 'rules'];
 
 /**
  * Where a workbook keeps a text.

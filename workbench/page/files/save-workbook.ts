@@ -5,7 +5,8 @@ import type { BookSheet } from '../../xlsx/book';
 import { withDynamicArrayMark } from '../../xlsx/dynamic-arrays';
 import { relationships, workbookPart } from '../../xlsx/parts';
 import { readBook } from '../../xlsx/read-book';
-import { withRecalculationOnOpen } from '../../xlsx/recalculate-on-open';
+import { asCalculated, withRecalculationOnOpen } from '../../xlsx/calculation-settings';
+import { isCellError } from '../../xlsx/cell-value';
 import { elements, parseXml } from '../../xlsx/xml';
 import { BLANK_STYLES, blankFile } from './blank-file';
 import { CellLooks } from './cell-looks';
@@ -138,9 +139,19 @@ function write(
   parts.set(path, partBytes(documentText(document)));
   writeKeptTexts(parts, workbook, shown.parts);
   sweep(parts, reached);
-  const saved = withRecalculationOnOpen(parts);
+  const saved = isWorkedOut(parts) ? asCalculated(parts) : withRecalculationOnOpen(parts);
   const kinds = new Set(kindsOfThings(saved));
   return { bytes: packArchive(saved), lost: kindsOfThings(source).filter((kind) => !kinds.has(kind)) };
+}
+
+/** Whether every formula has a value; one that the page cannot work out shows #NAME?. */
+function isWorkedOut(parts: Parts): boolean {
+  return readBook(parts).sheets.every(({ cells }) =>
+    [...cells.values()].every(
+      ({ formula, value }) =>
+        formula === undefined || (value !== null && !(isCellError(value) && value.error === '#NAME?')),
+    ),
+  );
 }
 
 /**

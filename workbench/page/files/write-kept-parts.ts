@@ -14,6 +14,7 @@ const IDS: Readonly<Record<PartName, string>> = {
   source: '{7E6B1C52-3F0A-4D2B-9C41-5A1D0E8F7A01}',
   formulas: '{7E6B1C52-3F0A-4D2B-9C41-5A1D0E8F7A02}',
   steps: '{7E6B1C52-3F0A-4D2B-9C41-5A1D0E8F7A03}',
+  rules: '{7E6B1C52-3F0A-4D2B-9C41-5A1D0E8F7A04}',
 };
 
 function propertiesXml(name: PartName): string {

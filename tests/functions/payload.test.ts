@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { MOST_LINES } from '../../functions/trace';
+import { madeFactors, madeWalls } from '../../workbench/bench/made-walls';
+import { parts } from '../../workbench/bench/parts';
+import { number, spill } from './call';
+
+// Platform documentation, "Resource limits and performance optimization for Office Add-ins": on the web a request or an
+// answer of more than 5 MB is refused.
+const MOST_PAYLOAD = 5_000_000;
+
+describe('TRACE of a long job', () => {
+  const walls = madeWalls(1_500);
+  const whole = spill('TRACE', 'crew-hours', walls, null, madeFactors);
+
+  it('is cut at its beginning, says how much is missing and which question is narrower', () => {
+    const [head = []] = whole;
+    expect(whole).toHaveLength(1 + MOST_LINES);
+    expect(head[7]).toMatch(/^Where\. \d+ left out: name one zone$/);
+    expect(head).toHaveLength(8);
+  });
+
+  it('ends in the number all the same, and stays below what the host takes', () => {
+    expect(whole.at(-1)?.[2]).toBeCloseTo(number('CREWHOURS', walls, null, madeFactors), 9);
+    expect(JSON.stringify(whole).length).toBeLessThan(MOST_PAYLOAD / 2);
+  });
+
+  it('of one wall is whole', () => {
+    const one = spill('TRACE', 'crew-hours', walls, 'Zone 1', madeFactors, null, 'W1');
+    expect(one.length).toBeLessThan(MOST_LINES);
+    expect(JSON.stringify(one)).not.toContain('left out');
+  });
+});
+
+it('the payloads that the benchmark prints are held to what the host takes', async () => {
+  const figures = (await parts['payload']?.(200)) ?? [];
+  expect(figures.map(({ name }) => name)).toEqual(
+    ['arguments', 'SCHEDULE', 'WALLROWS', 'TRACE', 'CHECKS'].map((what) => `${what}, 200 rows, MB`),
+  );
+  for (const { most, value } of figures) {
+    expect(most).toBe(MOST_PAYLOAD / 1e6);
+    expect(value).toBeGreaterThan(0);
+  }
+});
