@@ -25,7 +25,7 @@ describe('TRACE of a long job', () => {
   });
 
   it('of one wall is whole', () => {
-    const one = spill('TRACE', 'crew-hours', walls, 'Zone 1', madeFactors, null, 'W1');
+    const one = spill('TRACE', 'water', walls, 'Zone 1', madeFactors, null, 'W1');
     expect(one.length).toBeLessThan(MOST_LINES);
     expect(JSON.stringify(one)).not.toContain('left out');
   });

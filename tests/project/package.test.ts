@@ -61,6 +61,7 @@ describe('npm run package', () => {
     expect(packed.map((file) => file.slice(FOLDER.length)).sort()).toEqual(
       files('dist')
         .map((file) => file.slice('dist'.length))
+        .concat('/licences.txt')
         .sort(),
     );
     expect(packed.filter((file) => readFileSync(file, 'latin1').includes(DEFAULT))).toEqual([]);

@@ -51,8 +51,12 @@ describe('recalculating a workbook', () => {
   it('follows @ round a call, a range and a spill', async () => {
     const results = await calculate(
       row(1, '_xlfn.SINGLE(_xldudf_WASH_WATER(Walls[#All]))', '_xlfn.SINGLE(WASH.SCHEDULE(Walls[#All]))') +
-        row(3, '_xlfn.SINGLE(Walls!C1:C4)', '_xlfn.SINGLE(WASH.WATER(Walls[#All],"West"))') +
-        row(9, '_xlfn.SINGLE(Walls!C1:C4)'),
+        row(
+          3,
+          '_xlfn.SINGLE(Walls!C1:C4)+0*WASH.WATER(Walls[#All])',
+          '_xlfn.SINGLE(WASH.WATER(Walls[#All],"West"))',
+        ) +
+        row(9, '_xlfn.SINGLE(Walls!C1:C4)+0*WASH.WATER(Walls[#All])'),
     );
     // The area of the wall in row 3 is half of 100.
     expect([...results.values()]).toEqual([

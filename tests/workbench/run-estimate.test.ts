@@ -115,7 +115,7 @@ describe('npm run estimate', () => {
     const bytes = packArchive(parts);
     const path = file('bid.xlsx', bytes);
     const copy = join(folder, 'plain.xlsx');
-    expect(await run(path, '--values', copy)).toBe(0);
+    expect(await run(path, '--out', copy, '--values')).toBe(0);
     expect(readFileSync(path)).toEqual(Buffer.from(bytes));
     const plain = partText(openArchive(readFileSync(copy)), part);
     expect(plain).toContain('<row r="1"><c r="A1" s="3"><v>360</v></c>');

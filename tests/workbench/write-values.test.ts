@@ -177,11 +177,12 @@ describe('writing values beside formulas', () => {
 
   it('writes no grid over the neighbours of a formula that the file keeps as one of a single cell', async () => {
     const rows =
-      '<row r="1"><c r="A1"><f>_xldudf_WASH_WATER(Walls[#All])</f></c><c r="B1"><f>A1*Walls!C2:C4</f><v>7</v></c></row><row r="2"><c r="B2"><v>8</v></c></row>';
+      '<row r="1"><c r="A1"><f>_xldudf_WASH_WATER(Walls[#All])</f></c></row><row r="3"><c r="B3"><f>A1*Walls!C2:C4</f><v>7</v></c></row><row r="4"><c r="B4"><v>8</v></c></row>';
     const { archive, left } = await estimateBook(rawArchive([WALLS, { name: 'Bid', rows }]), fakeBundle());
     const cells = readBook(archive).sheets[1]?.cells;
-    expect([cells?.get('B1')?.value, cells?.get('B2')?.value]).toEqual([7, 8]);
-    expect(left).toHaveLength(1);
+    // Its own row of the range: 360 * 50.
+    expect([cells?.get('B3')?.value, cells?.get('B4')?.value]).toEqual([18000, 8]);
+    expect(left).toEqual([]);
   });
 });
 

@@ -7,7 +7,7 @@ import {
   LexerNode,
   type CalculateFormulaService,
   type UniverInstance,
-} from './univer';
+} from '#univer';
 
 // Below this no formula has been seen to be too much for the engine's reader.
 const SURELY_SHORT = 500;

@@ -2,17 +2,21 @@
 export { CellValueType, Univer, LocaleType, UniverInstanceType, ObjectMatrix } from '@univerjs/presets';
 export {
   ArrayValueObject,
+  AstTreeBuilder,
   BaseFunction,
   BooleanValueObject,
   ErrorType,
   ErrorValueObject,
   FormulaDataModel,
   ICalculateFormulaService,
-  IDefinedNamesService,
   IFunctionService,
+  Interpreter,
+  Lexer,
+  LexerNode,
   NumberValueObject,
   StringValueObject,
   UniverFormulaEnginePlugin,
   UniverSheetsPlugin,
 } from '@univerjs/preset-sheets-node-core';
 export type { Univer as UniverInstance } from '@univerjs/presets';
+export type { ICalculateFormulaService as CalculateFormulaService } from '@univerjs/preset-sheets-node-core';

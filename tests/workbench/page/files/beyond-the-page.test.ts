@@ -152,7 +152,7 @@ describe('a file without looks, ids of cells or values', () => {
     const shown = await openWorkbook(bytes);
     const sheet = shown.snapshot.sheets[shown.snapshot.sheetOrder[0] ?? ''];
     expect(sheet?.cellData?.[0]).toEqual({ 0: { v: 'first', t: 1 }, 1: { f: '=1+1' } });
-    expect(sheet?.cellData?.[4]).toEqual({ 1: { f: '="a"&""', v: '', t: 1 } });
+    expect(sheet?.cellData?.[4]).toEqual({ 1: { f: '="a"&""', v: '', t: 1, custom: { keeps: 'single' } } });
     const saved = await saveWorkbook(shown, bytes);
     const cells = readBook(openArchive(saved.bytes)).sheets[0]?.cells;
     expect(cells?.get('A1')?.value).toBe('first');

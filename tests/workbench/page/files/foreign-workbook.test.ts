@@ -62,7 +62,7 @@ describe('a workbook of another program, opened', () => {
       t: 1,
     });
     expect(cell('Take-off', 5, 2)).toEqual({ f: '=NA()', v: '#N/A', t: 1 });
-    expect(cell('Take-off', 6, 2)).toEqual({ f: '=A4', v: 1, t: 3 });
+    expect(cell('Take-off', 6, 2)).toEqual({ f: '=A4', v: 1, t: 3, custom: { keeps: 'single' } });
     expect(cell('Take-off', 7, 2)).toEqual({ f: '=1+1' });
   });
 
