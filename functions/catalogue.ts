@@ -19,7 +19,11 @@ const one = (name: string, description: string, optional = true): Parameter => (
 });
 const WALLS = range('walls', 'Wall rows with their headings, for example Walls[#All]', false);
 const ZONE = one('zone', 'Name of one zone; empty for the whole job');
-const FACTORS = range('factors', 'Two columns: factor id, value; also units (US or SI)', true);
+const FACTORS = range(
+  'factors',
+  'Factor id and value, with your source in a third column; also units (US or SI)',
+  true,
+);
 const HEADINGS = range('headings', 'Two columns: our column, your heading for it', true);
 const UNITS = one('units', 'US or SI; US where it is left out');
 const part = (parts: object, more = '') =>
