@@ -18,7 +18,11 @@ async function buildCommands() {
   rmSync(COMMANDS, { recursive: true, force: true });
   await build({
     absWorkingDir: root,
-    entryPoints: { estimate: 'workbench/estimate/main.ts', start: 'workbench/serve/main.ts' },
+    entryPoints: {
+      estimate: 'workbench/estimate/main.ts',
+      rates: 'workbench/rates/main.ts',
+      start: 'workbench/serve/main.ts',
+    },
     outdir: COMMANDS,
     outExtension: { '.js': '.mjs' },
     bundle: true,
