@@ -178,9 +178,11 @@ function lineOf(
     };
     return standingOf([line]);
   });
-  const [only] = worked;
+  const [whole, ...parts] = worked;
   const share = budget.hours > 0 ? standing.hours.earned / budget.hours : 0;
-  const areaDone = members.length === 1 && only && only.area > 0 ? only.area : share * budget.area;
+  // Where parts of the wash are recorded besides, each on an area of its own, the hours tell how much is done.
+  const isByArea = whole !== undefined && whole.area > 0 && parts.every(({ area }) => area === 0);
+  const areaDone = isByArea ? whole.area : share * budget.area;
   return {
     zone: zone.zone,
     task,

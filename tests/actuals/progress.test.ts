@@ -155,6 +155,7 @@ describe('PROGRESS', () => {
     const wash = lineOf(spilled, 'North', 'wash');
     expect(numberIn(wash, 'Budget hours')).toBeCloseTo(budget, 9);
     expect(numberIn(wash, 'Earned hours')).toBeCloseTo(budget / 2, 9);
+    expect(numberIn(wash, 'Area done')).toBeCloseTo(350, 9);
     expect(numberIn(wash, 'Earned water')).toBeCloseTo(numberIn(wash, 'Budget water') / 2, 9);
     expect(numberIn(wash, 'Index of cleaner')).toBeCloseTo(numberIn(wash, 'Budget cleaner') / 2 / 4, 9);
     const named = spilled.filter((line) => line['Zone'] === 'North').map((line) => line['Task']);
