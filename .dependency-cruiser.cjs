@@ -1,4 +1,14 @@
-const order = ['quantity', 'rules', 'trace', 'walls', 'govern', 'estimate', 'hazards', 'alternates'];
+const order = [
+  'quantity',
+  'rules',
+  'trace',
+  'walls',
+  'govern',
+  'estimate',
+  'hazards',
+  'alternates',
+  'actuals',
+];
 /** A folder of the core may use itself and the folders before it. */
 const inward = order.map((folder, place) => ({
   name: `${folder}-looks-inward`,

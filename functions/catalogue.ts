@@ -1,3 +1,4 @@
+import { tasks } from '../src/actuals/task';
 import { priceParts } from './bid-price';
 import { hourParts, neutralizerParts, waterParts } from './quantity-functions';
 import type { FunctionName } from './runs';
@@ -20,8 +21,17 @@ const one = (name: string, description: string, optional = true): Parameter => (
 });
 const WALLS = range('walls', 'Wall rows with their headings, for example Walls[#All]', false);
 const ZONE = one('zone', 'Name of one zone; empty for the whole job');
-const FACTORS = range('factors', 'Two columns: factor id, value; also units (US or SI)', true);
+const FACTORS = range(
+  'factors',
+  'Factor id and value, with your source in a third column; also units (US or SI)',
+  true,
+);
 const HEADINGS = range('headings', 'Two columns: our column, your heading for it', true);
+const ACTUALS = range(
+  'actuals',
+  `Recorded work with its headings: Date, Zone or Wall, Task, Area, Hours, Water, Cleaner, Note; a task is ${tasks.map(({ name }) => name).join(', ')}`,
+  false,
+);
 const UNITS = { ...one('units', 'US or SI; US where it is left out'), choices: ['US', 'SI'] };
 const part = (parts: object, more = ''): Parameter => ({
   ...one('part', `One part: ${Object.keys(parts).join(', ')}${more}; empty for the whole`),
@@ -237,6 +247,24 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     unit: 'text',
     rule: 'each alternate is applied to the base alone; the last line takes all that save together, the largest first',
     example: '=WASH.ALTERNATES(Walls[#All],,,Factors[#All])',
+  },
+  PROGRESS: {
+    description:
+      'Spills how recorded work stands against the estimate by zone and task: budget, done, earned, actual, index of productivity and three forecasts, of hours, water and cleaner.',
+    parameters: [WALLS, ACTUALS, ZONE, FACTORS, HEADINGS],
+    result: 'matrix',
+    unit: 'text',
+    rule: 'earned value: what is done earns its budget; index = earned / actual; forecasts: budget / index, actual + budget - earned, and each task at its own index; a task without areas earns what is rinsed or washed of the zone; nothing counts as done twice',
+    example: '=WASH.PROGRESS(Walls[#All],Actuals[#All],,Factors[#All])',
+  },
+  RATES: {
+    description:
+      'Spills the rates that recorded work shows, how far to trust them, and the factor that each would replace.',
+    parameters: [ACTUALS, WALLS, FACTORS, HEADINGS],
+    result: 'matrix',
+    unit: 'text',
+    rule: 'unit times are log-normal; the value in force is worth rates.prior entries, and each entry weighs by its area; an entry is compared with what the estimate allows for its area; outliers are named, never dropped',
+    example: '=WASH.RATES(Actuals[#All],Walls[#All],Factors[#All])',
   },
   PATCH: {
     description:

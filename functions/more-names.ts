@@ -9,6 +9,8 @@ const listed: Readonly<Record<keyof typeof moreRuns, true>> = {
   OPTIONS: true,
   CHANGES: true,
   ALTERNATES: true,
+  PROGRESS: true,
+  RATES: true,
   PATCH: true,
   NOZZLE: true,
   DRYING: true,

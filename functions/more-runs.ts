@@ -1,3 +1,4 @@
+import { runProgress, runRates } from './actuals';
 import { runAlternates } from './alternates';
 import { runChanges } from './changes';
 import { runChecks } from './checks';
@@ -17,6 +18,8 @@ export const moreRuns = {
   OPTIONS: runOptions,
   CHANGES: runChanges,
   ALTERNATES: runAlternates,
+  PROGRESS: runProgress,
+  RATES: runRates,
   PATCH: runPatch,
   NOZZLE: runNozzle,
   DRYING: runDrying,

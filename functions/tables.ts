@@ -13,7 +13,9 @@ export const runFactors: Run = ([range]) => {
   const { system } = inForce;
   const lines = factorTable.map((factor: Factor & { id: FactorId }): CellValue[] => {
     const own = inForce.overridden(factor.id);
-    const source = own ? sources.factors : sources[factor.source];
+    const source = own
+      ? inForce.note(factor.id) || sources.factors.document
+      : sources[factor.source].document;
     const value = factor.choices
       ? inForce.choice(factor.id)
       : show(inForce.value(factor.id), factor.kind, system);
@@ -24,7 +26,7 @@ export const runFactors: Run = ([range]) => {
       own ? 'override' : factor.sourceKind,
       shownStart(factor, system),
       factor.meaning,
-      source.document,
+      source,
       factor.bracket ?? '',
     ];
   });
@@ -57,7 +59,9 @@ export const runFactors: Run = ([range]) => {
       chosen === undefined ? 'assumption' : 'override',
       'by need',
       'cleaner class of your own choice, never above the ceiling; by need: the one that takes the fewest labor-hours',
-      chosen === undefined ? sources.estimate.document : sources.factors.document,
+      chosen === undefined
+        ? sources.estimate.document
+        : inForce.note('cleaner.class') || sources.factors.document,
       '',
     ],
     ...lines,

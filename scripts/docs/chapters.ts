@@ -258,6 +258,14 @@ const PLANS: readonly Plan[] = [
     constants: ['molarMassHCl', 'molarMassNaHCO3', 'molarMassNa2CO3', 'acidPerNaHCO3', 'acidPerNa2CO3'],
   },
   {
+    title: 'Rates from recorded work',
+    words:
+      'The unit times of the entries of a rate are log-normal: the rate in force is a prior that is worth some entries, and each entry weighs by its area (normal with scaled inverse chi-squared: Gelman and others, Bayesian Data Analysis, section 3.3).',
+    methods: [],
+    factors: ['rates.'],
+    constants: ['fence', 'upperTenth'],
+  },
+  {
     title: 'What the checks hold against',
     words: 'These enter no quantity; `WASH.CHECKS` and the steps compare with them.',
     methods: [],

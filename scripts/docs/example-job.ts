@@ -23,11 +23,21 @@ export const examplePrices: Cells = [
   ['price.cleaner.3', 20],
 ];
 
+/** Work recorded on those walls; invented. */
+export const exampleActuals: Cells = [
+  ['Date', 'Zone', 'Wall', 'Task', 'Area', 'Hours', 'Water', 'Cleaner', 'Note'],
+  [46143, 'front', '', 'mask', 300, 4, 0, 0, ''],
+  [46144, '', 'upper wall', 'scrape', 800, 3.5, 0, 0, ''],
+  [46145, '', 'upper wall', 'wash', 600, 18, 700, 4, 'hydrant slow'],
+  [46146, 'rear', '', 'rinse', 400, 2, 250, 0, ''],
+];
+
 const byName: Readonly<Record<string, unknown>> = {
   quantity: 'water',
   walls: exampleWalls,
   zone: 'rear',
   factors: examplePrices,
+  actuals: exampleActuals,
   before: exampleWalls,
   after: exampleWalls,
   applyRate: 10,

@@ -1,5 +1,5 @@
 import type { FunctionName } from '../../functions/runs';
-import { exampleWalls, type Cells } from './example-job';
+import { exampleActuals, exampleWalls, type Cells } from './example-job';
 
 /** An error that a function gives, and where. */
 export interface FunctionError {
@@ -53,6 +53,9 @@ const noWindowCells = inCells(
     },
   ),
 );
+const unreadActuals = value('a heading or a cell of the recorded work cannot be read', {
+  actuals: [...exampleActuals, ['', 'attic', '', 'wash', 10, 1, 0, 0, '']],
+});
 const unknownFactor = value('a factor cannot be read', { factors: [['crews', 3]] });
 
 /** What every function with the argument `walls` gives. */
@@ -148,6 +151,16 @@ export const errorsOf: Readonly<Record<FunctionName, readonly FunctionError[]>> 
     }),
     value('a heading of the table of alternates is missing', { alternates: [['Alternate', 'Wall']] }),
   ],
+  PROGRESS: [
+    unreadActuals,
+    inCells(
+      value('in the numbers of a zone without a contact window', {
+        factors: slowPatch,
+        zone: '',
+      }),
+    ),
+  ],
+  RATES: [unreadActuals],
   PATCH: [
     value('a number is not in the range that is accepted', { applyRate: -1 }),
     none('no area stays within the dwell before the cleaner dries', { timeToDry: 1 }),

@@ -139,6 +139,20 @@ export const constants = {
     source: 'sp811',
     ...published,
   },
+  upperTenth: {
+    value: 0.9,
+    kind: 'ratio',
+    meaning: 'share of the values below the upper end of an 80 % range',
+    source: 'geometry',
+    sourceKind: 'computed',
+  },
+  fence: {
+    value: 1.5,
+    kind: 'ratio',
+    meaning: 'ranges of the middle half beyond which an entry is called an outlier',
+    source: 'box-plot',
+    sourceKind: 'from memory',
+  },
 } as const satisfies Record<string, Constant>;
 
 /** The symbol of a constant. */

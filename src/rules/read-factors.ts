@@ -21,6 +21,11 @@ export interface FactorsInForce {
   readonly value: (id: FactorId) => number;
   /** Whether the user gave a value in place of the starting one, or of none. */
   readonly overridden: (id: FactorId) => boolean;
+  /**
+   * The user's source of a value that they gave: the third cell beside its factor id, or that of a property of a
+   * material, `material.<code>.<property>`. Empty where there is none.
+   */
+  readonly note: (id: string) => string;
   /** The word that a factor with choices stands at. */
   readonly choice: (id: FactorId) => string;
   /** The cleaner class that the user chose, where they chose one. */
@@ -67,7 +72,8 @@ const CHOSEN_CLASS = 'cleaner.class';
 const OWN_MATERIAL = /^material\.(.+)\.(ceiling|suction|pressure)$/i;
 
 /**
- * Reads the two-column range of factor ids and values. A header row, blank rows and further columns are left alone.
+ * Reads the range of factor ids and values, with the user's source in a third column where there is one. A header row,
+ * blank rows and further columns are left alone.
  * @param range the rows as the host hands them over; none, null or an empty range mean the starting values
  * @returns the factors in force
  * @throws {WashdownError} on an id that is not known, a value out of its range, or an id given twice
@@ -104,6 +110,7 @@ interface FactorRow {
   readonly row: number;
   readonly id: string;
   readonly cell: Cell;
+  readonly note: string;
 }
 
 function factorRows(range: unknown): FactorRow[] {
@@ -118,7 +125,8 @@ function factorRows(range: unknown): FactorRow[] {
     const cell = readCell(cells[1]);
     const row = index + 1;
     if (name.type === 'text') {
-      if (index > 0 || !isHeading(name.value)) rows.push({ row, id: name.value, cell });
+      if (index > 0 || !isHeading(name.value))
+        rows.push({ row, id: name.value, cell, note: noteIn(cells[2]) });
       return;
     }
     const isBlank = name.type === 'blank' || (isBlankOrZero(name) && cell.type !== 'text');
@@ -131,6 +139,13 @@ function factorRows(range: unknown): FactorRow[] {
   }
   if (problems.length > 0) throw new WashdownError(problems);
   return rows;
+}
+
+/** What the user says of a value; an error or a blank says nothing. */
+function noteIn(raw: unknown): string {
+  const cell = readCell(raw);
+  const says = cell.type !== 'blank' && cell.type !== 'error' && cell.type !== 'unknown';
+  return says && !isBlankOrZero(cell) ? String(cell.value) : '';
 }
 
 function isHeading(text: string): boolean {
@@ -151,6 +166,7 @@ function readSystem(rows: readonly FactorRow[]): System {
 class OverrideReader {
   readonly #given = new Map<string, number>();
   readonly #ids = new Set<string>();
+  readonly #notes = new Map<string, string>();
   readonly #problems: Problem[] = [];
   readonly #own = new Map<
     string,
@@ -172,6 +188,7 @@ class OverrideReader {
       return;
     }
     this.#ids.add(name);
+    this.#notes.set(comparable(factorIdOf(row.id) ?? row.id), row.note);
     if (name === UNITS) return;
     if (name === CHOSEN_CLASS) {
       this.#takeClass(row);
@@ -232,6 +249,7 @@ class OverrideReader {
       system: this.#system,
       value,
       overridden: (id) => given.has(id),
+      note: (id) => this.#notes.get(comparable(id)) ?? '',
       choice: (id) => rowById.get(id)?.choices?.[value(id)] ?? '',
       chosenClass: this.#chosenClass,
       materials: inForce,

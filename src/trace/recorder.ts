@@ -140,7 +140,7 @@ export class Recorder {
     const own = this.isConverted(kind);
     const rule = `${material.name}, ${property}: ${material.why}`;
     const source = overridden
-      ? sources.factors
+      ? this.ownSource(`material.${material.code}.${property}`)
       : material.kind === 'from memory'
         ? sources.memory
         : material.kind === 'common practice'
@@ -278,10 +278,16 @@ export class Recorder {
       value,
       kind,
       `${id}: ${meaning}`,
-      sources[overridden ? 'factors' : source],
+      overridden ? this.ownSource(id) : sources[source],
       overridden ? 'override' : sourceKind,
     );
     if (own) this.convert(symbol, value, kind);
+  }
+
+  /** Where a value of the user's own comes from: what they say of it, or no more than that it is theirs. */
+  private ownSource(id: string): Source {
+    const note = this.factorsInForce.note(id);
+    return note === '' ? sources.factors : { document: note, edition: '', section: '' };
   }
 
   private constant(id: ConstantId): void {

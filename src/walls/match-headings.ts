@@ -1,19 +1,47 @@
 import { comparable, describe, isBlankOrZero, readCell } from '../quantity/cell';
 import { nearest } from '../quantity/nearest';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
-import { columnIds, columns, type ColumnId } from './columns';
+import { columns, type ColumnId } from './columns';
+import { recordedColumns } from './recorded-columns';
 
 /** Where each column stands in the range; a column that is not there is left out. */
 export type ColumnPlaces = ReadonlyMap<ColumnId, number>;
 
+/** The columns of a headed table. */
+export interface HeadedTable<Id extends string> {
+  readonly columns: Readonly<Record<Id, { readonly name: string; readonly needed: boolean }>>;
+  /** Columns of another table that the same range of headings may map; left alone here. */
+  readonly others: readonly string[];
+  /** Whether a heading that the mapping names must be there; otherwise our own is looked for then. */
+  readonly mappedMustBeThere: boolean;
+}
+
+const walls: HeadedTable<ColumnId> = { columns, others: recordedColumns, mappedMustBeThere: true };
+
 /**
- * Finds the columns by their headings: any order, case and spacing ignored, extra columns left alone.
+ * Finds the columns of the walls by their headings: any order, case and spacing ignored, extra columns left alone.
  * @param header first row of the range
  * @param headings optional rows (our column, their heading) for a table with other headings
  * @returns the place of each column found
  * @throws {WashdownError} when a needed column is missing, a heading stands twice, or a mapping names what is not there
  */
 export function matchHeadings(header: readonly unknown[], headings?: unknown): ColumnPlaces {
+  return placesIn(walls, header, headings);
+}
+
+/**
+ * Finds the columns of a table by their headings: any order, case and spacing ignored, extra columns left alone.
+ * @param table its columns
+ * @param header first row of the range
+ * @param headings optional rows (our column, their heading) for a table with other headings
+ * @returns the place of each column found
+ * @throws {WashdownError} when a needed column is missing, a heading stands twice, or a mapping names what is not there
+ */
+export function placesIn<Id extends string>(
+  table: HeadedTable<Id>,
+  header: readonly unknown[],
+  headings?: unknown,
+): ReadonlyMap<Id, number> {
   const seen = new Map<string, number[]>();
   header.forEach((raw, index) => {
     const cell = readCell(raw);
@@ -21,12 +49,14 @@ export function matchHeadings(header: readonly unknown[], headings?: unknown): C
     const name = comparable('value' in cell ? String(cell.value) : '');
     seen.set(name, [...(seen.get(name) ?? []), index]);
   });
-  const mapping = readMapping(headings, seen);
-  const places = new Map<ColumnId, number>();
+  const mapping = readMapping(table, headings, seen);
+  const places = new Map<Id, number>();
   const problems: Problem[] = [];
-  for (const id of columnIds) {
-    const { name, needed } = columns[id];
-    const wanted = mapping.get(id) ?? name;
+  for (const id of Object.keys(table.columns) as Id[]) {
+    const { name, needed } = table.columns[id];
+    const mapped = mapping.get(id);
+    const isThere = mapped !== undefined && seen.has(comparable(mapped));
+    const wanted = mapped !== undefined && (isThere || table.mappedMustBeThere) ? mapped : name;
     const found = seen.get(comparable(wanted)) ?? [];
     const [place] = found;
     if (found.length > 1) {
@@ -35,7 +65,7 @@ export function matchHeadings(header: readonly unknown[], headings?: unknown): C
       );
     } else if (place !== undefined) {
       places.set(id, place);
-    } else if (needed || mapping.has(id)) {
+    } else if (needed || (mapping.has(id) && table.mappedMustBeThere)) {
       const there = header.map(readCell).flatMap((cell) => (cell.type === 'text' ? [cell.value] : []));
       const offer =
         there.length > 0 ? `; the nearest headings here are ${nearest(wanted, there).join(', ')}` : '';
@@ -52,33 +82,39 @@ export function matchHeadings(header: readonly unknown[], headings?: unknown): C
   return places;
 }
 
-function readMapping(range: unknown, there: ReadonlyMap<string, unknown>): Map<ColumnId, string> {
-  const mapping = new Map<ColumnId, string>();
+function readMapping<Id extends string>(
+  { columns: ours, others }: HeadedTable<Id>,
+  range: unknown,
+  there: ReadonlyMap<string, unknown>,
+): Map<Id, string> {
+  const ids = Object.keys(ours) as Id[];
+  const mapping = new Map<Id, string>();
   if (!range) return mapping;
   if (!Array.isArray(range) || !range.every((row) => Array.isArray(row) && row.length >= 2)) {
     throw badInput('The headings must be a range of two columns: our column, your heading.');
   }
   const problems: Problem[] = [];
   (range as unknown[][]).forEach((cells, index) => {
-    const ours = readCell(cells[0]);
+    const left = readCell(cells[0]);
     const theirs = readCell(cells[1]);
     // The host hands a blank over as 0 too.
-    if (isBlankOrZero(ours) || theirs.type === 'blank' || isBlankOrZero(theirs)) return;
-    const id = columnIds.find(
-      (column) => ours.type === 'text' && comparable(columns[column].name) === comparable(ours.value),
-    );
-    const names = columnIds.map((column) => columns[column].name);
+    if (isBlankOrZero(left) || theirs.type === 'blank' || isBlankOrZero(theirs)) return;
+    const isNamed = (name: string): boolean =>
+      left.type === 'text' && comparable(name) === comparable(left.value);
+    const id = ids.find((column) => isNamed(ours[column].name));
+    const names = ids.map((column) => ours[column].name);
     if (id === undefined) {
+      if (others.some(isNamed)) return;
       // A first row that names no heading of the table is a header of the mapping itself.
       if (index === 0 && !('value' in theirs && there.has(comparable(String(theirs.value))))) return;
       problems.push(
-        cellProblem({ row: index + 1, column: 'our column' }, describe(ours), `one of ${names.join(', ')}`),
+        cellProblem({ row: index + 1, column: 'our column' }, describe(left), `one of ${names.join(', ')}`),
       );
     } else if (mapping.has(id)) {
       problems.push(
         cellProblem(
           { row: index + 1, column: 'our column' },
-          `${describe(ours)} a second time`,
+          `${describe(left)} a second time`,
           'each column once',
         ),
       );

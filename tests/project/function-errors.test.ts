@@ -23,7 +23,8 @@ function errorsShown({ run, parameters }: WorksheetFunction, given: FunctionErro
 }
 
 const listed = worksheetFunctions.flatMap((entry) => {
-  const ofWalls = entry.parameters.some(({ name }) => name === 'walls') ? errorsOfWalls : [];
+  const takes = (wanted: string): boolean => entry.parameters.some(({ name }) => name === wanted);
+  const ofWalls = takes('walls') ? errorsOfWalls.filter(({ given }) => takes('zone') || !given['zone']) : [];
   return [...ofWalls, ...errorsOf[entry.name as FunctionName]].map(
     (error) => [entry.name, error.error, error.where, entry, error] as const,
   );

@@ -30,6 +30,8 @@ const SHIPPED = [
   'OPTIONS',
   'CHANGES',
   'ALTERNATES',
+  'PROGRESS',
+  'RATES',
 ];
 const LOCALES = 'node_modules/@univerjs/sheets-formula-ui/lib/locale';
 

@@ -105,6 +105,20 @@ export const libraryUs: Job = {
     ['price.overhead', 11, 'demo mark-up, %'],
     ['price.profit', 9, 'demo mark-up, %'],
   ],
+  // A row a line, as on the sheet.
+  // prettier-ignore
+  actuals: [
+    // date, zone, wall, task, area, hours, water, cleaner, note
+    [46175, 'Library south', null, 'zonesetup', 6506, 7, null, null, 'hydrant on the far side'],
+    [46175, 'Library south', null, 'mask', 1700, 21, null, null, null],
+    [46176, 'Library south', null, 'scrape', 3600, 11, null, null, null],
+    [46177, 'Library south', null, 'scrape', 2900, 16, null, null, 'bays 5-8, not brushed'],
+    [46178, null, 'LS-01 parapet', 'wash', 640, 14, 900, 0.2, null],
+    [46178, null, 'LS-02 third floor, bays 1-4', 'wash', 920, 29, 1300, 0.25, null],
+    [46181, null, 'LS-03 third floor, bays 5-8', 'wash', 920, 33, 1500, 0.3, 'two patches once more'],
+    [46182, null, 'LS-04 third floor sills', 'wash', 96, 2.5, 150, 0.03, null],
+    [46183, null, 'LS-05 second floor, bays 1-4', 'wash', 940, 24, 1300, 0.25, null],
+  ],
   traced: 'Stair towers',
   before: [
     {

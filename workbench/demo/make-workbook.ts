@@ -6,6 +6,7 @@ import type { WallSource } from '../../taskpane/wall-source';
 import { writeKeptTexts } from '../page/files/write-kept-parts';
 import { openArchive, packArchive } from '../xlsx/archive';
 import { workbookPart } from '../xlsx/parts';
+import { addActuals } from './actuals-sheet';
 import { addBid } from './bid-sheet';
 import { addEstimate } from './estimate-sheet';
 import { addFactors } from './factors-sheet';
@@ -46,6 +47,9 @@ export async function makeWorkbook(job: Job, bundle: Bundle): Promise<Uint8Array
   addSpill(workbook, job, 'Factors in force');
   addSpill(workbook, job, 'Materials');
   addSpill(workbook, job, 'Sources');
+  addActuals(workbook, job);
+  addSpill(workbook, job, 'Progress');
+  addSpill(workbook, job, 'Rates');
   const bytes = new Uint8Array(await workbook.xlsx.writeBuffer());
   const { archive } = await estimateBook(openArchive(bytes), bundle, true);
   const parts = new Map(archive);

@@ -60,6 +60,16 @@ const SHEETS = {
     widths: [24, 32, 10, 20, 16, 18, 14, 60],
   },
   Sources: { formula: () => '_xldudf_WASH_SOURCES()', widths: [20, 60, 40, 60, 60, 18] },
+  Progress: {
+    formula: () => '_xldudf_WASH_PROGRESS(Walls[#All],Actuals[#All],,Factors[#All])',
+    widths: [18, 12],
+    numbers: { first: 3, last: 26 },
+  },
+  Rates: {
+    formula: () => '_xldudf_WASH_RATES(Actuals[#All],Walls[#All],Factors[#All])',
+    widths: [22, 12, 10, 12, 12, 12, 16, 20, 12, 22, 22, 20, 14, 12, 14, 34, 60],
+    numbers: { first: 4, last: 6 },
+  },
 } as const satisfies Record<string, SpillSheet>;
 
 /**

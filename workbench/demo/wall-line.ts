@@ -44,6 +44,32 @@ export type WallLine = readonly [
 /** A factor that the bid sets itself. */
 export type FactorLine = readonly [id: string, value: number | string, note: string];
 
+/** The headings of the recorded work, in the order of the sheet. */
+export const ACTUALS_HEADINGS = [
+  'Date',
+  'Zone',
+  'Wall',
+  'Task',
+  'Area',
+  'Hours',
+  'Water',
+  'Cleaner',
+  'Note',
+] as const;
+
+/** A line of recorded work; the date as the spreadsheet counts days. */
+export type ActualsLine = readonly [
+  date: number,
+  zone: string | Blank,
+  wall: string | Blank,
+  task: string,
+  area: number | Blank,
+  hours: number,
+  water: number | Blank,
+  cleaner: number | Blank,
+  note: string | Blank,
+];
+
 /** A line of the bid that is priced by hand. */
 export interface PricedLine {
   readonly item: string;
@@ -73,6 +99,7 @@ export interface Job {
   readonly walls: readonly WallLine[];
   readonly swap: Swap;
   readonly factors: readonly FactorLine[];
+  readonly actuals: readonly ActualsLine[];
   /** The zone whose labor-hours the workbook traces. */
   readonly traced: string;
   readonly before: readonly PricedLine[];

@@ -52,6 +52,20 @@ export const workshopSi: Job = {
     ['price.overhead', 12, 'demo mark-up, %'],
     ['price.profit', 7, 'demo mark-up, %'],
   ],
+  // A row a line, as on the sheet.
+  // prettier-ignore
+  actuals: [
+    // date, zone, wall, task, area, hours, water, cleaner, note
+    [46175, 'Workshop hall', null, 'mask', 60, 8, null, null, null],
+    [46175, null, 'WH-01 hall, upper', 'scrape', 84, 1.8, null, null, null],
+    [46176, null, 'WH-01 hall, upper', 'prewet', 84, 2.1, 300, null, null],
+    [46176, null, 'WH-01 hall, upper', 'apply', 84, 2, null, 6, null],
+    [46176, null, 'WH-01 hall, upper', 'scrub', 84, 5.5, null, null, null],
+    [46176, null, 'WH-01 hall, upper', 'rinse', 84, 3.2, 2000, null, 'wind from the yard'],
+    [46177, null, 'WH-02 hall, middle west', 'scrape', 48, 2.2, null, null, null],
+    [46177, null, 'WH-02 hall, middle west', 'scrub', 48, 4.2, null, null, null],
+    [46177, null, 'WH-02 hall, middle west', 'rinse', 48, 1.9, 1200, null, null],
+  ],
   traced: 'Boiler house',
   before: [
     { item: '10', description: 'Protection of paving and planting', quantity: 140, unit: 'm²', rate: 3.8 },

@@ -1,4 +1,3 @@
-import { readFileSync, statSync } from 'node:fs';
 import type { Bundle } from '../engine/bundle';
 import { RULES_VERSION } from '../../src/rules/version';
 import type { Parts } from '../page/files/package-parts';
@@ -6,10 +5,10 @@ import { writeKeptTexts } from '../page/files/write-kept-parts';
 import { openArchive, packArchive, type Archive } from '../xlsx/archive';
 import { BadFile } from '../xlsx/bad-file';
 import { endingOf, isSigned } from '../xlsx/kind-of-file';
-import { counted, MOST_FILE_BYTES } from '../xlsx/limits';
 import { workbookPart } from '../xlsx/parts';
 import { HELP, readOptions, UsageError, type Options } from './options';
 import { plainCopy } from './plain-copy';
+import { readFile } from './read-file';
 import { leftCell, reportCell, type UnitOf } from './report-cells';
 import { leftText, reportText } from './report-text';
 import { saveFile } from './save-file';
@@ -29,26 +28,6 @@ function withRules(archive: Archive): Archive {
   const parts: Parts = new Map(archive);
   writeKeptTexts(parts, workbookPart(parts), { rules: RULES_VERSION });
   return parts;
-}
-
-function readFile(path: string): Uint8Array {
-  try {
-    const file = statSync(path);
-    if (file.isDirectory()) throw new BadFile('This is a folder. Accepted: an .xlsx workbook.');
-    if (!file.isFile()) throw new BadFile('This is a device or a pipe. Accepted: an .xlsx workbook.');
-    if (file.size > MOST_FILE_BYTES) {
-      throw new BadFile(
-        `The file has ${counted(file.size)} bytes. Accepted: ${counted(MOST_FILE_BYTES)} at most.`,
-      );
-    }
-    return readFileSync(path);
-  } catch (cause) {
-    const code = cause instanceof Error && 'code' in cause ? cause.code : undefined;
-    if (code === 'ENOENT') throw new BadFile('There is no such file.');
-    if (cause instanceof BadFile) throw cause;
-    if (code === 'EACCES' || code === 'EPERM') throw new BadFile('You may not read this file.');
-    throw new BadFile(`The file cannot be read: ${reasonOf(cause)}`);
-  }
 }
 
 /** The file that is to be written, undefined where nothing is. */

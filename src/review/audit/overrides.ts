@@ -11,6 +11,7 @@ import type { AuditFinding } from './audit-finding';
 import type { AuditedBook, SheetArea } from './audited-book';
 
 const TODO = 'See that the reason for the value of your own is on file.';
+const NOTED = 'See that what is noted beside it still holds.';
 
 /**
  * The values of the user's own in a range of factors.
@@ -27,6 +28,11 @@ export function overrideFindings(book: AuditedBook, area: SheetArea): AuditFindi
     return { sheet: area.sheet, address: cellAddress(area.top + Math.max(0, row), area.left + 1) };
   };
   const { system } = inForce;
+  const finding = (id: string, what: string): AuditFinding => {
+    const note = inForce.note(id);
+    const told = note === '' ? { what, todo: TODO } : { what: `${what} Its note: ${note}`, todo: NOTED };
+    return { kind: 'override', ...at(id), ...told };
+  };
   const own = factors
     .filter(({ id }) => inForce.overridden(id))
     .map((factor): AuditFinding => {
@@ -34,24 +40,22 @@ export function overrideFindings(book: AuditedBook, area: SheetArea): AuditFindi
       const value = withUnit(said(show(inForce.value(factor.id), factor.kind, system)), unit);
       const start = withUnit(said(shownStart(factor, system)), unit);
       const what = `${factor.id} is ${value}; the starting value is ${start}.`;
-      return { kind: 'override', ...at(factor.id), what, todo: TODO };
+      return finding(factor.id, what);
     });
   const chosen = inForce.chosenClass;
   const ofClass: AuditFinding[] =
     chosen === undefined
       ? []
       : [
-          {
-            kind: 'override',
-            ...at('cleaner.class'),
-            what: `cleaner.class is ${String(chosen)} (${className(chosen)}); otherwise the fewest labor-hours decide.`,
-            todo: TODO,
-          },
+          finding(
+            'cleaner.class',
+            `cleaner.class is ${String(chosen)} (${className(chosen)}); otherwise the fewest labor-hours decide.`,
+          ),
         ];
   const ofMaterials = inForce.materials.flatMap(({ code, name, overridden }) =>
     overridden.map((property): AuditFinding => {
       const what = `The ${property} of ${name} is a value of your own.`;
-      return { kind: 'override', ...at(`material.${code}.${property}`), what, todo: TODO };
+      return finding(`material.${code}.${property}`, what);
     }),
   );
   return [...own, ...ofClass, ...ofMaterials];

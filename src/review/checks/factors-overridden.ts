@@ -5,31 +5,40 @@ import { shownFactor, shownValue } from '../shown';
 
 const kindOf = { ceiling: 'class', suction: 'suction', pressure: 'pressure' } as const;
 
-/** Factors and materials whose values are the user's own. */
+/** Factors and materials whose values are the user's own, and beside which no source is noted. */
 export const factorsOverridden: Check = ({ factors }) => {
   const changed = table
     // What only the user can know is theirs to state, and nothing to defend.
-    .filter(({ id, sourceKind }) => sourceKind !== 'yours to state' && factors.overridden(id))
+    .filter(
+      ({ id, sourceKind }) =>
+        sourceKind !== 'yours to state' && factors.overridden(id) && factors.note(id) === '',
+    )
     .map((row) => ({
       check: 'override',
       what: `${row.id} is ${shownFactor(factors, row.id)}; the starting value is ${shownValue(toBase(row.value, row.unit), row.kind, factors)}`,
       where: `factor ${row.id}`,
       why: row.meaning,
-      todo: 'Keep the label, test or record that it comes from',
+      todo: 'Note the label, test or record that it comes from beside it, in a third column',
       source: 'factors' as const,
     }));
   const own = factors.materials
+    .map((material) => ({
+      ...material,
+      overridden: material.overridden.filter(
+        (property) => factors.note(`material.${material.code}.${property}`) === '',
+      ),
+    }))
     .filter(({ overridden }) => overridden.length > 0)
     .map((material) => ({
       check: 'override',
       what: `${material.name}: ${material.overridden.map((property) => `${property} ${shownValue(material[property], kindOf[property], factors)}`).join(', ')}`,
       where: `material ${material.code}`,
       why: material.why,
-      todo: "Keep the maker's advice or the test that it comes from",
+      todo: "Note the maker's advice or the test that it comes from beside it, in a third column",
       source: 'factors' as const,
     }));
   const chosen =
-    factors.chosenClass === undefined
+    factors.chosenClass === undefined || factors.note('cleaner.class') !== ''
       ? []
       : [
           {
@@ -37,7 +46,7 @@ export const factorsOverridden: Check = ({ factors }) => {
             what: `Class ${String(factors.chosenClass)} is chosen in place of the one that takes the fewest labor-hours`,
             where: 'factor cleaner.class',
             why: 'A milder class is made up for by scrubbing; a class above the ceiling is never used',
-            todo: 'Keep the reason',
+            todo: 'Note the reason beside it, in a third column',
             source: 'factors' as const,
           },
         ];

@@ -264,6 +264,27 @@ describe('an audit', () => {
       'B4 The suction of Limestone is a value of your own.',
     ]);
   });
+
+  it('shows the note beside a value of the user', () => {
+    const cells = book(
+      {
+        ...WALLS.sheets,
+        Factors: [
+          ['Factor', 'Value', 'Note'],
+          ['dwell.least', 2, 'label of 4 March'],
+          ['dwell.most', 6, ''],
+        ],
+        Estimate: [[{ formula: '=WASH.AREA(Walls[#All],,Factors!A1:C3)', shows: '#VALUE!' }]],
+      },
+      [WALLS.table],
+    );
+    const overrides = ran({ book: cells }).report.findings.filter(({ kind }) => kind === 'override');
+    expect(overrides.map(({ address, what }) => `${address} ${what}`)).toEqual([
+      'B2 dwell.least is 2 min; the starting value is 3 min. Its note: label of 4 March',
+      'B3 dwell.most is 6 min; the starting value is 5 min.',
+    ]);
+    expect(overrides[0]?.todo).not.toBe(overrides[1]?.todo);
+  });
 });
 
 describe('after the workbook calculated', () => {
