@@ -46,7 +46,7 @@ describe('TRACE of the rinse nozzle in force, in US units', () => {
     const told = trace('reaction force', factors);
     const shown = told.map((line) => [line['Symbol'], line['Expression'], line['Unit']]);
     // What a class that was tried out took from the tables stands before.
-    expect(new Set(shown.map((line) => line.join('; ')))).toEqual(
+    expect(new Set(shown.map((line) => JSON.stringify(line)))).toEqual(
       new Set(
         [
           ['pressure_red_clay_brick', '', 'psi'],
@@ -58,7 +58,7 @@ describe('TRACE of the rinse nozzle in force, in US units', () => {
           ['flow_r2', 'nozzle_number * ratedFlow * sqrt(pressure_r2 / ratedPressure)', 'gal/min'],
           ['jetCoefficient', '', 'lbf/(gal/min psi^0.5)'],
           ['reactionForce_r2', 'jetCoefficient * flow_r2 * sqrt(pressure_r2)', 'lbf'],
-        ].map((line) => line.join('; ')),
+        ].map((line) => JSON.stringify(line)),
       ),
     );
     expect(shown.at(-1)?.[0]).toBe('reactionForce_r2');

@@ -301,7 +301,7 @@ describe('made walls', () => {
         // A record is of each row; otherwise one row of each kind stands for all.
         const without = ({ zones, ...job }: typeof plain) => ({
           ...job,
-          zones: zones.map(({ washed: _washed, ...zone }) => zone),
+          zones: zones.map((zone) => ({ ...zone, washed: [] })),
         });
         expect(without(recorded)).toEqual(without(plain));
         const ways = ({ zones }: typeof plain) =>
