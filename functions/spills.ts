@@ -7,6 +7,7 @@ import {
   type QuantityId,
 } from '../src/estimate/quantities';
 import type { ZoneEstimate } from '../src/estimate/schedule';
+import type { RowWash } from '../src/estimate/wash-row';
 import { classInWords, className } from '../src/rules/cleaner-classes';
 import { constants } from '../src/rules/constants';
 import type { FactorsInForce } from '../src/rules/read-factors';
@@ -22,30 +23,27 @@ interface ZoneColumn {
   readonly of: (zone: ZoneEstimate) => number;
 }
 
-const most = (values: readonly number[]): number => values.reduce((so, each) => Math.max(so, each), 0);
-const least = (values: readonly number[]): number =>
-  values.reduce((so, each) => Math.min(so, each), Infinity);
-const cycles = ({ washed }: ZoneEstimate) => washed.flatMap(({ how: { cycle } }) => cycle ?? []);
+/** The greatest of the washed rows of a zone; 0 where there is none. */
+const most = ({ washed }: ZoneEstimate, of: (how: RowWash) => number): number =>
+  washed.reduce((so, { how }) => Math.max(so, of(how)), 0);
 
 /** What differs from wall to wall, by its hardest wall. */
 const zoneColumns: readonly ZoneColumn[] = [
-  {
-    heading: 'Most pre-wet passes',
-    kind: 'count',
-    of: ({ washed }) => most(washed.map(({ how }) => how.wet.passes)),
-  },
+  { heading: 'Most pre-wet passes', kind: 'count', of: (zone) => most(zone, ({ wet }) => wet.passes) },
   {
     heading: 'Most passes of cleaner',
     kind: 'count',
-    of: (zone) => most(cycles(zone).map(({ passes }) => passes)),
+    of: (zone) => most(zone, ({ cycle }) => cycle?.passes ?? 0),
   },
-  {
-    heading: 'Smallest patch',
-    kind: 'area',
-    of: (zone) => (cycles(zone).length > 0 ? least(cycles(zone).map(({ patch }) => patch)) : 0),
-  },
-  { heading: 'Longest wait', kind: 'minutes', of: (zone) => most(cycles(zone).map(({ wait }) => wait)) },
+  { heading: 'Smallest patch', kind: 'area', of: smallestPatch },
+  { heading: 'Longest wait', kind: 'minutes', of: (zone) => most(zone, ({ cycle }) => cycle?.wait ?? 0) },
 ];
+
+/** 0 where no cleaner is used. */
+function smallestPatch({ washed }: ZoneEstimate): number {
+  const least = washed.reduce((so, { how: { cycle } }) => Math.min(so, cycle?.patch ?? so), Infinity);
+  return least === Infinity ? 0 : least;
+}
 
 /** Spills the whole estimate, a line a zone. */
 export const runSchedule: Run = ([walls, zone, factors, headings]) => {

@@ -116,7 +116,7 @@ export function addFaceQuantities(
   sums.maskHours += maskOnHours(mask, rules.maskRates, slowed.masking, crew, rec);
   sums.unmaskHours += maskOffHours(mask, rules.maskRates, slowed.masking, crew, rec);
   sums.glassHours += glassHours(row, rules.glassRate, crew, rec);
-  sums.scaffoldHours += scaffoldHours(row, elevation, rules.scaffold, crew, rec);
+  sums.scaffoldHours += scaffoldHours(row, elevation, rules.scaffold, rec);
   sums.brushHours += brushHours(row, rules.brushRate, crew, rec);
 }
 

@@ -1,5 +1,3 @@
-import { hoursOf, type Crew } from './crew';
-import { constants } from '../rules/constants';
 import type { AccessKind } from '../rules/access-kinds';
 import { laborHours, type LaborHours } from '../quantity/quantities';
 import type { FactorsInForce } from '../rules/read-factors';
@@ -36,12 +34,12 @@ export function scaffoldRules(factors: FactorsInForce): ScaffoldRules {
 }
 
 /**
- * Labor-hours of putting up a scaffold before a row and taking it down, where it is in this bid. Source of the rates:
- * CDHU bulletin 202.
+ * Labor-hours of putting up a scaffold before a row and taking it down, where it is in this bid. The published rates
+ * are of whole hours on site, breaks among them, so that the working share of an hour does not lengthen them. Source of
+ * the rates: CDHU bulletin 202.
  * @param row the wall row
  * @param elevation how its zone stands
  * @param rules the scaffold in force
- * @param crew the crew in force
  * @param rec takes down the lines; `Area#` has been taken down
  * @returns labor-hours
  */
@@ -49,7 +47,6 @@ export function scaffoldHours(
   row: WallRow,
   elevation: Elevation,
   rules: ScaffoldRules,
-  crew: Crew,
   rec?: Recorder,
 ): LaborHours {
   if (!rules.ours || (row.access ?? rules.usual) !== 'scaffold') {
@@ -59,8 +56,7 @@ export function scaffoldHours(
   const height = elevation.height(row);
   const foot = elevation.foot(row);
   const high = Math.min(1, Math.max(0, (foot + height - rules.height) / height));
-  const net = row.area * ((1 - high) / rules.low + high / rules.high);
-  const hours = hoursOf(net * constants.minPerHour.value, crew);
+  const hours = laborHours(row.area * ((1 - high) / rules.low + high / rules.high));
   if (rec) {
     traceHeight(row, rec);
     const below = elevation.below(row).map(({ level }) => `levelHeight${String(level)}@`);
@@ -74,7 +70,7 @@ export function scaffoldHours(
     );
     rec.line(
       'scaffoldHours#',
-      'scaffold * Area# * ((1 - highScaffold#) / rate_scaffold_low + highScaffold# / rate_scaffold_high) / working_share',
+      'scaffold * Area# * ((1 - highScaffold#) / rate_scaffold_low + highScaffold# / rate_scaffold_high)',
       hours,
       'laborHours',
       'scaffoldHours',

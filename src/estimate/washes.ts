@@ -64,14 +64,14 @@ export function decideZone(
   if (rec) traceMasonry(rows, masonry, rec);
   const how = howRowsAreWashed(rulesOf, masonry, elevation);
   const minutesOf = (washed: readonly WallRow[], ceiling: CleanerClass): number[] => {
-    const weights = washed.map((row) => netArea(row) * slowdownOf(row, slowdowns).washing);
-    return classesUpTo(ceiling).map((of) => {
-      let sum = 0;
-      washed.forEach((row, place) => {
-        sum += how(row, of).all * (weights[place] ?? NaN);
+    const minutes: number[] = classesUpTo(ceiling).map(() => 0);
+    for (const row of washed) {
+      const weight = netArea(row) * slowdownOf(row, slowdowns).washing;
+      minutes.forEach((sum, of) => {
+        minutes[of] = sum + how(row, of as CleanerClass).all * weight;
       });
-      return sum;
-    });
+    }
+    return minutes;
   };
   const choose = (minutes: readonly number[], at: ChoiceOf, taker?: Recorder): CleanerClass => {
     const { chosenClass } = factors;
@@ -195,17 +195,15 @@ function howRowsAreWashed(
   masonry: MasonryByLevel,
   elevation: Elevation,
 ): (row: WallRow, of: CleanerClass) => RowWash {
-  const strips = new Map<WallRow, number>();
-  const known = cleanerClasses.map(() => new Map<WallRow, RowWash>());
+  const known = new Map<WallRow, { readonly strip: number; readonly byClass: (RowWash | undefined)[] }>();
   return (row, of) => {
-    const before = known[of]?.get(row);
-    if (before) return before;
     const rules = rulesOf(of);
-    let strip = strips.get(row);
-    if (strip === undefined) strips.set(row, (strip = stripBelow(row, elevation, masonry, rules.below)));
-    const how = washRow(row, strip, rules);
-    known[of]?.set(row, how);
-    return how;
+    let ofRow = known.get(row);
+    if (ofRow === undefined) {
+      ofRow = { strip: stripBelow(row, elevation, masonry, rules.below), byClass: [] };
+      known.set(row, ofRow);
+    }
+    return (ofRow.byClass[of] ??= washRow(row, ofRow.strip, rules));
   };
 }
 

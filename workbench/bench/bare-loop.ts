@@ -22,23 +22,24 @@ const LEVELS = 16;
 const GUARD = 1e-9;
 const STRONGEST = 3;
 const CLASSES = STRONGEST + 1;
-/** Places of the washes of a zone: the later ones by the ceiling of their rows, then the first. */
-const FIRST = CLASSES;
+/** Every choice of cleaners for the masked masonry, a bit each; few cleaners first, then gentle ones. */
+const CHOICES = [1, 2, 4, 8, 3, 5, 6, 9, 10, 12, 7, 11, 13, 14, 15];
 
-/** A wash of a zone: the bare rows, or masked rows of one ceiling. Classes, so that fields are numbers from the start. */
-class Wash {
-  readonly bare = new Float64Array(LEVELS);
-  readonly strips = new Float64Array(LEVELS);
-  readonly minutes = new Float64Array(CLASSES);
-  rows = 0;
-  ceiling = STRONGEST;
-  class = 0;
-}
-
+/** What a zone comes to. A class, so that fields are numbers from the start. */
 class ZoneSums {
   readonly heights = new Float64Array(LEVELS);
   readonly feet = new Float64Array(LEVELS);
-  readonly washes = Array.from({ length: CLASSES + 1 }, () => new Wash());
+  readonly masonry = new Float64Array(LEVELS);
+  readonly strips = new Float64Array(LEVELS);
+  /** Minutes of the bare rows with each class, and of the masked ones with each choice of cleaners. */
+  readonly minutes = new Float64Array(CLASSES);
+  readonly laterMinutes = new Float64Array(1 << CLASSES);
+  bareRows = 0;
+  ceiling = STRONGEST;
+  class = 0;
+  /** Cleaners of the washes afterwards, a bit each: those chosen, and those that a row takes. */
+  chosen = 0;
+  used = 0;
   washedArea = 0;
   absorbed = 0;
   preWet = 0;
@@ -64,8 +65,9 @@ class ZoneSums {
   unmask = 0;
   glass = 0;
   moving = 0;
-  scaffold = 0;
   brushing = 0;
+  /** Hours of persons, breaks and all. */
+  scaffold = 0;
 }
 
 /** What a face takes for each m2, filled in anew for each row and class: minutes of persons, and L/m2. */
@@ -85,9 +87,9 @@ class Face {
 }
 
 /**
- * The model as three bare loops over the cells: how the zones stand, the class of each wash, the sums. No validation, no
+ * The model as three bare loops over the cells: how the zones stand, what each class takes, the sums. No validation, no
  * trace, no object a row. It takes for granted US units, words spelled as in the tables, unique labels and factors under
- * which each wash has a class that can do it.
+ * which each row has a class that can do it.
  * @param walls a headed range, its headings spelled as ours, its levels below 16
  * @param factors the factors in force
  * @returns the totals of each zone, by its name
@@ -135,24 +137,21 @@ export function bareLoop(
     const material = materials.get(row[materialAt] as string) as MaterialInForce;
     const masked = row[maskedAt];
     if (net <= 0 || masked === 'only' || (masked === 'yes' && !material.masonry)) continue;
-    const wash = zone.washes[masked === 'yes' ? material.ceiling : FIRST] as Wash;
-    wash.rows++;
-    if (material.ceiling < wash.ceiling) wash.ceiling = material.ceiling;
+    if (masked !== 'yes') {
+      zone.bareRows++;
+      if (material.ceiling < zone.ceiling) zone.ceiling = material.ceiling;
+    }
     if (!material.masonry) continue;
-    wash.bare[level] = (wash.bare[level] as number) + net;
+    zone.masonry[level] = (zone.masonry[level] as number) + net;
     washed.add(material);
   }
 
-  for (const { heights, feet, washes } of zones.values()) {
+  for (const { heights, feet, masonry, strips } of zones.values()) {
     for (let level = LEVELS - 1; level > 1; level--) {
       feet[level - 1] = (feet[level] as number) + (heights[level] as number);
-      for (const { strips, bare } of washes) {
-        strips[level - 1] =
-          (strips[level] as number) + Math.min(drop * (heights[level] as number), bare[level] as number);
-      }
+      strips[level - 1] =
+        (strips[level] as number) + Math.min(drop * (heights[level] as number), masonry[level] as number);
     }
-    const most = (washes[FIRST] as Wash).ceiling;
-    for (const wash of washes) wash.ceiling = Math.min(wash.ceiling, most);
   }
 
   const density = value('water.density');
@@ -193,34 +192,71 @@ export function bareLoop(
     return kind === 'ground' ? slowGround : kind === 'ladder' ? slowLadder : slowSuspended;
   };
 
+  /** What each class takes of the masked rows, one row after the other. */
+  const later: number[] = [];
   for (let index = 1; index < count; index++) {
     const row = walls[index] as readonly unknown[];
     const material = materials.get(row[materialAt] as string) as MaterialInForce;
     const net = ((row[areaAt] as number) - (row[openingsAt] as number)) * squareFoot;
     const masked = row[maskedAt];
     if (net <= 0 || masked === 'only' || !material.masonry) continue;
-    const { washes } = zones.get(row[zoneAt] as string) as ZoneSums;
-    const wash = washes[masked === 'yes' ? material.ceiling : FIRST] as Wash;
+    const zone = zones.get(row[zoneAt] as string) as ZoneSums;
     const slow = net * reached(row) * (material.texture === 'rough' ? rough : smooth);
     const residue = load(row) * effort(row);
     const suction = sorptivity(row, material);
-    const strip = wash.strips[(row[levelAt] || 0) as number] as number;
-    for (let of = 0; of <= wash.ceiling; of++) {
-      fill(of, suction, material.pressure, residue, strip);
-      wash.minutes[of] = (wash.minutes[of] as number) + face.all * slow;
+    const strip = zone.strips[(row[levelAt] || 0) as number] as number;
+    if (masked !== 'yes') {
+      const { minutes } = zone;
+      for (let of = 0; of <= zone.ceiling; of++) {
+        fill(of, suction, material.pressure, residue, strip);
+        minutes[of] = (minutes[of] as number) + face.all * slow;
+      }
+      continue;
+    }
+    const from = later.length;
+    for (let of = 0; of < CLASSES; of++) {
+      if (of <= zone.ceiling && of <= material.ceiling) {
+        fill(of, suction, material.pressure, residue, strip);
+        later.push(face.all >= 0 ? face.all * slow : Infinity);
+      } else later.push(Infinity);
+    }
+    const { laterMinutes } = zone;
+    for (let choice = 1; choice < laterMinutes.length; choice++) {
+      let best = Infinity;
+      for (let of = 0; of < CLASSES; of++) {
+        const minutes = later[from + of] as number;
+        if ((choice >> of) % 2 === 1 && minutes < best) best = minutes;
+      }
+      laterMinutes[choice] = (laterMinutes[choice] as number) + best;
     }
   }
 
   const chosen = factors.chosenClass ?? CLASSES;
-  for (const { washes } of zones.values()) {
-    for (const wash of washes) {
-      for (let of = 1; of <= wash.ceiling; of++) {
-        const [least = NaN, minutes = NaN] = [wash.minutes[wash.class], wash.minutes[of]];
-        if (Number.isNaN(least) || minutes < least * (1 - GUARD)) wash.class = of;
-      }
-      if (chosen < CLASSES) wash.class = Math.min(chosen, wash.ceiling);
+  const setup = (value('setup.zone') * 60 * share) / (1 + value('reclean.share'));
+  for (const zone of zones.values()) {
+    for (let of = 1; of <= zone.ceiling; of++) {
+      const [least = NaN, minutes = NaN] = [zone.minutes[zone.class], zone.minutes[of]];
+      if (Number.isNaN(least) || minutes < least * (1 - GUARD)) zone.class = of;
+    }
+    if (chosen < CLASSES) zone.class = Math.min(chosen, zone.ceiling);
+    let least = Infinity;
+    for (const choice of CHOICES) {
+      const minutes = (zone.laterMinutes[choice] as number) + cleanersOf(choice) * setup;
+      if (minutes < least * (1 - GUARD)) [least, zone.chosen] = [minutes, choice];
     }
   }
+  let nextLater = 0;
+  const laterClass = ({ ceiling, chosen: choice }: ZoneSums, material: MaterialInForce): number => {
+    const from = nextLater;
+    nextLater += CLASSES;
+    if (chosen < CLASSES) return Math.min(chosen, ceiling, material.ceiling);
+    let [best, least] = [0, Infinity];
+    for (let of = 0; of < CLASSES; of++) {
+      const minutes = later[from + of] as number;
+      if ((choice >> of) % 2 === 1 && minutes < least * (1 - GUARD)) [best, least] = [of, minutes];
+    }
+    return best;
+  };
 
   const lap = value('mask.lap');
   const fixtureFilm = value('fixture.film');
@@ -259,7 +295,7 @@ export function bareLoop(
   const higherMove = value('access.move') - groundMove;
   const puttingUp = value('scaffold') === 1;
   const lowScaffold = value('scaffold.low');
-  const [scaffoldLow, scaffoldHigh] = [value('rate.scaffold.low') / 60, value('rate.scaffold.high') / 60];
+  const [scaffoldLow, scaffoldHigh] = [value('rate.scaffold.low'), value('rate.scaffold.high')];
   const isScaffold = (row: readonly unknown[]): boolean =>
     row[accessAt] === 'scaffold' || (row[accessAt] === '' && factors.choice('access.kind') === 'scaffold');
 
@@ -269,6 +305,7 @@ export function bareLoop(
     const material = materials.get(row[materialAt] as string) as MaterialInForce;
     const masked = row[maskedAt];
     const isCovered = masked === 'yes' || masked === 'only';
+    const isLater = masked === 'yes' && material.masonry;
     const gross = (row[areaAt] as number) * squareFoot;
     const openings = (row[openingsAt] as number) * squareFoot;
     const net = gross - openings;
@@ -280,8 +317,8 @@ export function bareLoop(
     let fixtures = row[fixturesAt] as number;
     if (isCovered) {
       surface = gross;
-      edge = stated > 0 ? 2 * (gross / stated + stated) : 4 * Math.sqrt(gross);
-      fixtures = 0;
+      if (!isLater) edge = fixtures = 0;
+      edge += stated > 0 ? 2 * (gross / stated + stated) : 4 * Math.sqrt(gross);
     }
     const lapped = surface + edge * lap;
     const masking = lapped + fixtures * fixtureFilm;
@@ -307,10 +344,13 @@ export function bareLoop(
       zone.rinse += rinsePerArea * net;
       continue;
     }
-    const wash = zone.washes[masked === 'yes' ? material.ceiling : FIRST] as Wash;
-    const { class: of } = wash;
+    let of = zone.class;
+    if (isLater) {
+      of = laterClass(zone, material);
+      zone.used |= 1 << of;
+    }
     const hardness = effort(row);
-    const strip = wash.strips[level] as number;
+    const strip = zone.strips[level] as number;
     fill(of, sorptivity(row, material), material.pressure, load(row) * hardness, strip);
     const { passes } = face;
     zone.washedArea += net;
@@ -424,6 +464,13 @@ function faceFiller(
   };
 }
 
+/** How many cleaners a choice is of. */
+function cleanersOf(choice: number): number {
+  let count = 0;
+  for (let of = 0; of < CLASSES; of++) count += (choice >> of) % 2;
+  return count;
+}
+
 function minutesToDry({ value }: FactorsInForce): number {
   const rising = (temperature: number): number => Math.max(0, temperature + 18) ** 2.5;
   const evaporation =
@@ -454,13 +501,11 @@ function jobTotals(
       zone.wettingBelow) /
     hour;
   const zoneSetup = (zone: ZoneSums): number =>
-    value('setup.zone') * zone.washes.filter(({ rows }) => rows > 0).length;
+    value('setup.zone') * (cleanersOf(zone.used) + (zone.bareRows > 0 ? 1 : 0));
   const own = new Map<string, number>();
   for (const [name, zone] of zones) {
-    const others =
-      (zone.scrape + zone.mask + zone.unmask + zone.glass + zone.moving + zone.scaffold + zone.brushing) /
-      hour;
-    own.set(name, others + washHoursOf(zone) * (1 + again) + zoneSetup(zone));
+    const others = (zone.scrape + zone.mask + zone.unmask + zone.glass + zone.moving + zone.brushing) / hour;
+    own.set(name, others + zone.scaffold + washHoursOf(zone) * (1 + again) + zoneSetup(zone));
   }
   const allOwn = [...own.values()].reduce((sum, hours) => sum + hours, 0);
   const ofJob = {
@@ -516,7 +561,7 @@ function jobTotals(
     price += profit;
     jobPrice += price;
     totals.set(name, {
-      Class: (zone.washes[FIRST] as Wash).class,
+      Class: zone.class,
       'Washed area': shown(zone.washedArea, 'area'),
       Water: shown(water, 'volume'),
       'Pre-wet water': shown(zone.preWet, 'volume'),
@@ -549,7 +594,7 @@ function jobTotals(
       'Unmask hours': zone.unmask / hour,
       'Glass hours': zone.glass / hour,
       'Move hours': zone.moving / hour,
-      'Scaffold hours': zone.scaffold / hour,
+      'Scaffold hours': zone.scaffold,
       'Brush hours': zone.brushing / hour,
       'Re-clean hours': washHoursOf(zone) * again,
       'Zone set-up hours': zoneSetup(zone),

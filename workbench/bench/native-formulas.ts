@@ -9,14 +9,16 @@ import type { CellValue } from '../xlsx/cell-value';
 import type { ZoneTotals } from './bare-loop';
 
 // The model as an estimator would build it in a spreadsheet without functions of their own: a formula a row and
-// quantity, a line a wash (the bare rows of a zone, and its masked masonry of each ceiling), sums a zone, and factors,
-// constants and materials in cells. US units throughout. In a formula a heading in brackets stands for the cell of its
+// quantity, a line a zone with each set of cleaners for its masked masonry, and factors, constants and materials in cells. US units throughout. In a formula a heading in brackets stands for the cell of its
 // own line, and `Sheet[Heading]` for a whole column, or `Sheet[From:To]` for columns side by side.
 
 type Formulas = Readonly<Record<string, string>>;
 
 const LEVELS = [1, 2, 3, 4];
 const CLASSES = [0, 1, 2, 3] as const;
+// Few cleaners first, then gentle ones.
+const SETS = ['0', '1', '2', '3', '01', '02', '12', '03', '13', '23', '012', '013', '023', '123', '0123'];
+const ALL_SETS = `[Set ${SETS[0] ?? ''}]:[Set ${SETS.at(-1) ?? ''}]`;
 const NEVER = '1E+99';
 const GUARD = '(1-1E-9)';
 
@@ -41,9 +43,9 @@ const byAccess = accessKinds.reduce(
   (rest, kind) => `IF([Reached]="${kind}",${f(`access.factor.${kind}`)},${rest})`,
   '1',
 );
-const ofWash = (heading: string): string => `INDEX(Washes[${heading}],[Wash line])`;
+const ofZone = (heading: string): string => `INDEX(Zones[${heading}],[Zone line])`;
 const ofLevel = (heading: string): string =>
-  `INDEX(Washes[${heading} 0:${heading} 4],[Wash line],IF([Level]="",0,[Level])+1)`;
+  `INDEX(Zones[${heading} 0:${heading} 4],[Zone line],IF([Level]="",0,[Level])+1)`;
 const byClass = (of: (cleanerClass: (typeof CLASSES)[number]) => string): string =>
   `CHOOSE([Class]+1,${CLASSES.map(of).join(',')})`;
 const picked = (heading: string): string => byClass((of) => `[${heading} ${of}]`);
@@ -67,7 +69,7 @@ function atClass(of: (typeof CLASSES)[number]): Formulas {
     ...(of === 0 ? rinsed : cleaned),
     [`Wetted ${of}`]: `(${steps}+MAX(0,${prewet}-${free})/${TEAM})/${f('below.interval')}*[Strip]`,
     [`Time ${of}`]: `${steps}+MAX(0,${prewet}+[Wetted ${of}]/${f('rate.below')}-${free})/${TEAM}`,
-    [`Minutes ${of}`]: `IF([Passes ${of}]>${f('cleaner.mostApplications')},${NEVER},[Time ${of}]*[Washed area]*[Slowed])`,
+    [`Minutes ${of}`]: `IF(OR(${of}>[Limit],[Passes ${of}]>${f('cleaner.mostApplications')}),${NEVER},[Time ${of}]*[Washed area]*[Slowed])`,
   };
 }
 
@@ -85,8 +87,10 @@ const rowFormulas: Formulas = {
   Covered: 'IF(OR([Masked]="only",[Masked]="yes"),1,0)',
   Net: 'IF([Out]=1,0,[Area]-[Openings])',
   'Washed area': '[Net]*[Masonry]',
-  Wash: '[Zone]&"|"&IF(AND([Covered]=1,[Out]=0),[Ceiling],"first")',
-  'Wash line': 'MATCH([Wash],Washes[Key],0)',
+  First: 'IF(AND([Covered]=0,[Net]>0),1,0)',
+  Later: 'IF(AND([Masked]="yes",[Washed area]>0),1,0)',
+  'Zone line': 'MATCH([Zone],Zones[Name],0)',
+  Limit: `MIN([Ceiling],${ofZone('Limit')})`,
   'Row height': `IF([Height]="",${f('access.lift')},[Height])`,
   Foot: ofLevel('Foot'),
   Strip: ofLevel('Strip'),
@@ -104,7 +108,14 @@ const rowFormulas: Formulas = {
   Wettings: `MIN(${f('prewet.mostPasses')},MAX(${f('prewet.leastPasses')},ROUNDUP([Wet before]/${f('prewet.passContact')}-1E-9,0)))`,
   'Pre-wet': `[Wettings]/${f('rate.wet')}`,
   ...Object.assign({}, ...CLASSES.map(atClass)),
-  Class: ofWash('Class'),
+  ...Object.fromEntries(
+    SETS.map((set) => [
+      `Set ${set}`,
+      `IF([Later]=1,MIN(${set.replace(/./g, ',[Minutes $&]').slice(1)}),0)`,
+    ]),
+  ),
+  'Least later': `INDEX(${ALL_SETS},${ofZone('Best set')})`,
+  Class: `IF([Later]=1,IF([Minutes 0]=[Least later],0,IF([Minutes 1]=[Least later],1,IF([Minutes 2]=[Least later],2,3))),${ofZone('Class')})`,
   Cleaned: 'IF(AND([Masonry]=1,[Class]>0),1,0)',
   Passes: `IF([Masonry]=1,${picked('Passes')},1)`,
   Time: `IF([Masonry]=1,${picked('Time')},[Rinse time])`,
@@ -123,12 +134,13 @@ const rowFormulas: Formulas = {
   'Scrape hours': `[Washed area]/${byResidue(f('rate.scrape.light'), f('rate.scrape.moderate'), f('rate.scrape.heavy'))}*[Effort]*[Slowed]/${f('working.share')}`,
   'Move hours': `[Net]/(${f('access.dropWidth')}*${f('access.lift')})*(${f('access.groundMove')}+(${f('access.move')}-${f('access.groundMove')})*MIN(1,MAX(0,[Foot]+[Row height]-${f('access.ground')})/[Row height]))*${TEAM}/60/${f('working.share')}`,
   High: `MIN(1,MAX(0,[Foot]+[Row height]-${f('scaffold.low')})/[Row height])`,
-  'Scaffold hours': `IF([Reached]="scaffold",${f('scaffold')}*[Area]*((1-[High])/${f('rate.scaffold.low')}+[High]/${f('rate.scaffold.high')})/${f('working.share')},0)`,
+  'Scaffold hours': `IF([Reached]="scaffold",${f('scaffold')}*[Area]*((1-[High])/${f('rate.scaffold.low')}+[High]/${f('rate.scaffold.high')}),0)`,
   'Brush hours': `IF([Brushed]="priced",[Washed area]/${f('rate.brush')}/${f('working.share')},0)`,
   'Glass hours': `IF([Masked]="only",0,IF(${ofMaterial('Glass')}=1,[Area],[Openings]))/${f('rate.glass')}/${f('working.share')}`,
+  Shown: 'MAX([Later],1-[Covered])',
   Perimeter:
-    'IF([Covered]=1,IF([Height]="",4*SQRT([Area]),2*([Area]/[Height]+[Height])),IF([Opening perimeter]="",4*SQRT([Openings]),[Opening perimeter]))',
-  'To cover': 'IF([Covered]=1,0,[Fixtures])',
+    '[Covered]*IF([Height]="",4*SQRT([Area]),2*([Area]/[Height]+[Height]))+[Shown]*IF([Opening perimeter]="",4*SQRT([Openings]),[Opening perimeter])',
+  'To cover': '[Shown]*[Fixtures]',
   Lapped: `IF([Covered]=1,[Area],[Openings])+[Perimeter]*${f('mask.lap')}`,
   Masking: `[Lapped]+[To cover]*${f('fixture.film')}`,
   'Film to buy': `[Masking]*(1+${f('film.waste')})`,
@@ -165,21 +177,21 @@ const jobFormulas: readonly string[] = [
   `MAX(0,${f('price.minimum')}-SUM(Zones[Before minimum]))`,
 ];
 
-const least = (of: number): string =>
-  `IF(OR(${of}>[Limit],[Minutes ${of}]>=[Least ${of - 1}]*${GUARD}),[Least ${of - 1}],[Minutes ${of}])`;
 const below = (level: number, of: (level: number) => string): string =>
   LEVELS.filter((next) => level > 0 && next > level)
     .map(of)
     .join('+') || '0';
 
-/** What is worked out for each wash, behind its key, its zone and the ceiling of its own rows. */
-const washFormulas: Formulas = {
-  Used: 'IF(COUNTIFS(Walls[Wash],[Key],Walls[Net],">0")>0,1,0)',
-  Limit: 'MIN([Own],MINIFS(Walls[Ceiling],Walls[Wash],[Zone]&"|first",Walls[Net],">0"))',
+const least = (of: number): string =>
+  `IF([Minutes ${of}]>=[Least ${of - 1}]*${GUARD},[Least ${of - 1}],[Minutes ${of}])`;
+
+/** How a zone stands, and what its rows are washed with. */
+const decisionFormulas: Formulas = {
+  Limit: 'MINIFS(Walls[Ceiling],Walls[Zone],[Name],Walls[First],1)',
   ...Object.fromEntries(
     LEVELS.flatMap((level) => [
-      [`Height ${level}`, `MAXIFS(Walls[Row height],Walls[Zone],[Zone],Walls[Level],${level})`],
-      [`Bare ${level}`, `SUMIFS(Walls[Washed area],Walls[Wash],[Key],Walls[Level],${level})`],
+      [`Height ${level}`, `MAXIFS(Walls[Row height],Walls[Zone],[Name],Walls[Level],${level})`],
+      [`Masonry ${level}`, `SUMIFS(Walls[Washed area],Walls[Zone],[Name],Walls[Level],${level})`],
     ]),
   ),
   ...Object.fromEntries(
@@ -188,17 +200,24 @@ const washFormulas: Formulas = {
   ...Object.fromEntries(
     [0, ...LEVELS].map((level) => [
       `Strip ${level}`,
-      below(level, (of) => `MIN(${f('access.dropWidth')}*[Height ${of}],[Bare ${of}])`),
+      below(level, (of) => `MIN(${f('access.dropWidth')}*[Height ${of}],[Masonry ${of}])`),
     ]),
   ),
   ...Object.fromEntries(
-    CLASSES.map((of) => [`Minutes ${of}`, `SUMIFS(Walls[Minutes ${of}],Walls[Wash],[Key])`]),
+    CLASSES.map((of) => [`Minutes ${of}`, `SUMIFS(Walls[Minutes ${of}],Walls[Zone],[Name],Walls[First],1)`]),
   ),
   'Least 0': '[Minutes 0]',
   'Least 1': least(1),
   'Least 2': least(2),
   'Least 3': least(3),
   Class: 'IF([Least 3]<[Least 2],3,IF([Least 2]<[Least 1],2,IF([Least 1]<[Least 0],1,0)))',
+  ...Object.fromEntries(
+    SETS.map((set) => [
+      `Set ${set}`,
+      `SUMIFS(Walls[Set ${set}],Walls[Zone],[Name])+${set.length}*${f('setup.zone')}*${HOUR}/(1+${f('reclean.share')})`,
+    ]),
+  ),
+  'Best set': `MATCH(MIN(${ALL_SETS}),${ALL_SETS},0)`,
 };
 
 const summed = (...headings: string[]): Formulas =>
@@ -217,12 +236,14 @@ const directHeadings = [
 
 /** What is worked out for each zone, from column B on. */
 const zoneFormulas: Formulas = {
-  Class: 'INDEX(Washes[Class],MATCH([Name]&"|first",Washes[Key],0))',
+  ...decisionFormulas,
   ...summed('Washed area', 'Water', 'Pre-wet water', 'Water below', 'Mist water', 'Mix water', 'Rinse water'),
   ...summed('Re-clean water', 'Water taken up', 'Mixed cleaner', 'Concentrate', 'Runoff', 'Neutralizer'),
   ...summed('Sodium bicarbonate', 'Soda ash', 'Masking', 'Film to buy', 'Tape', 'Cleaner price'),
   ...summed(...ownHeadings.filter((heading) => heading !== 'Zone set-up hours')),
-  'Zone set-up hours': `SUMIFS(Washes[Used],Washes[Zone],[Name])*${f('setup.zone')}`,
+  'Zone set-up hours': `(${['Walls[First],1', ...CLASSES.map((of) => `Walls[Later],1,Walls[Class],${of}`)]
+    .map((rows) => `IF(COUNTIFS(Walls[Zone],[Name],${rows})>0,1,0)`)
+    .join('+')})*${f('setup.zone')}`,
   'Own hours': plus(ownHeadings),
   Part: '[Own hours]/SUM(Zones[Own hours])',
   'Sample hours': ofJob('Job!$B$4'),
@@ -271,22 +292,17 @@ export async function nativeFormulas(
 ): Promise<NativeResult> {
   const [header = [], ...rows] = walls as CellValue[][];
   const names = [...new Set(rows.map((row) => row[header.indexOf('Zone')] as string))];
-  const washes = names.flatMap((name) =>
-    (['first', 3, 2, 1, 0] as const).map((own) => [`${name}|${own}`, name, own === 'first' ? 3 : own]),
-  );
   const headings: Readonly<Record<string, readonly string[]>> = {
     Walls: [...header.map(String), ...Object.keys(rowFormulas)],
-    Washes: ['Key', 'Zone', 'Own', ...Object.keys(washFormulas)],
     Zones: ['Name', ...Object.keys(zoneFormulas)],
   };
   const last: Readonly<Record<string, number>> = {
     Walls: walls.length,
-    Washes: washes.length + 1,
     Zones: names.length + 1,
   };
   const filled = (formula: string, sheet: string, row: number): string =>
     formula
-      .replace(/(Walls|Washes|Zones)\[([^\]:]+):?([^\]]*)\]/g, (_, of: string, from: string, to: string) => {
+      .replace(/(Walls|Zones)\[([^\]:]+):?([^\]]*)\]/g, (_, of: string, from: string, to: string) => {
         const letters = (heading: string): string => columnLetters(headings[of]?.indexOf(heading) ?? NaN);
         return `${of}!$${letters(from)}$2:$${letters(to || from)}$${last[of] ?? NaN}`;
       })
@@ -310,7 +326,6 @@ export async function nativeFormulas(
         line('Walls', index + 1, [...row, ''].slice(0, header.length), rowFormulas),
       ),
     },
-    { name: 'Washes', cells: washes.flatMap((of, index) => line('Washes', index + 1, of, washFormulas)) },
     { name: 'Zones', cells: names.flatMap((name, index) => line('Zones', index + 1, [name], zoneFormulas)) },
     {
       name: 'Job',

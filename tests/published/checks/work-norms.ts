@@ -175,7 +175,7 @@ export const cdhuTasks: SourceChecks = {
       mark: 'published',
       relation: 'at least',
       within: 0.005,
-      because: `${breaks}, and our rates are rounded to whole ft2`,
+      because: 'our rates are rounded down to whole ft2',
       ours: () => {
         const wall = { ...brick, Height: height, Access: 'scaffold' };
         const all = part('scaffold', wall, [['scaffold', 'yes']]);
