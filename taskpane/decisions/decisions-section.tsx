@@ -30,7 +30,7 @@ export function DecisionsSection(props: PanelProps) {
     <section class="decisions" aria-label="Decisions">
       {state.is === 'reading' && <p>Reading the walls…</p>}
       {state.is === 'failed' && <p class="notice">The walls cannot be read. {state.message}</p>}
-      {state.is === 'ready' && part('Mask or govern', <Ladder job={state.job} />)}
+      {state.is === 'ready' && part('Mask or govern', <Ladder {...props} job={state.job} />)}
       {part('Baseline and changes', <Baseline {...props} />)}
       {state.is === 'ready' && part('Ranges', <Ranges {...props} factors={state.job.factors} />)}
     </section>
