@@ -139,14 +139,26 @@ export class OfficeWorkbook implements WorkbookPort {
     });
   }
 
-  write(blocks: readonly Block[]): Promise<void> {
-    return Excel.run(async (context) => {
+  async write(blocks: readonly Block[]): Promise<void> {
+    await Excel.run(async (context) => {
       const sheets = await worksheetsOf(context, blocks);
       for (const block of blocks) {
         const worksheet = sheets.get(block.sheet) ?? context.workbook.worksheets.add(block.sheet);
         sheets.set(block.sheet, worksheet);
         writeBlock(worksheet, block);
       }
+      await context.sync();
+    });
+    for (const { sheet, onePage } of blocks) if (onePage === true) await this.printOnOnePage(sheet);
+  }
+
+  addRows(name: string, rows: readonly (readonly CellContent[])[]): Promise<void> {
+    return Excel.run(async (context) => {
+      const table = context.workbook.tables.getItemOrNullObject(name);
+      table.load('isNullObject');
+      await context.sync();
+      if (table.isNullObject) throw new Error(`There is no table ${name} in this workbook.`);
+      table.rows.add(undefined, hostRows(rows));
       await context.sync();
     });
   }
@@ -244,6 +256,20 @@ export class OfficeWorkbook implements WorkbookPort {
       }
       throw new Error('The workbook is still calculating.');
     });
+  }
+
+  /** In a batch of its own: an older host cannot, and what is written stays. */
+  private async printOnOnePage(sheet: string): Promise<void> {
+    try {
+      await Excel.run(async (context) => {
+        const { pageLayout } = context.workbook.worksheets.getItem(sheet);
+        pageLayout.orientation = Excel.PageOrientation.landscape;
+        pageLayout.zoom = { horizontalFitToPages: 1, verticalFitToPages: 1 };
+        await context.sync();
+      });
+    } catch {
+      // The user sets the page in the host's own print dialog then.
+    }
   }
 
   /** The cells in use of every sheet, cut into rows that are read at once. */
