@@ -105,6 +105,13 @@ export const libraryUs: Job = {
     ['price.overhead', 11, 'demo mark-up, %'],
     ['price.profit', 9, 'demo mark-up, %'],
   ],
+  alternates: [
+    ['Plinth covered with the brick washed first', 'LS-11 plinth, bays 1-4', 'Masked', 'yes'],
+    ['Plinth covered with the brick washed first', 'LS-12 plinth, bays 5-8', 'Masked', 'yes'],
+    ['Type O mortar in the yard', 'Plant yard', 'Mortar', 'O'],
+    ['West tower band as it was drawn', 'ST-03 west tower, middle band', 'Material', 'Dark clay brick'],
+    ['Larger nozzle', '', 'nozzle.number', 25],
+  ],
   traced: 'Stair towers',
   before: [
     {

@@ -60,6 +60,14 @@ export interface Swap {
   readonly former: string;
 }
 
+/** A cell that an alternate of the bid sets. */
+export type AlternateCell = readonly [
+  alternate: string,
+  wall: string,
+  column: string,
+  value: string | number,
+];
+
 /** A job to make a bid workbook of. */
 export interface Job {
   readonly file: string;
@@ -73,6 +81,7 @@ export interface Job {
   readonly walls: readonly WallLine[];
   readonly swap: Swap;
   readonly factors: readonly FactorLine[];
+  readonly alternates: readonly AlternateCell[];
   /** The zone whose labor-hours the workbook traces. */
   readonly traced: string;
   readonly before: readonly PricedLine[];

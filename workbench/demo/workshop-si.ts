@@ -52,6 +52,12 @@ export const workshopSi: Job = {
     ['price.overhead', 12, 'demo mark-up, %'],
     ['price.profit', 7, 'demo mark-up, %'],
   ],
+  alternates: [
+    ['Type N mortar at the boiler house', 'Boiler house', 'Mortar', 'N'],
+    ['Hall brushed down daily', 'WH-03 hall, middle east', 'Brushed', 'yes'],
+    ['Hall brushed down daily', 'WH-04 hall, lower', 'Brushed', 'yes'],
+    ['Porch of glazed brick', 'OW-03 porch', 'Material', 'Glazed brick'],
+  ],
   traced: 'Boiler house',
   before: [
     { item: '10', description: 'Protection of paving and planting', quantity: 140, unit: 'm²', rate: 3.8 },
