@@ -246,7 +246,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     result: 'matrix',
     unit: 'text',
     rule: 'each alternate is applied to the base alone; the last line takes all that save together, the largest first',
-    example: '=WASH.ALTERNATES(Walls[#All],,,Factors[#All])',
+    example: '=WASH.ALTERNATES(Walls[#All],Alternates[#All],,Factors[#All])',
   },
   PROGRESS: {
     description:

@@ -2,14 +2,15 @@ import { useState } from 'preact/hooks';
 import type { PanelProps } from '../panel-props';
 import { Disclosure } from '../steps/disclosure';
 import { useJob } from '../use-job';
+import { Alternates } from './alternates';
 import { Baseline } from './baseline';
 import { Ladder } from './ladder';
 import { Ranges } from './ranges';
 
 /**
- * What the estimator decides on: what to mask, what changed since a baseline, how sure the price is.
+ * What the estimator decides on: what to mask, which alternates to offer, what changed since a baseline, how sure the price is.
  * @param props what it works on
- * @returns three parts, each under a heading that opens it
+ * @returns four parts, each under a heading that opens it
  */
 export function DecisionsSection(props: PanelProps) {
   const state = useJob(props.port, props.source);
@@ -30,7 +31,8 @@ export function DecisionsSection(props: PanelProps) {
     <section class="decisions" aria-label="Decisions">
       {state.is === 'reading' && <p>Reading the walls…</p>}
       {state.is === 'failed' && <p class="notice">The walls cannot be read. {state.message}</p>}
-      {state.is === 'ready' && part('Mask or govern', <Ladder job={state.job} />)}
+      {state.is === 'ready' && part('Mask or govern', <Ladder {...props} job={state.job} />)}
+      {state.is === 'ready' && part('Alternates', <Alternates {...props} job={state.job} />)}
       {part('Baseline and changes', <Baseline {...props} />)}
       {state.is === 'ready' && part('Ranges', <Ranges {...props} factors={state.job.factors} />)}
     </section>

@@ -3,7 +3,9 @@ import { maskOptions, type MaskOption } from '../../src/estimate/options';
 import { isPriced } from '../../src/estimate/price';
 import { className } from '../../src/rules/cleaner-classes';
 import type { FactorsInForce } from '../../src/rules/read-factors';
+import type { PanelProps } from '../panel-props';
 import type { Job } from '../use-job';
+import { ApplyLine } from './apply-line';
 import { ladderOutcome, laterInWords, rungCondition, rungMark, rungName } from './ladder-words';
 import { costText, quantityText } from './number-text';
 
@@ -14,9 +16,9 @@ const JOB = { money: 'Price of the job', laborHours: 'Labor-hours of the job' } 
  * What each class of cleaner takes in a zone, with what must be masked for it.
  * @param props what it works on
  * @param props.job the estimate
- * @returns the choice of zone, the ladder as a picture, and as a table
+ * @returns the choice of zone, the ladder as a picture and as a table, and what applies a line of it
  */
-export function Ladder({ job: { zones, factors } }: { job: Job }) {
+export function Ladder({ job: { zones, factors }, ...props }: PanelProps & { job: Job }) {
   const id = useId();
   const [chosen, choose] = useState('');
   const zone = zones.find(({ zone: { name } }) => name === chosen) ?? zones[0];
@@ -53,6 +55,13 @@ export function Ladder({ job: { zones, factors } }: { job: Job }) {
         <Rungs options={options} factors={factors} />
         <LadderTable options={options} factors={factors} zone={zone.zone.name} />
       </figure>
+      <ApplyLine
+        key={zone.zone.name}
+        {...props}
+        options={options}
+        rows={zone.zone.rows}
+        zone={zone.zone.name}
+      />
     </>
   );
 }

@@ -44,3 +44,17 @@ export function differenceText(value: number, kind: Kind, system: System): strin
   if (isNothing) return NO_CHANGE;
   return `${value < 0 ? '−' : '+'}${quantityText(Math.abs(value), kind, system)}`;
 }
+
+/**
+ * What an alternate adds or deducts, with its sign and the word for it.
+ * @param value the amount; negative for a deduct, NaN where there is none
+ * @param kind a price or labor-hours
+ * @returns for example `deduct −1,234.50`
+ */
+export function addedText(value: number, kind: 'money' | 'laborHours'): string {
+  if (Number.isNaN(value)) return NO_VALUE;
+  const isNothing = kind === 'money' ? bidPrice(value) === 0 : Math.abs(value) < NOTHING;
+  if (isNothing) return NO_CHANGE;
+  const unit = kind === 'money' ? '' : ' labor-hours';
+  return `${value < 0 ? 'deduct −' : 'add +'}${costText(Math.abs(value), kind)}${unit}`;
+}

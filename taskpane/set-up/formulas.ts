@@ -7,6 +7,8 @@ export interface Asked {
   readonly zone?: string;
   readonly part?: string;
   readonly quantity?: string;
+  /** The table of alternates. */
+  readonly alternates?: string;
 }
 
 /**

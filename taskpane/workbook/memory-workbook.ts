@@ -23,7 +23,7 @@ interface StoredCell {
 interface StoredTable {
   readonly name: string;
   readonly sheet: string;
-  readonly area: Area;
+  area: Area;
 }
 
 /** What a memory workbook is made of. */
@@ -199,6 +199,15 @@ export class MemoryWorkbook implements WorkbookPort {
     }
     for (const listener of this.listeners) listener();
     return Promise.resolve();
+  }
+
+  async addRows(name: string, rows: readonly (readonly CellContent[])[]): Promise<void> {
+    const table = this.tableList.find((each) => each.name.toLowerCase() === name.toLowerCase());
+    if (!table) throw new Error(`There is no table ${name}.`);
+    const { area, sheet } = table;
+    const address = cellAddress(area.bottom + 1, area.left);
+    table.area = { ...area, bottom: area.bottom + rows.length };
+    await this.write([{ sheet, address, rows }]);
   }
 
   async *scan(progress: Progress, signal: AbortSignal): AsyncIterable<ScannedBlock> {

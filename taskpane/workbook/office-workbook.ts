@@ -175,6 +175,7 @@ export class OfficeWorkbook implements WorkbookPort {
         for (const block of blocks) setLooks(context.workbook.worksheets.getItem(block.sheet), block);
         await context.sync();
       });
+      for (const { sheet, onePage } of blocks) if (onePage === true) await this.printOnOnePage(sheet);
       return [];
     } catch (error) {
       const reason = messageOf(error, 'the reason is not known');
@@ -196,6 +197,17 @@ export class OfficeWorkbook implements WorkbookPort {
         const filled = spill && !spill.isNullObject ? spill : cell;
         filled.copyFrom(filled, Excel.RangeCopyType.values);
       }
+      await context.sync();
+    });
+  }
+
+  addRows(name: string, rows: readonly (readonly CellContent[])[]): Promise<void> {
+    return this.run(async (context) => {
+      const table = context.workbook.tables.getItemOrNullObject(name);
+      table.load('isNullObject');
+      await context.sync();
+      if (table.isNullObject) throw new Error(`There is no table ${name} in this workbook.`);
+      table.rows.add(undefined, hostRows(rows));
       await context.sync();
     });
   }
@@ -334,6 +346,20 @@ export class OfficeWorkbook implements WorkbookPort {
       );
     }
     return left;
+  }
+
+  /** In a batch of its own: an older host cannot, and what is written stays. */
+  private async printOnOnePage(sheet: string): Promise<void> {
+    try {
+      await this.run(async (context) => {
+        const { pageLayout } = context.workbook.worksheets.getItem(sheet);
+        pageLayout.orientation = Excel.PageOrientation.landscape;
+        pageLayout.zoom = { horizontalFitToPages: 1, verticalFitToPages: 1 };
+        await context.sync();
+      });
+    } catch {
+      // The user sets the page in the host's own print dialog then.
+    }
   }
 
   /** The cells in use of every sheet, cut into rows that are read at once. */

@@ -38,6 +38,8 @@ export interface Block {
   readonly heading?: boolean;
   /** Widths of the columns in characters; their text is wrapped. Without them a column fits its content. */
   readonly widths?: readonly number[];
+  /** Whether its sheet prints on one page, held sideways, where the host can set that. */
+  readonly onePage?: boolean;
   /** Number formats of cells of the sheet, by address; also of cells that a formula will fill. */
   readonly formats?: Readonly<Record<string, string>>;
 }
@@ -78,6 +80,8 @@ export interface WorkbookPort {
   write(blocks: readonly Block[]): Promise<readonly string[]>;
   /** Puts the values of formulas, spills and all, in the place of the formulas. */
   makePlain(places: readonly Place[]): Promise<void>;
+  /** Adds rows to the end of a table, which then holds them; rejects where the table is not there. */
+  addRows(table: string, rows: readonly (readonly CellContent[])[]): Promise<void>;
   /** Every cell in use, rectangle by rectangle. Ends early, without an error, when the signal is aborted. */
   scan(progress: Progress, signal: AbortSignal): AsyncIterable<ScannedBlock>;
   goTo(place: Place): Promise<void>;

@@ -36,7 +36,7 @@ export const BID: PlainContents = {
     Factors: [
       ['Factor', 'Value'],
       ['units', 'US'],
-      ['crew', 3],
+      ['team.size', 3],
     ],
     Estimate: [
       ['Zone', 'Water', 'Crew-hours', 'Class'],

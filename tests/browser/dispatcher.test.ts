@@ -40,7 +40,11 @@ it('an error in a column of the user’s own harms nothing', async () => {
 });
 
 it.each([
-  ['factors', ['WATER', walls(100), null, [['crew', cellError('#REF!')]], null, null], 'the error #REF!'],
+  [
+    'factors',
+    ['WATER', walls(100), null, [['team.size', cellError('#REF!')]], null, null],
+    'the error #REF!',
+  ],
   ['a zone', ['WATER', walls(100), cellError('#N/A'), null, null, null], 'The zone cannot be the error #N/A'],
   ['headings', ['TAPE', walls(100), null, null, [['Area', cellError('#NAME?')]]], 'the error #NAME?'],
   ['a plain number', ['PATCH', cellError('#NUM!'), 8, 3, 5, null, null], 'the error #NUM!'],
@@ -59,7 +63,7 @@ it('an error inside a spilled result hides no neighbour', async () => {
   expect(line[heads.indexOf('Class')]).toMatchObject({
     type: 'Error',
     basicValue: '#N/A',
-    message: 'Nothing is washed here: every row is masked.',
+    message: 'Nothing bare is washed here: every row is masked or has no face beside its openings.',
   });
   expect(line[0]).toBe('Yard');
 });

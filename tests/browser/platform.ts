@@ -58,12 +58,10 @@ export class Dispatcher {
         'node_modules/@microsoft/office-js/dist/custom-functions-runtime.js',
       ),
       'functions.js': read('dist/functions.js'),
+      'functions-more.js': read('dist/functions-more.js'),
     };
     await page.route(`${ORIGIN}/**`, (route) => {
-      const name = route
-        .request()
-        .url()
-        .slice(ORIGIN.length + 1);
+      const name = new URL(route.request().url()).pathname.slice(1);
       const contentType = name.endsWith('.js') ? 'text/javascript' : 'text/html';
       return route.fulfill(name in served ? { contentType, body: served[name] ?? '' } : { status: 404 });
     });

@@ -119,6 +119,13 @@ export const libraryUs: Job = {
     [46182, null, 'LS-04 third floor sills', 'wash', 96, 2.5, 150, 0.03, null],
     [46183, null, 'LS-05 second floor, bays 1-4', 'wash', 940, 24, 1300, 0.25, null],
   ],
+  alternates: [
+    ['Plinth covered with the brick washed first', 'LS-11 plinth, bays 1-4', 'Masked', 'yes'],
+    ['Plinth covered with the brick washed first', 'LS-12 plinth, bays 5-8', 'Masked', 'yes'],
+    ['Type O mortar in the yard', 'Plant yard', 'Mortar', 'O'],
+    ['West tower band as it was drawn', 'ST-03 west tower, middle band', 'Material', 'Dark clay brick'],
+    ['Larger nozzle', '', 'nozzle.number', 25],
+  ],
   traced: 'Stair towers',
   before: [
     {

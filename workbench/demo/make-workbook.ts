@@ -7,6 +7,7 @@ import { writeKeptTexts } from '../page/files/write-kept-parts';
 import { openArchive, packArchive } from '../xlsx/archive';
 import { workbookPart } from '../xlsx/parts';
 import { addActuals } from './actuals-sheet';
+import { addAlternates } from './alternates-sheet';
 import { addBid } from './bid-sheet';
 import { addEstimate } from './estimate-sheet';
 import { addFactors } from './factors-sheet';
@@ -42,6 +43,8 @@ export async function makeWorkbook(job: Job, bundle: Bundle): Promise<Uint8Array
   addSpill(workbook, job, 'Options');
   addBaseline(workbook, job);
   addSpill(workbook, job, 'Changes');
+  addAlternates(workbook, job);
+  addSpill(workbook, job, 'Alternates');
   addSpill(workbook, job, 'Trace');
   addSpill(workbook, job, 'Checks');
   addSpill(workbook, job, 'Factors in force');

@@ -43,6 +43,11 @@ const SHEETS = {
     widths: [34, 11, 52, 26],
     numbers: { first: 5, last: 9, price: 9 },
   },
+  Alternates: {
+    formula: () => '_xldudf_WASH_ALTERNATES(Walls[#All],Alternates[#All],,Factors[#All])',
+    widths: [34, 46, 46, 46, 13, 13, 13, 13, 13, 13, 46],
+    numbers: { first: 5, last: 10, price: 9 },
+  },
   Trace: {
     formula: ({ traced }) => `_xldudf_WASH_TRACE("labor-hours",Walls[#All],"${traced}",Factors[#All])`,
     widths: [30, 60, 14, 22, 60, 60, 18, 32],

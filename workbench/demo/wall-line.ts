@@ -86,6 +86,14 @@ export interface Swap {
   readonly former: string;
 }
 
+/** A cell that an alternate of the bid sets. */
+export type AlternateCell = readonly [
+  alternate: string,
+  wall: string,
+  column: string,
+  value: string | number,
+];
+
 /** A job to make a bid workbook of. */
 export interface Job {
   readonly file: string;
@@ -100,6 +108,7 @@ export interface Job {
   readonly swap: Swap;
   readonly factors: readonly FactorLine[];
   readonly actuals: readonly ActualsLine[];
+  readonly alternates: readonly AlternateCell[];
   /** The zone whose labor-hours the workbook traces. */
   readonly traced: string;
   readonly before: readonly PricedLine[];

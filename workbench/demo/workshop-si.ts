@@ -66,6 +66,12 @@ export const workshopSi: Job = {
     [46177, null, 'WH-02 hall, middle west', 'scrub', 48, 4.2, null, null, null],
     [46177, null, 'WH-02 hall, middle west', 'rinse', 48, 1.9, 1200, null, null],
   ],
+  alternates: [
+    ['Type N mortar at the boiler house', 'Boiler house', 'Mortar', 'N'],
+    ['Hall brushed down daily', 'WH-03 hall, middle east', 'Brushed', 'yes'],
+    ['Hall brushed down daily', 'WH-04 hall, lower', 'Brushed', 'yes'],
+    ['Porch of glazed brick', 'OW-03 porch', 'Material', 'Glazed brick'],
+  ],
   traced: 'Boiler house',
   before: [
     { item: '10', description: 'Protection of paving and planting', quantity: 140, unit: 'm²', rate: 3.8 },

@@ -19,7 +19,7 @@ import type { Calculation } from './calculation';
 import type { Cells } from './cells';
 import type { PageBook } from './page-book';
 import { ROOM } from './room';
-import { addTable, tablesOf } from './tables';
+import { addTable, hasTotals, tablesOf } from './tables';
 
 const SCANNED_ROWS = 200;
 const PIXELS_A_CHARACTER = 8;
@@ -207,6 +207,20 @@ export class UniverWorkbook implements WorkbookPort {
 
   private rangeOf(sheet: FWorksheet, { top, left, bottom, right }: Area) {
     return sheet.getRange(top - 1, left - 1, bottom - top + 1, right - left + 1);
+  }
+
+  async addRows(name: string, rows: readonly (readonly CellContent[])[]): Promise<void> {
+    const { workbook } = this.book;
+    const table = workbook.getTableList().find((each) => each.name.toLowerCase() === name.toLowerCase());
+    const sheet = table && workbook.getSheetBySheetId(table.subUnitId);
+    if (!table || !sheet) throw new Error(`There is no table ${name} in this workbook.`);
+    if (hasTotals(table.id)) throw new Error(`The table ${name} ends with totals: add the rows yourself.`);
+    const { left, bottom } = areaOfRange(table.range);
+    const block = { sheet: sheet.getSheetName(), address: cellAddress(bottom + 1, left), rows };
+    const filled = await this.filledCells([block]);
+    if (filled.length > 0) throw new Error(`The cells below the table ${name} are filled.`);
+    await this.write([block]);
+    await sheet.setTableRange(table.id, { ...table.range, endRow: table.range.endRow + rows.length });
   }
 
   private async writeBlock(block: Block): Promise<void> {

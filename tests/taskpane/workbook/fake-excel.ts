@@ -6,7 +6,7 @@ type Members = Record<string, unknown>;
 interface FakeTable {
   name: string;
   readonly sheet: string;
-  readonly area: Area;
+  area: Area;
   readonly showHeaders: boolean;
   readonly showTotals: boolean;
 }
@@ -331,6 +331,15 @@ export class FakeExcel {
             });
           },
           getHeaderRowRange: () => range(table.sheet, { ...table.area, bottom: table.area.top }),
+          rows: {
+            add: (_: undefined, rows: Cell[][]) => {
+              later(() => {
+                const { bottom, left } = table.area;
+                this.fill(table.sheet, rows, cellAddress(bottom + 1, left));
+                table.area = { ...table.area, bottom: bottom + rows.length };
+              });
+            },
+          },
           worksheet: worksheet(table.sheet),
         },
       );

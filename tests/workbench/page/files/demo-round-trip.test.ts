@@ -28,7 +28,7 @@ describe.each([
     const { snapshot, spills, tables } = opened;
     const sheet = Object.values(snapshot.sheets).find(({ name }) => name === 'Estimate');
     expect(sheet?.cellData?.[3]?.[4]?.f).toBe('=WASH.WATER(Walls[#All],$A4,Factors[#All])');
-    expect(tables.map(({ name }) => name)).toEqual(['Walls', 'Factors', 'Baseline']);
+    expect(tables.map(({ name }) => name)).toEqual(['Walls', 'Factors', 'Baseline', 'Alternates', 'Actuals']);
     expect(tables[0]?.address).toBe(`A1:P${String(job.walls.length + 1)}`);
     const materials = Object.values(snapshot.sheets).find(({ name }) => name === 'Materials');
     expect(materials?.cellData?.[0]?.[0]?.f).toBe('=WASH.MATERIALS(Factors[#All])');
