@@ -18,7 +18,9 @@ beforeAll(async () => {
   const bundle = loadBundle(join(import.meta.dirname, '..', '..', 'dist'));
   const book = readBook(openArchive(await makeWorkbook(libraryUs, bundle)));
   // The tables that the examples name, and a sheet for each example, so that no spill is in the way of another.
-  const tables = book.sheets.filter(({ name }) => ['Walls', 'Baseline', 'Factors', 'Actuals', 'Asked for'].includes(name));
+  const tables = book.sheets.filter(({ name }) =>
+    ['Walls', 'Baseline', 'Factors', 'Actuals', 'Asked for'].includes(name),
+  );
   const examples = worksheetFunctions.map(({ name, example }): BookSheet => ({
     // Sheets are known whatever the case, and a table stands on one named like a function.
     name: `Example ${name}`,

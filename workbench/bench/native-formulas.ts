@@ -109,10 +109,7 @@ const rowFormulas: Formulas = {
   'Pre-wet': `[Wettings]/${f('rate.wet')}`,
   ...Object.assign({}, ...CLASSES.map(atClass)),
   ...Object.fromEntries(
-    SETS.map((set) => [
-      `Set ${set}`,
-      `IF([Later]=1,MIN(${set.replace(/./g, ',[Minutes $&]').slice(1)}),0)`,
-    ]),
+    SETS.map((set) => [`Set ${set}`, `IF([Later]=1,MIN(${set.replace(/./g, ',[Minutes $&]').slice(1)}),0)`]),
   ),
   'Least later': `INDEX(${ALL_SETS},${ofZone('Best set')})`,
   Class: `IF([Later]=1,IF([Minutes 0]=[Least later],0,IF([Minutes 1]=[Least later],1,IF([Minutes 2]=[Least later],2,3))),${ofZone('Class')})`,
