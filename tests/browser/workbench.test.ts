@@ -429,7 +429,7 @@ it('an estimator, a PM and a reviewer work on one workbook', async () => {
   expect(book.getWorksheet('Estimate')?.getCell('B3').value).toBe(400);
   const masking = book.getWorksheet('Estimate')?.getCell('B5');
   expect(masking?.formula).toBe('_xldudf_WASH_MASKING(Walls[#All],,Factors[#All])');
-  expect([masking?.numFmt, book.getWorksheet('Estimate')?.getCell('E13').numFmt]).toEqual([
+  expect([masking?.numFmt, book.getWorksheet('Estimate')?.getCell('E14').numFmt]).toEqual([
     '#,##0.00',
     '#,##0.00',
   ]);

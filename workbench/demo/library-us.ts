@@ -124,7 +124,7 @@ export const libraryUs: Job = {
     ['Plinth covered with the brick washed first', 'LS-12 plinth, bays 5-8', 'Masked', 'yes'],
     ['Type O mortar in the yard', 'Plant yard', 'Mortar', 'O'],
     ['West tower band as it was drawn', 'ST-03 west tower, middle band', 'Material', 'Dark clay brick'],
-    ['Larger nozzle', '', 'nozzle.number', 25],
+    ['Larger nozzle', null, 'nozzle.number', 25],
   ],
   traced: 'Stair towers',
   before: [

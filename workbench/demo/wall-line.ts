@@ -89,7 +89,7 @@ export interface Swap {
 /** A cell that an alternate of the bid sets. */
 export type AlternateCell = readonly [
   alternate: string,
-  wall: string,
+  wall: string | null,
   column: string,
   value: string | number,
 ];
