@@ -9,8 +9,6 @@ export type SquareMetres = Quantity<'m2'>;
 export type Metres = Quantity<'m'>;
 /** Volume in L. */
 export type Litres = Quantity<'L'>;
-/** Water or film on a face, L/m2. */
-export type LitresPerSquareMetre = Quantity<'L/m2'>;
 /** Time in min. */
 export type Minutes = Quantity<'min'>;
 /** Working time of persons, h times persons. */
@@ -40,12 +38,6 @@ export const metres = (value: number): Metres => value as Metres;
  * @returns the same number
  */
 export const litres = (value: number): Litres => value as Litres;
-/**
- * Marks a plain number as litres per square metre.
- * @param value volume on an area in L/m2
- * @returns the same number
- */
-export const litresPerSquareMetre = (value: number): LitresPerSquareMetre => value as LitresPerSquareMetre;
 /**
  * Marks a plain number as minutes.
  * @param value time in min

@@ -1,7 +1,7 @@
-import { spawn, type ChildProcess } from 'node:child_process';
+import type { ChildProcess } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { WorkbookPort } from '../../taskpane/workbook/port';
@@ -10,6 +10,7 @@ import { readBook } from '../../workbench/xlsx/read-book';
 import { readFileSync } from 'node:fs';
 import { rawArchive, WALLS } from '../workbench/raw-workbook';
 import { launchChromium } from './chromium';
+import { serveWorkbench } from './serve-workbench';
 
 // Workbooks of others on the page as `npm start` serves it, in a real browser.
 
@@ -20,22 +21,10 @@ let page: Page;
 const folder = mkdtempSync(join(tmpdir(), 'washdown-files-'));
 
 beforeAll(async () => {
-  command = spawn(
-    process.execPath,
-    [resolve('scripts/run-built.mjs'), 'workbench/serve/main.ts', '--no-open', '--port', '0'],
-    { stdio: ['ignore', 'pipe', 'inherit'], detached: true },
-  );
-  address = await new Promise((found, failed) => {
-    let text = '';
-    command.once('exit', (code) => {
-      failed(new Error(`The workbench ended with ${String(code)}: ${text}`));
-    });
-    command.stdout?.on('data', (data: Buffer) => {
-      text += data.toString();
-      const [printed] = /http:\S+/.exec(text) ?? [];
-      if (printed !== undefined) found(printed);
-    });
-  });
+  ({ command, address } = await serveWorkbench(
+    ['scripts/run-built.mjs', 'workbench/serve/main.ts', '--no-open', '--port', '0'],
+    { detached: true },
+  ));
   browser = await launchChromium();
 });
 afterAll(async () => {

@@ -1,4 +1,4 @@
-import { spawn, type ChildProcess } from 'node:child_process';
+import type { ChildProcess } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -12,6 +12,7 @@ import type { CellContent, WorkbookPort } from '../../taskpane/workbook/port';
 import type { PageBook } from '../../workbench/page/page-book';
 import { launchChromium, PATIENCE } from './chromium';
 import { SCREENS } from './pane';
+import { serveWorkbench } from './serve-workbench';
 
 // The page as `npm start` serves it: the built add-in in a spreadsheet, in a real browser.
 
@@ -28,20 +29,7 @@ const MS_A_DAY = 86_400_000;
 const folder = mkdtempSync(join(tmpdir(), 'washdown-workbench-'));
 
 beforeAll(async () => {
-  command = spawn(process.execPath, [resolve('scripts/run-command.mjs'), 'start', '--no-open'], {
-    stdio: ['ignore', 'pipe', 'inherit'],
-  });
-  address = await new Promise((found, failed) => {
-    let text = '';
-    command.once('exit', (code) => {
-      failed(new Error(`The workbench ended with ${String(code)}: ${text}`));
-    });
-    command.stdout?.on('data', (data: Buffer) => {
-      text += data.toString();
-      const [printed] = /http:\S+/.exec(text) ?? [];
-      if (printed !== undefined) found(printed);
-    });
-  });
+  ({ command, address } = await serveWorkbench(['scripts/run-command.mjs', 'start', '--no-open']));
   browser = await launchChromium();
 });
 afterAll(async () => {
