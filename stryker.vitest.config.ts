@@ -22,7 +22,7 @@ export default defineConfig({
     exclude: ['tests/properties/fuzz-ranges.test.ts', 'tests/review/audit/**'],
     testNamePattern:
       /^(?!.*(demo workbook|long zone|table of the docs|every number of the wall rows|rows are read once|from one to the next)).*$/,
-    setupFiles: ['tests/properties/one-seed.ts'],
+    setupFiles: ['tests/one-seed.ts'],
     env: { PROPERTY_RUNS: '25' },
     // The libraries are loaded once for all files.
     isolate: false,

@@ -17,6 +17,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
+          setupFiles: ['tests/one-seed.ts'],
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
           exclude: [IN_BROWSER],
         },

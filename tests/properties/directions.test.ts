@@ -61,7 +61,10 @@ describe('never costs more hours:', () => {
   ])('a greater %s', (id) => {
     let moved = 0;
     fc.assert(
-      fc.property(rows, ownFactors, times, (made, own, by) => {
+      fc.property(rows, ownFactors, times, (made, drawn, by) => {
+        // Drawn apart, the greatest patch hardly ever binds.
+        const own =
+          id === 'patch.most' ? withFactors(drawn, { [id]: valueOf(drawn, 'patch.least') * by }) : drawn;
         const slow = hours(made, own);
         const quick = hours(made, withFactors(own, { [id]: Math.min(valueOf(own, id) * by, mostOf(id)) }));
         expectNoMore(quick, slow, id);
