@@ -18,7 +18,7 @@ export const runFactors: Run = ([range]) => {
       : sources[factor.source].document;
     const value = factor.choices
       ? inForce.choice(factor.id)
-      : show(inForce.value(factor.id), factor.kind, system);
+      : asTyped(show(inForce.value(factor.id), factor.kind, system), factor.kind);
     return [
       factor.id,
       factor.unset && !own ? '' : value,
@@ -67,6 +67,11 @@ export const runFactors: Run = ([range]) => {
     ...lines,
   ];
 };
+
+/** A percent between 0 and 1 is a text, so that it is read as such where the spill is a range of factors. */
+function asTyped(value: number, kind: Factor['kind']): number | string {
+  return kind === 'percent' && value > 0 && value < 1 ? `${String(Number(value.toPrecision(15)))}%` : value;
+}
 
 /** Spills the materials in force. */
 export const runMaterials: Run = ([range]) => {

@@ -10,9 +10,10 @@ import {
   UNBUFFERED_ACID_ANSWER,
   type CleanerClass,
 } from './cleaner-classes';
-import { numberOf, readFactorValue, type Accepted } from './factor-value';
+import { readFactorValue, type Accepted } from './factor-value';
 import { factors, formerIds, otherSpellings, type Factor, type FactorId } from './factors';
 import { materials, type Material } from './materials';
+import { numberOf } from './number-of';
 
 /** The factors of one calculation: starting values with the user's own on top. */
 export interface FactorsInForce {
