@@ -15,10 +15,10 @@ const own = {
   zone: { name: columns.zone.name, needed: false },
   wall: { name: columns.wall.name, needed: false },
   task: { name: 'Task', needed: true },
-  area: { name: columns.area.name, needed: false },
-  hours: { name: 'Hours', needed: true },
-  water: { name: 'Water', needed: false },
-  cleaner: { name: 'Cleaner', needed: false },
+  area: { name: columns.area.name, needed: false, kind: 'area' },
+  hours: { name: 'Hours', needed: true, kind: 'laborHours' },
+  water: { name: 'Water', needed: false, kind: 'volume' },
+  cleaner: { name: 'Cleaner', needed: false, kind: 'volume' },
   note: { name: 'Note', needed: false },
 } as const;
 type Id = keyof typeof own;
@@ -63,7 +63,7 @@ export function readActuals(
     throw badInput('The actuals must be a range whose first row is its headings.');
   }
   const [header = [], ...lines] = range as unknown[][];
-  const places = placesIn(table, header, headings);
+  const places = placesIn(table, header, system, headings);
   const reader = new EntryReader(zones, system);
   lines.forEach((cells, index) => {
     reader.take(index + 2, (id) => {

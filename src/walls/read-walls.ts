@@ -92,7 +92,7 @@ function readRows(
   takeRow?: (kind: KindOfRows, own: OwnOfRow) => void,
 ): KindOfRows[] {
   const lines: unknown[] = Array.isArray(range) ? range : [];
-  const places = matchHeadings(cellsOf(lines[0]), headings);
+  const places = matchHeadings(cellsOf(lines[0]), factors.system, headings);
   const at = readersOf(places, factors);
   const apart = columnIds.filter((id) => !isOfRow(columns[id])).flatMap((id) => places.get(id) ?? []);
   const labels = new Labels();

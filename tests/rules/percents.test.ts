@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readFactors } from '../../src/rules/read-factors';
 import { readRanges } from '../../src/rules/read-ranges';
-import { factors, type Factor, type FactorId } from '../../src/rules/factors';
+import { factors, type Factor } from '../../src/rules/factors';
 import { call, column, number, refusal, spill } from '../functions/call';
 
 const percentCell = (basicValue: number, numberFormat = '0%'): unknown => ({
@@ -12,7 +12,7 @@ const percentCell = (basicValue: number, numberFormat = '0%'): unknown => ({
 });
 const overhead = (cell: unknown): number => readFactors([['price.overhead', cell]]).value('price.overhead');
 const refused = (id: string, cell: unknown): string => refusal(() => readFactors([[id, cell]])).message;
-const percents = factors.filter((row: Factor) => row.kind === 'percent').map(({ id }) => id as FactorId);
+const percents = factors.filter((row: Factor) => row.kind === 'percent').map(({ id }) => id);
 
 describe('a factor in %', () => {
   it.each<[unknown, number]>([
