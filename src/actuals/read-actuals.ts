@@ -1,4 +1,5 @@
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
+import { dayIn } from '../quantity/day';
 import { nearest } from '../quantity/nearest';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
 import type { System } from '../quantity/systems';
@@ -174,9 +175,8 @@ function readTask(cell: Cell, refuse: Refuse): Task | undefined {
 
 function readDate(cell: Cell, refuse: Refuse): number | undefined {
   if (isBlankOrZero(cell)) return undefined;
-  const seen = cell.type === 'number' || cell.type === 'date' ? Number(cell.value) : NaN;
-  // A text that looks like a date is none: its order of day and month is not known.
-  if (seen >= FIRST_DATE) return Math.floor(seen);
+  const day = dayIn(cell) ?? NaN;
+  if (day >= FIRST_DATE) return Math.floor(day);
   refuse('date', describe(cell), 'a date, or blank');
   return undefined;
 }

@@ -1,4 +1,4 @@
-import type { Kind, System } from './systems';
+import { show, take, type Kind, type System } from './systems';
 
 /** A unit as a heading or a cell of a bid states it. */
 export interface StatedUnit {
@@ -154,6 +154,21 @@ export function unitWritten(
   const packed = packedUnit(text);
   const unit = strong.get(packed) ?? weak.get(packed);
   return unit && { unit, isWeak: !strong.has(packed) };
+}
+
+/**
+ * A number of a stated unit in the unit in force.
+ * @param value the number
+ * @param unit its unit
+ * @param kind what it measures
+ * @param system the display system
+ * @returns the number in the unit of the system; undefined where the unit has no fixed size
+ */
+export function inSystem(value: number, unit: StatedUnit, kind: Kind, system: System): number | undefined {
+  const name = unit.size?.unit ?? unit.shown;
+  const of = statedUnits.find(({ shown, systems }) => shown === name && systems.length > 0);
+  const [from] = of?.systems ?? [];
+  return from && show(take(value * (unit.size?.of ?? 1), kind, from), kind, system);
 }
 
 /** Small letters without spaces, points, hyphens and signs of powers and products. */

@@ -2,6 +2,7 @@ import { isBlankOrZero, type Cell } from '../quantity/cell';
 import { numberOf } from './number-of';
 import { isPercentInDoubt, percentInDoubt, percentOf } from './percent';
 import { tradeWord } from '../quantity/trade-word';
+import { dayIn } from '../quantity/day';
 import { toBase } from '../quantity/conversions';
 import { shownUnit } from '../quantity/shown-unit';
 import { show, take, unitOf, type System } from '../quantity/systems';
@@ -11,7 +12,10 @@ import type { Factor } from './factors';
 const NEXT_TO_NOTHING = 1e-6;
 
 /** What holds for a value that a user gives. */
-export type Accepted = Pick<Factor, 'unit' | 'kind' | 'least' | 'most' | 'positive' | 'whole' | 'choices'> & {
+export type Accepted = Pick<
+  Factor,
+  'unit' | 'kind' | 'least' | 'most' | 'positive' | 'whole' | 'choices' | 'date'
+> & {
   readonly value?: number;
 };
 
@@ -34,7 +38,7 @@ export function readFactorValue(
   const least = show(toBase(leastUsable, range.unit), range.kind, system);
   const most = show(toBase(range.most, range.unit), range.kind, system);
   const isPercent = range.kind === 'percent';
-  const seen = isPercent ? percentOf(cell) : numberOf(cell);
+  const seen = (range.date ? dayIn(cell) : undefined) ?? (isPercent ? percentOf(cell) : numberOf(cell));
   const unit = unitOf(range.kind, system);
   if (isPercent && isPercentInDoubt(cell)) {
     return { accepted: `${acceptedRange(least, most, range, unit)}; ${percentInDoubt(cell.value)}` };
