@@ -86,6 +86,8 @@ export const runMaterials: Run = ([range]) => {
       'Kind of source',
       'Override',
       'Why',
+      'Your names',
+      'Also called',
     ],
     ...materials.map((row) => [
       row.code,
@@ -96,6 +98,8 @@ export const runMaterials: Run = ([range]) => {
       row.kind,
       row.overridden.join(', '),
       row.why,
+      row.yourNames.join(', '),
+      row.aliases.join(', '),
     ]),
   ];
 };

@@ -1,11 +1,11 @@
 import { amountIn, type Amount } from '../quantity/amount-text';
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
 import { dayIn } from '../quantity/day';
-import { nearest } from '../quantity/nearest';
 import { shownUnit } from '../quantity/shown-unit';
 import { inSystem } from '../quantity/stated-unit';
 import { show, take, unitOf, type Kind, type System } from '../quantity/systems';
-import { findMaterial, type MaterialInForce } from '../rules/read-factors';
+import { findMaterial, nearestMaterials } from '../rules/material-names';
+import type { MaterialInForce } from '../rules/read-factors';
 import {
   columns,
   type ChoiceOf,
@@ -215,10 +215,10 @@ export function materialReader<Id extends ColumnsRead<'material'>>(
   place: number,
   materials: readonly MaterialInForce[],
 ): ColumnReader<Id, MaterialInForce> {
-  const names = materials.map(({ name }) => name);
   return remembering(id, place, (cell) => {
     const text = cell.type === 'text' ? cell.value : '';
-    const offer = (): string => (text === '' ? '' : `; the nearest are ${nearest(text, names).join(', ')}`);
+    const offer = (): string =>
+      text === '' ? '' : `; the nearest are ${nearestMaterials(text, materials).join(', ')}`;
     return (
       findMaterial(materials, text) ??
       new Refusal(id, describe(cell), `a name or code of the material table${offer()}`)
