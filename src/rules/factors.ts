@@ -840,6 +840,22 @@ export const factors = [
   { id: 'price.profit', ...markUp, meaning: 'profit on all before it' },
   { id: 'price.minimum', ...sum, meaning: 'least price of the job' },
   {
+    id: 'price.span.least',
+    unit: 'money/ft2',
+    kind: 'moneyPerArea',
+    ...price,
+    unset: true,
+    meaning: 'least price per washed area that you expect of such a job; CHECKS says where it is less',
+  },
+  {
+    id: 'price.span.most',
+    unit: 'money/ft2',
+    kind: 'moneyPerArea',
+    ...price,
+    unset: true,
+    meaning: 'most price per washed area that you expect of such a job; CHECKS says where it is more',
+  },
+  {
     id: 'sample.area',
     value: 0,
     unit: 'ft2',
