@@ -167,7 +167,8 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     example: '=WASH.FACTORS(Factors[#All])',
   },
   MATERIALS: {
-    description: 'Spills every material in force with its further names and yours; your own values are marked override.',
+    description:
+      'Spills every material in force with its further names and yours; your own values are marked override.',
     parameters: [FACTORS],
     result: 'matrix',
     unit: 'text',
