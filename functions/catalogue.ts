@@ -154,7 +154,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     parameters: question,
     result: 'matrix',
     unit: 'text',
-    rule: 'age, sample area, mortar, materials under the class used, nozzle, contact window, weather, blanks and overrides',
+    rule: 'age, sample area, mortar, materials under the class used, nozzle, contact window, weather, blanks, openings, example rows, yield, price per area and overrides',
     example: '=WASH.CHECKS(Walls[#All],,Factors[#All])',
   },
   FACTORS: {
@@ -167,7 +167,8 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     example: '=WASH.FACTORS(Factors[#All])',
   },
   MATERIALS: {
-    description: 'Spills every material in force; your own values are marked override.',
+    description:
+      'Spills every material in force with its further names and yours; your own values are marked override.',
     parameters: [FACTORS],
     result: 'matrix',
     unit: 'text',

@@ -23,7 +23,6 @@ interface NumberArgument {
 }
 
 const starting = readFactors(null);
-const PER_CENT = 100;
 
 function readNumber(raw: unknown, argument: NumberArgument, system: System): number {
   const cell = readCell(raw);
@@ -31,7 +30,8 @@ function readNumber(raw: unknown, argument: NumberArgument, system: System): num
   if (cell.type === 'blank' && optional) return unlimited ? Infinity : starting.value(factor);
   // The id comes from the table.
   const row = factorTable.find(({ id }) => id === factor) as Factor;
-  const scaled = fraction && cell.type === 'number' ? { ...cell, value: cell.value * PER_CENT } : cell;
+  // A fraction counts as what a percent cell holds.
+  const scaled = fraction && cell.type === 'number' ? { ...cell, percent: true as const } : cell;
   const read = readFactorValue(scaled, unlimited ? { ...row, most: Infinity } : row, system);
   if ('value' in read) return read.value;
   throw badInput(

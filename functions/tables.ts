@@ -18,7 +18,7 @@ export const runFactors: Run = ([range]) => {
       : sources[factor.source].document;
     const value = factor.choices
       ? inForce.choice(factor.id)
-      : show(inForce.value(factor.id), factor.kind, system);
+      : asTyped(show(inForce.value(factor.id), factor.kind, system), factor.kind);
     return [
       factor.id,
       factor.unset && !own ? '' : value,
@@ -68,6 +68,11 @@ export const runFactors: Run = ([range]) => {
   ];
 };
 
+/** A percent between 0 and 1 is a text, so that it is read as such where the spill is a range of factors. */
+function asTyped(value: number, kind: Factor['kind']): number | string {
+  return kind === 'percent' && value > 0 && value < 1 ? `${String(Number(value.toPrecision(15)))}%` : value;
+}
+
 /** Spills the materials in force. */
 export const runMaterials: Run = ([range]) => {
   const { materials, system } = readFactors(range);
@@ -81,6 +86,8 @@ export const runMaterials: Run = ([range]) => {
       'Kind of source',
       'Override',
       'Why',
+      'Your names',
+      'Also called',
     ],
     ...materials.map((row) => [
       row.code,
@@ -91,6 +98,8 @@ export const runMaterials: Run = ([range]) => {
       row.kind,
       row.overridden.join(', '),
       row.why,
+      row.yourNames.join(', '),
+      row.aliases.join(', '),
     ]),
   ];
 };

@@ -1,4 +1,5 @@
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
+import { dayIn } from '../quantity/day';
 import { nearest } from '../quantity/nearest';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
 import type { System } from '../quantity/systems';
@@ -15,10 +16,10 @@ const own = {
   zone: { name: columns.zone.name, needed: false },
   wall: { name: columns.wall.name, needed: false },
   task: { name: 'Task', needed: true },
-  area: { name: columns.area.name, needed: false },
-  hours: { name: 'Hours', needed: true },
-  water: { name: 'Water', needed: false },
-  cleaner: { name: 'Cleaner', needed: false },
+  area: { name: columns.area.name, needed: false, kind: 'area' },
+  hours: { name: 'Hours', needed: true, kind: 'laborHours' },
+  water: { name: 'Water', needed: false, kind: 'volume' },
+  cleaner: { name: 'Cleaner', needed: false, kind: 'volume' },
   note: { name: 'Note', needed: false },
 } as const;
 type Id = keyof typeof own;
@@ -63,7 +64,7 @@ export function readActuals(
     throw badInput('The actuals must be a range whose first row is its headings.');
   }
   const [header = [], ...lines] = range as unknown[][];
-  const places = placesIn(table, header, headings);
+  const places = placesIn(table, header, system, headings);
   const reader = new EntryReader(zones, system);
   lines.forEach((cells, index) => {
     reader.take(index + 2, (id) => {
@@ -174,9 +175,8 @@ function readTask(cell: Cell, refuse: Refuse): Task | undefined {
 
 function readDate(cell: Cell, refuse: Refuse): number | undefined {
   if (isBlankOrZero(cell)) return undefined;
-  const seen = cell.type === 'number' || cell.type === 'date' ? Number(cell.value) : NaN;
-  // A text that looks like a date is none: its order of day and month is not known.
-  if (seen >= FIRST_DATE) return Math.floor(seen);
+  const day = dayIn(cell) ?? NaN;
+  if (day >= FIRST_DATE) return Math.floor(day);
   refuse('date', describe(cell), 'a date, or blank');
   return undefined;
 }

@@ -95,7 +95,7 @@ export function* alternateSteps(input: AlternatesInput): Generator<AlternateLine
   const alternates =
     given === null || given === undefined || given === ''
       ? earlyChoices({ rows, zones: base.zones, factors })
-      : readAlternates(given, rows, header, input.headings);
+      : readAlternates(given, rows, header, factors.system, input.headings);
   const bids = allApplied(bid, input, alternates);
   const lines: AlternateLine[] = [];
   for (const [place, alternate] of alternates.entries()) {

@@ -1,6 +1,7 @@
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
 import { nearest } from '../quantity/nearest';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
+import type { System } from '../quantity/systems';
 import { factorIdOf, factorIds } from '../rules/read-factors';
 import { columnIds, columns, type ColumnId } from '../walls/columns';
 import { matchHeadings } from '../walls/match-headings';
@@ -18,6 +19,7 @@ const settable = columnIds.filter((id) => id !== 'wall');
  * @param range its rows, the first being the headings Alternate, Wall, Column and Value in any order
  * @param rows the walls of the base bid
  * @param header the headings of the walls
+ * @param system the display system of the walls
  * @param headings optional rows (our column, their heading)
  * @returns the alternates in the order in which each first appears
  * @throws {WashdownError} with every cell that cannot be read
@@ -26,6 +28,7 @@ export function readAlternates(
   range: unknown,
   rows: readonly WallRow[],
   header: readonly unknown[],
+  system: System,
   headings?: unknown,
 ): Alternate[] {
   if (!Array.isArray(range) || !range.every((line) => Array.isArray(line))) {
@@ -33,7 +36,7 @@ export function readAlternates(
   }
   const lines = range as unknown[][];
   const places = placesOf(lines[0] ?? []);
-  const reader = new AlternateReader(rows, columnNames(header, headings));
+  const reader = new AlternateReader(rows, columnNames(header, system, headings));
   for (let row = 2; row <= lines.length; row++) {
     const cell = (heading: Heading): unknown => lines[row - 1]?.[places[heading]];
     reader.take(row, cell('Alternate'), cell('Wall'), cell('Column'), cell('Value'));
@@ -60,9 +63,9 @@ function placesOf(header: readonly unknown[]): Readonly<Record<Heading, number>>
 }
 
 /** The columns by every name that the table may call them: ours, and the heading that stands for it. */
-function columnNames(header: readonly unknown[], headings: unknown): Map<string, ColumnId> {
+function columnNames(header: readonly unknown[], system: System, headings: unknown): Map<string, ColumnId> {
   const names = new Map(columnIds.map((id) => [comparable(columns[id].name), id]));
-  for (const [id, place] of matchHeadings(header, headings)) {
+  for (const [id, place] of matchHeadings(header, system, headings)) {
     const cell = readCell(header[place]);
     if ('value' in cell) names.set(comparable(String(cell.value)), id);
   }

@@ -3,7 +3,8 @@ import { errorCode } from './cell-error';
 /** What a worksheet cell holds, told apart as far as the host lets a function see it. */
 export type Cell =
   | { readonly type: 'blank' }
-  | { readonly type: 'number'; readonly value: number }
+  /** `percent`: the cell shows it as a percent, 0.1 as 10 %. */
+  | { readonly type: 'number'; readonly value: number; readonly percent?: true }
   | { readonly type: 'text'; readonly value: string }
   | { readonly type: 'boolean'; readonly value: boolean }
   | { readonly type: 'number as text'; readonly value: string }
@@ -69,9 +70,9 @@ function readEntity(raw: object): Cell {
   const format = typeof entity.numberFormat === 'string' ? entity.numberFormat : '';
   // Literal text, colours and escapes in a number format may hold the letters d and y.
   const codes = format.replace(/"[^"]*"|\[[^\]]*\]|\\./g, '');
-  return basic.type === 'number' && DATE_FORMAT.test(codes)
-    ? { type: 'date', value: String(basic.value) }
-    : basic;
+  if (basic.type !== 'number') return basic;
+  if (DATE_FORMAT.test(codes)) return { type: 'date', value: String(basic.value) };
+  return codes.includes('%') ? { ...basic, percent: true } : basic;
 }
 
 /**
@@ -102,9 +103,20 @@ export function describe(cell: Cell): string {
       return `"${value}" (a date)`;
     case 'error':
       return `the error ${value}`;
+    case 'number':
+      return cell.percent ? `${String(percentShown(cell.value))} % (a percent cell)` : value;
     default:
       return value;
   }
+}
+
+/**
+ * A share of 1 as a percent cell shows it.
+ * @param share the number that the cell holds
+ * @returns the percent, without the last digits that the multiplication touches: 7 for 0.07
+ */
+export function percentShown(share: number): number {
+  return Number((share * 100).toPrecision(15));
 }
 
 /**

@@ -6,9 +6,10 @@ const OFFERED = 3;
  * The names nearest to one that is not known, to be offered and never taken by themselves.
  * @param seen the name that was typed
  * @param known the names that exist
- * @returns up to three names, nearest first
+ * @param most how many at most
+ * @returns the names, nearest first; up to three where no other number is given
  */
-export function nearest(seen: string, known: readonly string[]): string[] {
+export function nearest(seen: string, known: readonly string[], most = OFFERED): string[] {
   const wanted = comparable(seen);
   return known
     .map((name) => {
@@ -18,7 +19,7 @@ export function nearest(seen: string, known: readonly string[]): string[] {
       return { name, far: distance(wanted, candidate) * (within ? 0.25 : 1) };
     })
     .sort((a, b) => a.far - b.far)
-    .slice(0, OFFERED)
+    .slice(0, most)
     .map(({ name }) => name);
 }
 

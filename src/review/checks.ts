@@ -10,11 +10,14 @@ import {
   residueForetold,
 } from './checks/defaults-used';
 import { dryBeforeLeast } from './checks/drying';
+import { exampleRowsLeft } from './checks/example-rows';
 import { factorsOverridden } from './checks/factors-overridden';
+import { impossiblePerimeter } from './checks/impossible-perimeter';
 import { tooMuchPressure, tooMuchToApply, tooNarrowJet } from './checks/jet';
 import { notPriced } from './checks/not-priced';
 import { leftOut, washedNowhere } from './checks/out-of-scope';
 import { preWetTooLong, suctionNotMeasured } from './checks/pre-wet';
+import { priceOutsideSpan } from './checks/price-span';
 import { sampleAreaMissing } from './checks/sample-area';
 import { strongMortar } from './checks/strong-mortar';
 import { scaffoldUnused, teamOfOne } from './checks/team-and-scaffold';
@@ -44,11 +47,14 @@ export const allChecks: readonly Check[] = [
   teamOfOne,
   preWetTooLong,
   sampleAreaMissing,
+  exampleRowsLeft,
   washedNowhere,
   leftOut,
   zeroArea,
   nothingButOpenings,
+  impossiblePerimeter,
   yieldOutsideNorms,
+  priceOutsideSpan,
   tooOld,
   ageNotStated,
   strongMortar,

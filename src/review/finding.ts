@@ -3,6 +3,7 @@ import { classInWords } from '../rules/cleaner-classes';
 import type { SourceId } from '../rules/sources';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { ZoneEstimate } from '../estimate/schedule';
+import type { ExampleRows } from '../walls/example-rows';
 import type { WallRow } from '../walls/wall-row';
 
 /** Something on the walls, in the factors or in the result that a reviewer should know. */
@@ -25,6 +26,8 @@ export interface Checked {
   /** All zones of the job. */
   readonly job: readonly ZoneEstimate[];
   readonly factors: FactorsInForce;
+  /** Rows of the range that are no walls of the job, where they were looked for. */
+  readonly examples?: ExampleRows;
 }
 
 /** A check: looks, and says what it found. */

@@ -1,5 +1,8 @@
 import { isBlankOrZero, type Cell } from '../quantity/cell';
+import { numberOf } from './number-of';
+import { isPercentInDoubt, percentInDoubt, percentOf } from './percent';
 import { tradeWord } from '../quantity/trade-word';
+import { dayIn } from '../quantity/day';
 import { toBase } from '../quantity/conversions';
 import { shownUnit } from '../quantity/shown-unit';
 import { show, take, unitOf, type System } from '../quantity/systems';
@@ -9,7 +12,10 @@ import type { Factor } from './factors';
 const NEXT_TO_NOTHING = 1e-6;
 
 /** What holds for a value that a user gives. */
-export type Accepted = Pick<Factor, 'unit' | 'kind' | 'least' | 'most' | 'positive' | 'whole' | 'choices'> & {
+export type Accepted = Pick<
+  Factor,
+  'unit' | 'kind' | 'least' | 'most' | 'positive' | 'whole' | 'choices' | 'date'
+> & {
   readonly value?: number;
 };
 
@@ -31,13 +37,18 @@ export function readFactorValue(
   const leastUsable = isAboveZero ? (range.value ?? 1) * NEXT_TO_NOTHING : range.least;
   const least = show(toBase(leastUsable, range.unit), range.kind, system);
   const most = show(toBase(range.most, range.unit), range.kind, system);
-  const seen = numberOf(cell);
+  const isPercent = range.kind === 'percent';
+  const seen = (range.date ? dayIn(cell) : undefined) ?? (isPercent ? percentOf(cell) : numberOf(cell));
+  const unit = unitOf(range.kind, system);
+  if (isPercent && isPercentInDoubt(cell)) {
+    return { accepted: `${acceptedRange(least, most, range, unit)}; ${percentInDoubt(cell.value)}` };
+  }
   const fits =
     seen !== undefined && seen >= least && seen <= most && !(range.whole && !Number.isInteger(seen));
   if (fits) return { value: take(seen, range.kind, system) };
   const isTiny = seen !== undefined && seen > 0 && seen < least;
   const from = isAboveZero && !isTiny ? 0 : least;
-  return { accepted: acceptedRange(from, most, range, unitOf(range.kind, system)) };
+  return { accepted: acceptedRange(from, most, range, unit) };
 }
 
 function readWord(
@@ -48,16 +59,6 @@ function readWord(
     cell.type === 'text' ? tradeWord(cell.value) : cell.type === 'boolean' ? (cell.value ? 'yes' : 'no') : '';
   const value = isBlankOrZero(cell) ? 0 : choices.indexOf(word);
   return value < 0 ? { accepted: choices.join(', ') } : { value };
-}
-
-/**
- * The number of a cell beside a factor id. A blank reads as 0: the host does not tell the two apart.
- * @param cell the cell
- * @returns the number, or undefined where it holds none
- */
-export function numberOf(cell: Cell): number | undefined {
-  if (cell.type === 'blank') return 0;
-  return cell.type === 'number' ? cell.value : undefined;
 }
 
 /**

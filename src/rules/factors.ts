@@ -17,6 +17,8 @@ export interface Factor {
   /** True where 0 would divide or stop the model. */
   readonly positive?: boolean;
   readonly whole?: boolean;
+  /** True where it is a day, which a date or its text gives too. */
+  readonly date?: boolean;
   /** True where there is no starting value: what is not given is not known. */
   readonly unset?: boolean;
   /** The words that are accepted in place of a number. */
@@ -779,6 +781,7 @@ export const factors = [
     least: 0,
     most: 200000,
     unset: true,
+    date: true,
     ...yours,
     meaning:
       'day on which washing starts, as a date; ages are counted to it where walls state the date they were laid',
@@ -836,6 +839,22 @@ export const factors = [
   { id: 'price.overhead', ...markUp, meaning: 'overhead on direct price, supervision and contingency' },
   { id: 'price.profit', ...markUp, meaning: 'profit on all before it' },
   { id: 'price.minimum', ...sum, meaning: 'least price of the job' },
+  {
+    id: 'price.span.least',
+    unit: 'money/ft2',
+    kind: 'moneyPerArea',
+    ...price,
+    unset: true,
+    meaning: 'least price per washed area that you expect of such a job; CHECKS says where it is less',
+  },
+  {
+    id: 'price.span.most',
+    unit: 'money/ft2',
+    kind: 'moneyPerArea',
+    ...price,
+    unset: true,
+    meaning: 'most price per washed area that you expect of such a job; CHECKS says where it is more',
+  },
   {
     id: 'sample.area',
     value: 0,

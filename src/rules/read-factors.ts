@@ -10,9 +10,11 @@ import {
   UNBUFFERED_ACID_ANSWER,
   type CleanerClass,
 } from './cleaner-classes';
-import { numberOf, readFactorValue, type Accepted } from './factor-value';
+import { readFactorValue, type Accepted } from './factor-value';
 import { factors, formerIds, otherSpellings, type Factor, type FactorId } from './factors';
+import { findMaterial, nearestMaterials } from './material-names';
 import { materials, type Material } from './materials';
+import { numberOf } from './number-of';
 
 /** The factors of one calculation: starting values with the user's own on top. */
 export interface FactorsInForce {
@@ -41,6 +43,8 @@ export interface MaterialInForce extends Omit<Material, 'suction' | 'pressure'> 
   /** Most pressure at the face, kPa. */
   readonly pressure: number;
   readonly overridden: readonly MaterialProperty[];
+  /** Names of the user for it: a factor id `material.<your name>.as`. */
+  readonly yourNames: readonly string[];
 }
 
 /** What a factor id `material.<code>.<property>` can set. */
@@ -69,6 +73,7 @@ const successors = new Map(Object.entries(formerIds).map(([id, successor]) => [c
 const BY_NEED = 'by need';
 const UNITS = 'units';
 const CHOSEN_CLASS = 'cleaner.class';
+const YOUR_NAME = /^material\.(.+)\.as$/i;
 const OWN_MATERIAL = /^material\.(.+)\.(ceiling|suction|pressure)$/i;
 
 /**
@@ -172,6 +177,7 @@ class OverrideReader {
     string,
     { code: string; row: number } & Partial<Record<MaterialProperty, number>>
   >();
+  readonly #yourNames: { readonly row: FactorRow; readonly name: string }[] = [];
   #chosenClass: CleanerClass | undefined;
 
   readonly #system: System;
@@ -203,6 +209,11 @@ class OverrideReader {
       this.#takeMaterial(row, material[1], material[2].toLowerCase() as MaterialProperty);
       return;
     }
+    const yourName = YOUR_NAME.exec(row.id.trim())?.[1];
+    if (yourName !== undefined) {
+      this.#yourNames.push({ row, name: yourName.trim() });
+      return;
+    }
     const successor = successors.get(name);
     if (successor !== undefined) {
       this.#refuse(row, `the factor "${row.id}", which is no longer in use,`, `in its place ${successor}`);
@@ -220,7 +231,7 @@ class OverrideReader {
     const given = this.#given;
     // Every id of the table has a starting value.
     const value = (id: FactorId): number => given.get(id) ?? (startingValues.get(id) as number);
-    const inForce = this.#materialsInForce();
+    const inForce = this.#named(this.#materialsInForce());
     const atMost = (less: FactorId, more: FactorId, wrong: string): void => {
       if (value(less) <= value(more)) return;
       const message = `${wrong} Accepted: ${less} at most ${more}.`;
@@ -229,6 +240,9 @@ class OverrideReader {
     atMost('dwell.least', 'dwell.most', 'The least dwell is longer than the most dwell.');
     atMost('patch.least', 'patch.most', 'The smallest patch is larger than the largest.');
     atMost('access.groundMove', 'access.move', 'A move on the ground takes longer than one above it.');
+    if (given.has('price.span.least') && given.has('price.span.most')) {
+      atMost('price.span.least', 'price.span.most', 'The least price per area is above the most.');
+    }
     if (value('setup.perDay') >= value('shift')) {
       this.#problems.push({
         type: 'input',
@@ -299,6 +313,7 @@ class OverrideReader {
 
   #materialsInForce(): MaterialInForce[] {
     const inForce = materials.map((row) => this.#withOwnValues(row));
+    const codes = materials.map((row) => row.code);
     for (const [name, own] of this.#own) {
       if (materials.some((row) => comparable(row.code) === name)) continue;
       const { ceiling, suction, pressure } = own;
@@ -307,10 +322,7 @@ class OverrideReader {
           cellProblem(
             { row: own.row, column: '1' },
             `the material "${own.code}", which the table does not have,`,
-            `ceiling, suction and pressure all three for a material of your own, or a known one; the nearest are ${nearest(
-              own.code,
-              materials.map((row) => row.code),
-            ).join(', ')}`,
+            `ceiling, suction and pressure all three for a material of your own, or a known one; the nearest are ${nearest(own.code, codes).join(', ')}`,
           ),
         );
         continue;
@@ -328,6 +340,7 @@ class OverrideReader {
         why: "a material of the user's own",
         group: 'other',
         overridden: propertyNames,
+        yourNames: [],
       });
     }
     return inForce;
@@ -342,27 +355,33 @@ class OverrideReader {
       suction: own?.suction ?? toBase(row.suction, 'g/30in2'),
       pressure: own?.pressure ?? toBase(row.pressure, 'psi'),
       overridden,
+      yourNames: [],
     };
+  }
+
+  /** The materials with the names of the user. */
+  #named(inForce: readonly MaterialInForce[]): MaterialInForce[] {
+    const named = new Map<MaterialInForce, string[]>();
+    const taken = new Set<string>();
+    for (const { row, name } of this.#yourNames) {
+      const text = row.cell.type === 'text' ? row.cell.value : '';
+      const material = findMaterial(inForce, text);
+      const word = tradeWord(name);
+      if (taken.has(word)) this.#refuse(row, `the name "${name}" a second time`, 'each name of yours once');
+      else if (inForce.some((known) => word === tradeWord(known.code) || word === tradeWord(known.name))) {
+        this.#refuse(row, `the name "${name}", which is one of the table,`, 'a name of your own');
+      } else if (material === undefined) {
+        const offer = text === '' ? '' : `; the nearest are ${nearestMaterials(text, inForce).join(', ')}`;
+        this.#refuse(row, describe(row.cell), `a name or code of the material table${offer}`);
+      } else named.set(material, [...(named.get(material) ?? []), name]);
+      taken.add(word);
+    }
+    return inForce.map((material) => ({ ...material, yourNames: named.get(material) ?? [] }));
   }
 
   #refuse(row: FactorRow, seen: string, accepted: string): void {
     this.#problems.push(cellProblem({ row: row.row, label: row.id, column: 'value' }, seen, accepted));
   }
-}
-
-/**
- * The material of a name, a code or a further name.
- * @param among the materials known
- * @param name what was typed; case, spacing, hyphens and British spelling ignored
- * @returns the material, or undefined
- */
-export function findMaterial<M extends { code: string; name: string; aliases: readonly string[] }>(
-  among: readonly M[],
-  name: string,
-): M | undefined {
-  const wanted = tradeWord(name);
-  const is = (text: string): boolean => tradeWord(text) === wanted;
-  return among.find((row) => is(row.code) || is(row.name)) ?? among.find(({ aliases }) => aliases.some(is));
 }
 
 function materialFactorIds(): string[] {

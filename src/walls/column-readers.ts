@@ -1,8 +1,11 @@
+import { amountIn, type Amount } from '../quantity/amount-text';
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
-import { nearest } from '../quantity/nearest';
+import { dayIn } from '../quantity/day';
 import { shownUnit } from '../quantity/shown-unit';
+import { inSystem } from '../quantity/stated-unit';
 import { show, take, unitOf, type Kind, type System } from '../quantity/systems';
-import { findMaterial, type MaterialInForce } from '../rules/read-factors';
+import { findMaterial, nearestMaterials } from '../rules/material-names';
+import type { MaterialInForce } from '../rules/read-factors';
 import {
   columns,
   type ChoiceOf,
@@ -46,6 +49,9 @@ export interface ColumnReader<Id extends ColumnId, Value> {
 
 /** Reads the cells of a column of numbers; the plain ones are read by `readNumber` at once. */
 export interface NumberReader<Id extends ColumnId = ColumnId> extends ColumnReader<Id, number> {
+  readonly kind: Kind;
+  /** The display system of the cells. */
+  readonly system: System;
   /** Base value of a shown 1. */
   readonly factor: number;
   /** Bounds of what is not 0, in the base unit. */
@@ -73,12 +79,17 @@ export function readNumber(raw: unknown, column: NumberReader): number {
   return fits || seen === 0 ? value : NaN;
 }
 
-function numberIn(cell: Cell, { datesFrom }: NumberReader): number {
+function numberIn(cell: Cell, { kind, system, datesFrom }: NumberReader): number {
   if (cell.type === 'blank') return 0;
   if (cell.type === 'number') return cell.value;
-  // A number that is shown as a date, but no text that looks like one: its order of day and month is not known.
-  const date = cell.type === 'date' ? Number(cell.value) : NaN;
-  return date >= datesFrom ? date : NaN;
+  const amount = cell.type === 'text' ? amountIn(cell.value) : undefined;
+  if (amount) return isTaken(amount, kind, system) && amount.value < datesFrom ? amount.value : NaN;
+  const date = datesFrom === Infinity ? undefined : dayIn(cell);
+  return date !== undefined && date >= datesFrom ? date : NaN;
+}
+
+function isTaken({ unit, inDoubt }: Amount, kind: Kind, system: System): boolean {
+  return unit.kind === kind && unit.systems.includes(system) && !inDoubt;
 }
 
 function daysSince(date: number, { countedTo = NaN }: NumberReader): number {
@@ -117,6 +128,8 @@ export function numberReader<Id extends ColumnsRead<'number'>>(
   const reader: NumberReader<Id> = {
     id,
     place,
+    kind,
+    system,
     factor: take(1, kind, system),
     least,
     most,
@@ -125,27 +138,45 @@ export function numberReader<Id extends ColumnsRead<'number'>>(
     countedTo,
     read(raw) {
       const value = readNumber(raw, reader);
-      return Number.isNaN(value) ? refusedNumber(raw, reader, kind, system) : value;
+      return Number.isNaN(value) ? refusedNumber(raw, reader) : value;
     },
   };
   return reader;
 }
 
-function refusedNumber(raw: unknown, column: NumberReader, kind: Kind, system: System): Refusal {
-  const { id, least, most, whole, datesFrom, countedTo } = column;
+function refusedNumber(raw: unknown, column: NumberReader): Refusal {
+  const { id, kind, system, least, most, whole, datesFrom, countedTo } = column;
   const cell = readCell(raw);
   const unit = unitOf(kind, system);
   const what = (whole ? 'a whole number' : 'a number') + (unit === '1' ? '' : ` of ${shownUnit(unit)}`);
   const bounds = [least, most].map((bound) => shownNumber(bound, kind, system, 6));
   const number = `${least > 0 ? 'blank, or ' : ''}${what} from ${bounds.join(' to ')}`;
+  const amount = cell.type === 'text' ? amountIn(cell.value) : undefined;
+  if (amount) return new Refusal(id, describe(cell), `${number}${cureOf(amount, column)}`);
   if (datesFrom === Infinity) return new Refusal(id, describe(cell), number);
-  const seen = 'value' in cell ? Number(cell.value) : NaN;
-  const isDate = (cell.type === 'number' || cell.type === 'date') && seen >= datesFrom;
-  if (!isDate) return new Refusal(id, describe(cell), `${number}, or a date`);
-  const date = `${String(seen)} (a date)`;
+  const day = dayIn(cell);
+  if (day === undefined || day < datesFrom) {
+    const order =
+      cell.type === 'date' && day === undefined ? ' written as 2026-03-31, so that its order is known' : '';
+    return new Refusal(id, describe(cell), `${number}, or a date${order}`);
+  }
+  const date =
+    cell.type === 'text' ? describe(cell) : `${String(cell.type === 'blank' ? '' : cell.value)} (a date)`;
   return countedTo === undefined
     ? new Refusal(id, date, `${number}; a date only where the factor wash.date says up to when it is counted`)
     : new Refusal(id, date, `${number}, or a date before the wash.date, ${String(countedTo)}`);
+}
+
+/** What to type in place of a number with a unit; empty where the number itself is not accepted. */
+function cureOf({ value, unit, inDoubt }: Amount, { kind, system }: NumberReader): string {
+  if (unit.kind !== kind) return `; ${unit.shown} measure something else`;
+  if (inDoubt) return '; type the number without a sign between thousands';
+  if (unit.systems.includes(system)) return '';
+  const inForce = shownUnit(unitOf(kind, system));
+  const converted = inSystem(value, unit, kind, system);
+  return converted === undefined
+    ? `; convert ${unit.shown} to ${inForce}`
+    : `; ${String(value)} ${unit.shown} ${value === 1 ? 'is' : 'are'} ${String(Number(converted.toPrecision(6)))} ${inForce}`;
 }
 
 /**
@@ -184,16 +215,18 @@ export function materialReader<Id extends ColumnsRead<'material'>>(
   place: number,
   materials: readonly MaterialInForce[],
 ): ColumnReader<Id, MaterialInForce> {
-  const names = materials.map(({ name }) => name);
   return remembering(id, place, (cell) => {
     const text = cell.type === 'text' ? cell.value : '';
-    const offer = (): string => (text === '' ? '' : `; the nearest are ${nearest(text, names).join(', ')}`);
+    const offer = (): string =>
+      text === '' ? '' : `; the nearest are ${nearestMaterials(text, materials).join(', ')}`;
     return (
       findMaterial(materials, text) ??
       new Refusal(id, describe(cell), `a name or code of the material table${offer()}`)
     );
   });
 }
+
+const ANSWERS: Readonly<Record<string, string>> = { y: 'yes', n: 'no', true: 'yes', false: 'no' };
 
 /**
  * A reader of words of a choice.
@@ -211,7 +244,8 @@ export function choiceReader<Id extends ColumnsRead<'choice'>>(
     const text = cell.type === 'text' ? cell.value : '';
     const said = cell.type === 'boolean' ? (cell.value ? 'yes' : 'no') : comparable(text);
     const plain = leaveOff === undefined ? said : said.replace(leaveOff, '');
-    const found = choices.find((choice): choice is ChoiceOf<Id> => comparable(choice) === plain);
+    const meant = choices.includes('yes') ? (ANSWERS[plain] ?? plain) : plain;
+    const found = choices.find((choice): choice is ChoiceOf<Id> => comparable(choice) === meant);
     return found ?? new Refusal(id, describe(cell), `${choices.join(', ')}, or blank`);
   });
 }

@@ -15,6 +15,11 @@ export class Labels {
   /** Labels that rise, as those of numbered walls do, cannot repeat. */
   #rise = true;
 
+  /** Whether no row was taken. */
+  get areNone(): boolean {
+    return this.#labels.length === 0;
+  }
+
   /**
    * Takes the label of the next row.
    * @param label the label

@@ -17,6 +17,7 @@ import {
 } from './column-readers';
 import { columnIds, columns, type Column, type ColumnId } from './columns';
 import { edgeLength, openingsEdge } from './edge-length';
+import { isExample } from './example-rows';
 import { Labels, type Repeat } from './labels';
 import { matchHeadings, type ColumnPlaces } from './match-headings';
 import type { WallRow } from './wall-row';
@@ -29,7 +30,7 @@ const NOWHERE = 2 ** 20;
  * @param range its rows, the first being the headings; a cell is a number, a text, a boolean or blank (0, "" or null)
  * @param factors the factors in force: display system of the numbers, and the materials known
  * @param headings optional rows (our column, their heading)
- * @returns the rows that are not blank, in the order of the range
+ * @returns the rows that are neither blank nor examples, in the order of the range; the examples where all are
  * @throws {WashdownError} with every cell that cannot be read
  */
 export function readWalls(range: unknown, factors: FactorsInForce, headings?: unknown): WallRow[] {
@@ -90,15 +91,17 @@ function readRows(
   factors: FactorsInForce,
   headings: unknown,
   takeRow?: (kind: KindOfRows, own: OwnOfRow) => void,
+  withExamples = false,
 ): KindOfRows[] {
   const lines: unknown[] = Array.isArray(range) ? range : [];
-  const places = matchHeadings(cellsOf(lines[0]), headings);
+  const places = matchHeadings(cellsOf(lines[0]), factors.system, headings);
   const at = readersOf(places, factors);
   const apart = columnIds.filter((id) => !isOfRow(columns[id])).flatMap((id) => places.get(id) ?? []);
   const labels = new Labels();
   const kinds: KindOfRows[] = [];
   const root = new Branch<KindOfRows>();
   const problems: Problem[] = [];
+  let examples = 0;
 
   for (let row = 2; row <= lines.length; row++) {
     const cells = cellsOf(lines[row - 1]);
@@ -109,6 +112,10 @@ function readRows(
       continue;
     }
     const wall = label instanceof Refusal ? '' : label;
+    if (!withExamples && isExample(wall)) {
+      examples++;
+      continue;
+    }
     if (label instanceof Refusal) problems.push(problemOf(label, row, wall));
     else labels.take(wall, row);
 
@@ -139,6 +146,7 @@ function readRows(
   const repeats = labels.repeats().map((repeat) => problemOf(repeated(repeat), repeat.row, repeat.label));
   const all = [...repeats, ...problems].sort((a, b) => (a.row ?? 0) - (b.row ?? 0));
   if (all.length > 0) throw new WashdownError(all);
+  if (examples > 0 && labels.areNone) return readRows(range, factors, headings, takeRow, true);
   return kinds;
 }
 

@@ -74,6 +74,7 @@ export function ownRows(
     [header, ...table.slice(1), ...rows],
     bid.rows,
     ranges.walls[0] ?? [],
+    factors.system,
     ranges.headings,
   );
   const wanted = all.find(({ name }) => comparable(name) === comparable(own.name));

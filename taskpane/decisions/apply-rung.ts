@@ -2,6 +2,7 @@ import type { MaskOption } from '../../src/estimate/options';
 import { cellAddress } from '../../src/review/audit/address';
 import { columns } from '../../src/walls/columns';
 import type { Mask } from '../../src/walls/masks';
+import { readFactors } from '../../src/rules/read-factors';
 import { matchHeadings } from '../../src/walls/match-headings';
 import type { WallRow } from '../../src/walls/wall-row';
 import { placeOf, readSource, type WallSource } from '../wall-source';
@@ -33,11 +34,11 @@ export async function maskedCells(
   rows: readonly WallRow[],
   option: Pick<MaskOption, 'rows'>,
 ): Promise<MaskedCell[]> {
-  const [{ walls, headings }, { sheet, address }] = await Promise.all([
+  const [{ walls, headings, factors }, { sheet, address }] = await Promise.all([
     readSource(port, source),
     placeOf(port, source.walls),
   ]);
-  const places = matchHeadings(walls[0] ?? [], headings);
+  const places = matchHeadings(walls[0] ?? [], readFactors(factors).system, headings);
   const [masked, label] = [places.get('masked'), places.get('wall')];
   if (masked === undefined || label === undefined) {
     throw new Error(`The walls have no column ${columns.masked.name}: add one, and apply the line again.`);

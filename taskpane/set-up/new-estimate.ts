@@ -1,5 +1,6 @@
 import type { System } from '../../src/quantity/systems';
 import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
+import { exampleLabel } from '../../src/walls/example-rows';
 import type { WallSource } from '../wall-source';
 import type { Block, CellContent } from '../workbook/port';
 import { formulaFor } from './formulas';
@@ -19,14 +20,14 @@ type Example = Partial<Record<ColumnId, CellContent>>;
 // Three rows to be typed over, in whole numbers of each system; they show what each column takes.
 const EXAMPLES: Readonly<Record<System, readonly Example[]>> = {
   US: [
-    { ...brick('Example 1, upper wall', 1), area: 1200, height: 14, openings: 260, openingPerimeter: 180 },
-    { ...brick('Example 2, lower wall', 2), area: 980, height: 12, openings: 340, openingPerimeter: 170 },
-    { ...base('Example 3, base'), area: 310, height: 3 },
+    { ...brick('upper wall', 1), area: 1200, height: 14, openings: 260, openingPerimeter: 180 },
+    { ...brick('lower wall', 2), area: 980, height: 12, openings: 340, openingPerimeter: 170 },
+    { ...base('base'), area: 310, height: 3 },
   ],
   SI: [
-    { ...brick('Example 1, upper wall', 1), area: 110, height: 4.2, openings: 24, openingPerimeter: 55 },
-    { ...brick('Example 2, lower wall', 2), area: 90, height: 3.6, openings: 30, openingPerimeter: 52 },
-    { ...base('Example 3, base'), area: 29, height: 1 },
+    { ...brick('upper wall', 1), area: 110, height: 4.2, openings: 24, openingPerimeter: 55 },
+    { ...brick('lower wall', 2), area: 90, height: 3.6, openings: 30, openingPerimeter: 52 },
+    { ...base('base'), area: 29, height: 1 },
   ],
 };
 const SUMMARY_ROW = 3;
@@ -39,7 +40,7 @@ const ZONES = 200;
 function brick(wall: string, level: number): Example {
   const zone = 'Example zone';
   return {
-    wall,
+    wall: exampleLabel(wall),
     zone,
     level,
     material: 'Red clay brick',
@@ -116,7 +117,7 @@ export function newEstimate(system: System, names: FreeNames): Plan {
       one(checks, 'A1', 'CHECKS'),
     ],
     says: [
-      `Sheet ${walls.sheet}: the table ${walls.table} with three example rows, to be typed over.`,
+      `Sheet ${walls.sheet}: the table ${walls.table} with three example rows, to be typed over: they count until a wall of yours is there.`,
       `Sheet ${factors.sheet}: the table ${factors.table} for values of your own; beside it every factor in force.`,
       `Sheet ${estimate}: the quantities of the job, and a line for each zone.`,
       `Sheet ${checks}: what to look at on these walls.`,

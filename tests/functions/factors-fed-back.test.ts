@@ -73,7 +73,7 @@ describe.each([
     const values = column(again, 'Value').slice(2);
     // What is not given has no value to feed back.
     expect(kinds).toEqual(values.map((value) => (value === '' ? 'yours to state' : 'override')));
-    expect(values.filter((value) => value === '')).toHaveLength(4);
+    expect(values.filter((value) => value === '')).toHaveLength(6);
   });
 });
 

@@ -130,6 +130,7 @@ const notScaled = new Set<string>([
   'patch.least',
   'access.groundMove',
   'price.crew',
+  'price.span.least',
   'wash.date',
 ]);
 
@@ -150,7 +151,9 @@ export const ownFactors: fc.Arbitrary<FactorLines> = fc
             row.id,
             times.map((by) => {
               const value = Math.min(Math.max(start * by, row.least), row.most);
-              return 'whole' in row ? Math.ceil(value) : Number(value.toPrecision(5));
+              const amount = 'whole' in row ? Math.ceil(value) : Number(value.toPrecision(5));
+              // A number between 0 and 1 beside a factor in % could mean two things.
+              return row.kind === 'percent' && amount < 1 ? `${String(amount)}%` : amount;
             }),
           ];
         }),

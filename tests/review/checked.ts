@@ -1,4 +1,5 @@
 import { answer, readQuestion } from '../../functions/arguments';
+import { exampleRows } from '../../src/walls/example-rows';
 import type { Checked, Finding } from '../../src/review/finding';
 
 /** Columns by heading; what is left out is blank. */
@@ -10,7 +11,8 @@ export function checked(rows: readonly Row[], factors: readonly (readonly unknow
   const range = [headings, ...rows.map((row) => headings.map((heading) => row[heading] ?? ''))];
   const question = readQuestion(range, null, factors, null);
   const { zones } = answer(question);
-  return { zones, job: zones, factors: question.factors };
+  const examples = exampleRows(range, question.factors.system);
+  return { zones, job: zones, factors: question.factors, examples };
 }
 
 /** A red brick wall that no check has anything to say of, with what differs. */

@@ -12,11 +12,14 @@ import {
   residueForetold,
 } from '../../src/review/checks/defaults-used';
 import { dryBeforeLeast } from '../../src/review/checks/drying';
+import { exampleRowsLeft } from '../../src/review/checks/example-rows';
 import { factorsOverridden } from '../../src/review/checks/factors-overridden';
+import { impossiblePerimeter } from '../../src/review/checks/impossible-perimeter';
 import { tooMuchPressure, tooMuchToApply, tooNarrowJet } from '../../src/review/checks/jet';
 import { notPriced } from '../../src/review/checks/not-priced';
 import { leftOut, washedNowhere } from '../../src/review/checks/out-of-scope';
 import { preWetTooLong, suctionNotMeasured } from '../../src/review/checks/pre-wet';
+import { priceOutsideSpan } from '../../src/review/checks/price-span';
 import { sampleAreaMissing } from '../../src/review/checks/sample-area';
 import { strongMortar } from '../../src/review/checks/strong-mortar';
 import { scaffoldUnused, teamOfOne } from '../../src/review/checks/team-and-scaffold';
@@ -652,6 +655,45 @@ const cases: readonly Case[] = [
     says: 'nothing washed',
     check: yieldOutsideNorms,
     rows: [wall('A', { Masked: 'only' })],
+    found: [],
+  },
+
+  {
+    says: 'an example row beside a wall',
+    check: exampleRowsLeft,
+    rows: [brick, wall('Example: base')],
+    found: [['Example: base', '1 example row left out of the job']],
+  },
+  { says: 'no example row', check: exampleRowsLeft, rows: [brick], found: [] },
+
+  {
+    says: 'openings of 12 ft2 in 12 ft, where a circle has 12.28',
+    check: impossiblePerimeter,
+    rows: [wall('A', { Openings: 12, 'Opening perimeter': 12 }), wall('B')],
+    found: [['South: A', 'Opening perimeter is shorter than that of one round opening of the same area']],
+  },
+  {
+    says: 'openings of 12 ft2 in 14 ft',
+    check: impossiblePerimeter,
+    rows: [wall('A', { Openings: 12, 'Opening perimeter': 14 })],
+    found: [],
+  },
+
+  {
+    says: 'a price per area above the span',
+    check: priceOutsideSpan,
+    rows: [brick],
+    factors: [
+      ['price.labor', 60],
+      ['price.span.most', 0.01],
+    ],
+    found: [['the whole job', / over all, above the most that you state, 0\.01 money\/ft²$/]],
+  },
+  {
+    says: 'a price per area without a span',
+    check: priceOutsideSpan,
+    rows: [brick],
+    factors: [['price.labor', 60]],
     found: [],
   },
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findMaterial, readFactors } from '../../src/rules/read-factors';
+import { findMaterial } from '../../src/rules/material-names';
+import { readFactors } from '../../src/rules/read-factors';
 import { call, number, refusal } from '../functions/call';
 
 const refused = (...rows: unknown[][]): string => refusal(() => readFactors(rows)).message;

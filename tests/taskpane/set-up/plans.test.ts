@@ -56,9 +56,9 @@ describe.each(['US', 'SI'] as const)('a new estimate in %s', (system) => {
     expect(factors.system).toBe(system);
     expect(factors.overridden('team.size')).toBe(false);
     expect(readWalls(exampleWalls(system), factors).map(({ wall }) => wall)).toEqual([
-      'Example 1, upper wall',
-      'Example 2, lower wall',
-      'Example 3, base',
+      'Example: upper wall',
+      'Example: lower wall',
+      'Example: base',
     ]);
   });
 

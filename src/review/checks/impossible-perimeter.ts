@@ -1,0 +1,20 @@
+import { rowCheck } from '../finding';
+
+// Numbers rounded to a tenth of a per cent may fall this far short of a round opening.
+const ROUNDING = 0.999;
+
+/**
+ * Openings whose perimeter is shorter than that of one circle of their area, the least that a shape can have (the
+ * isoperimetric inequality).
+ */
+export const impossiblePerimeter = rowCheck(
+  ({ openings, openingPerimeter }) =>
+    openingPerimeter > 0 && openingPerimeter < ROUNDING * 2 * Math.sqrt(Math.PI * openings),
+  () => ({
+    check: 'opening perimeter',
+    what: 'Opening perimeter is shorter than that of one round opening of the same area',
+    why: 'No shape has less edge: the area of the openings or their perimeter is wrong, and laps and tape follow from it',
+    todo: 'Measure again; look whether the perimeter is that of one opening only, or in another unit',
+    source: 'geometry',
+  }),
+);
