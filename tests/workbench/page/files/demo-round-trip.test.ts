@@ -34,7 +34,7 @@ describe.each([
     expect(materials?.cellData?.[0]?.[0]?.f).toBe('=WASH.MATERIALS(Factors[#All])');
     expect(materials?.cellData?.[1]?.[0]?.v).toBeUndefined();
     const spill = spills.find((each) => each.sheet === 'Materials');
-    expect(spill?.address).toMatch(/^A1:H\d+$/);
+    expect(spill?.address).toMatch(/^A1:J\d+$/);
     expect(spill?.values[0]?.[0]).toBe('Code');
   });
 
