@@ -65,7 +65,7 @@ export function ownerPage(
       TOGETHER,
       togetherInWords(result),
       ...numbers(TOGETHER),
-      'Not the sum of the lines above: choices on the same walls work on each other.',
+      'Not the sum of the lines above: choices on the same walls affect each other.',
     ],
     [''],
     [

@@ -420,7 +420,7 @@ it('an estimator, a PM and a reviewer work on one workbook', async () => {
   // The PM: keeps a baseline, changes the material, reads what it did.
   await openTab('Review');
   await pane.getByRole('button', { name: 'Baseline and changes', expanded: false }).click();
-  await inPane('Keep a baseline');
+  await inPane('Save baseline');
   await pane.getByText('Nothing has changed since').waitFor();
   await type('Walls', 'D2', ['Limestone']);
   await pane.getByText('One change since').waitFor();
