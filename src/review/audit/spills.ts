@@ -82,13 +82,3 @@ export function someOf(addresses: readonly string[]): string {
   const named = addresses.slice(0, most).join(', ');
   return addresses.length > most ? `${named} and ${String(addresses.length - most)} more` : named;
 }
-
-/**
- * The address of an area or a cell.
- * @param at where the formula stands
- * @param area what it fills, where more than its cell
- * @returns the address
- */
-export function addressOf(at: SheetPlace, area: SheetArea | undefined): string {
-  return area ? areaAddress(area) : cellAddress(at.row, at.column);
-}
