@@ -32,7 +32,7 @@ function alike(of: 'wall' | 'zone', form: (name: string) => string): Check {
         what: `${String(many)} ${of === 'zone' ? 'zones' : 'labels'} that look the same are different ones`,
         where: where.join('; ') + more,
         why: WHY[of],
-        todo: 'Type the name anew in each of the rows, or give them names that differ to the eye',
+        todo: 'Type the name again in each of the rows, or give them names that differ to the eye',
         source: 'rows',
       },
     ];
