@@ -1,4 +1,4 @@
-import { isCellError, type CellValue } from '../../functions/worksheet-function';
+import type { CellValue } from '../../functions/worksheet-function';
 import { expect } from 'vitest';
 import { expectSame, lines, text, type Line } from './call';
 
