@@ -64,12 +64,11 @@ export function decideZone(
   if (rec) traceMasonry(rows, masonry, rec);
   const how = howRowsAreWashed(rulesOf, masonry, elevation);
   const minutesOf = (washed: readonly WallRow[], ceiling: CleanerClass): number[] => {
-    const minutes: number[] = classesUpTo(ceiling).map(() => 0);
+    const classes = classesUpTo[ceiling] ?? [];
+    const minutes: number[] = classes.map(() => 0);
     for (const row of washed) {
       const weight = netArea(row) * slowdownOf(row, slowdowns).washing;
-      minutes.forEach((sum, of) => {
-        minutes[of] = sum + how(row, of as CleanerClass).all * weight;
-      });
+      for (const of of classes) minutes[of] = (minutes[of] ?? 0) + how(row, of).all * weight;
     }
     return minutes;
   };
@@ -103,13 +102,10 @@ export function decideZone(
   const onceMore = 1 + factors.value('reclean.share');
   const setup =
     (factors.value('setup.zone') * constants.minPerHour.value * rulesOf(0).crew.workingShare) / onceMore;
-  const cleaners =
-    factors.chosenClass === undefined && waiting.length > 0
-      ? laterCleaners(
-          waiting.map((row) => minutesOf([row], ceilingOf(row))),
-          setup,
-        )
-      : [];
+  const minutesLater = new Map<WallRow, readonly number[]>();
+  if (factors.chosenClass === undefined)
+    for (const row of waiting) minutesLater.set(row, minutesOf([row], ceilingOf(row)));
+  const cleaners = minutesLater.size > 0 ? laterCleaners([...minutesLater.values()], setup) : [];
   const laterClasses = new Map<WallRow, CleanerClass>();
   const chooseLater = (row: WallRow, taker?: Recorder): CleanerClass => {
     const ceiling = ceilingOf(row);
@@ -120,7 +116,9 @@ export function decideZone(
     }
     const minutes =
       factors.chosenClass === undefined
-        ? minutesOf([row], ceiling).map((each, of) => (cleaners.includes(of as CleanerClass) ? each : NaN))
+        ? (minutesLater.get(row) ?? minutesOf([row], ceiling)).map((each, of) =>
+            cleaners.includes(of as CleanerClass) ? each : NaN,
+          )
         : [];
     const at = {
       rows: [row],
@@ -149,9 +147,9 @@ interface ChoiceOf {
   readonly method: 'classToUse' | 'laterClass';
 }
 
-function classesUpTo(ceiling: CleanerClass): CleanerClass[] {
-  return cleanerClasses.map((row) => row.class).filter((of) => of <= ceiling);
-}
+const classesUpTo: readonly (readonly CleanerClass[])[] = cleanerClasses.map(({ class: most }) =>
+  cleanerClasses.map((row) => row.class).filter((of) => of <= most),
+);
 
 /** The class with the fewest minutes, ties to the gentlest; NaN is no candidate. */
 function fewest(minutes: readonly number[]): CleanerClass {

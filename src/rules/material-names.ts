@@ -21,6 +21,9 @@ const NOMINAL_SIZE =
  * @returns the material, or undefined
  */
 export function findMaterial<M extends NamedMaterial>(among: readonly M[], name: string): M | undefined {
+  // Spelled as the table spells it, as most are in a long job.
+  const exact = among.find(({ code, name: own }) => own === name || code === name);
+  if (exact) return exact;
   const typed = tradeWord(name);
   const sizeless = tradeWord(name.replace(NOMINAL_SIZE, ''));
   const forms = new Set([typed, sizeless, withoutPlural(typed), withoutPlural(sizeless)]);

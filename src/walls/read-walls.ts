@@ -53,10 +53,9 @@ export function readWalls(range: unknown, factors: FactorsInForce, headings?: un
  * @throws {WashdownError} with every cell that cannot be read
  */
 export function readKinds(range: unknown, factors: FactorsInForce, headings?: unknown): WallRow[] {
-  return readRows(range, factors, headings).map((kind) => ({
-    ...wallRow(kind.words, kind),
-    ...(isMasked(kind.words) ? { edge: kind.edge } : {}),
-  }));
+  return readRows(range, factors, headings).map((kind) =>
+    wallRow(kind.words, kind, isMasked(kind.words) ? kind.edge : undefined),
+  );
 }
 
 /** Numbers and label that a row has of its own; numbers in base units. */
@@ -203,7 +202,8 @@ function wordsIn(cells: readonly unknown[], at: Readers) {
 }
 
 function areRead<Cells extends object>(cells: Cells): cells is Cells & AsRead<Cells> {
-  return !Object.values(cells).some((cell) => cell instanceof Refusal);
+  for (const id in cells) if (cells[id] instanceof Refusal) return false;
+  return true;
 }
 
 function kindFrom(
@@ -224,8 +224,10 @@ function kindFrom(
   return kind;
 }
 
-/** A row of its own, or one for all of a kind. */
-function wallRow(words: Words, own: OwnOfRow): WallRow {
+/** A row of its own, or one for all of a kind with the sum of their edges. Spelled out: the engine is slow to spread. */
+function wallRow(words: Words, own: OwnOfRow, edge?: number): WallRow {
+  const { brushed, brushPriced, brushedStated } = brushedAs(words.brushed);
+  const { masked, mask, neverMasked } = maskedAs(words.masked);
   return {
     row: own.row,
     wall: own.wall,
@@ -239,12 +241,17 @@ function wallRow(words: Words, own: OwnOfRow): WallRow {
     fixtures: own.fixtures,
     mortar: words.mortar,
     residue: words.residue,
-    ...brushedAs(words.brushed),
+    brushed,
+    brushPriced,
+    brushedStated,
     age: own.age,
-    ...maskedAs(words.masked),
+    masked,
+    mask,
+    neverMasked,
     access: words.access,
     suction: words.suction,
     receives: words.receives,
+    edge,
   };
 }
 

@@ -21,7 +21,7 @@ export interface WallRow {
   readonly openings: SquareMetres;
   readonly openingPerimeter: Metres;
   /** Sum of the edges of masked rows that are put together as one; left out for a row by itself. */
-  readonly edge?: number;
+  readonly edge?: number | undefined;
   readonly fixtures: number;
   /** Undefined where not stated. */
   readonly mortar: MortarType | undefined;

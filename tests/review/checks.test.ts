@@ -626,17 +626,26 @@ const cases: readonly Case[] = [
   },
 
   {
-    says: 'a small wall, slower over all than the slowest norm',
+    says: 'a face scraped at 30 ft2 a labor-hour, slower than the slowest norm',
     check: yieldOutsideNorms,
     rows: [brick],
-    // 1 / 0.4302 m2 = 25.02 ft2 and 100 / 15.8 m2 = 68.13 ft2. Two hours of the sample panel alone leave 50; washing at
-    // 64.5 ft2 a labor-hour and scraping at 500 take 1.75 more, re-clean and moves 0.13: 100 / (3.88 * 8 / 7.25).
+    factors: [['rate.scrape.light', 30]],
+    // 1 / 0.4302 m2 = 25.02 ft2 and 100 / 15.8 m2 = 68.13 ft2. Washing 100 ft2 at 64.5 ft2 a labor-hour takes 1.55,
+    // scraping at 30 of 50 minutes in the hour 4, re-clean and moves 0.13, and set-up comes on top of each:
+    // 100 / ((1.55 + 4 + 0.13) * 8 / 7.25) = 15.96.
     found: [
       [
         'the whole job',
-        /^23\.\d+ ft²\/labor-h over all, outside of 25\.02 ft²\/labor-h to 68\.13 ft²\/labor-h/,
+        /^15\.9\d* ft²\/labor-h of cleaning, outside of 25\.02 ft²\/labor-h to 68\.13 ft²\/labor-h/,
       ],
     ],
+  },
+  {
+    says: 'a small wall, slow over all for its sample panel, which the norms do not have',
+    check: yieldOutsideNorms,
+    // 100 / (3.88 * 8 / 7.25) = 23.4 over all, 2 hours of it the sample panel.
+    rows: [brick],
+    found: [],
   },
   {
     says: 'a job quicker over all than the quickest norm',
@@ -648,7 +657,7 @@ const cases: readonly Case[] = [
       ['working.share', 1],
     ],
     // (0.1 + 0.1186 + 0.5 / 41) * 2 persons = 0.46 min/ft2 make 130 ft2 a labor-hour before scraping, moves and set-up.
-    found: [['the whole job', /^1\d\d(\.\d)? ft²\/labor-h over all/]],
+    found: [['the whole job', /^1\d\d(\.\d)? ft²\/labor-h of cleaning/]],
   },
   { says: 'a wall of 1,000 ft2', check: yieldOutsideNorms, rows: [wall('A', { Area: 1000 })], found: [] },
   {
@@ -798,7 +807,10 @@ describe('checks of one zone', () => {
     wall('B', { Material: 'Limestone', Masked: 'only' }),
     wall('C', { Material: 'Limestone', Zone: 'North', Access: 'scaffold' }),
   ];
-  const whole = checked(rows, [['scaffold', 'yes']]);
+  const whole = checked(rows, [
+    ['scaffold', 'yes'],
+    ['rate.scrape.light', 30],
+  ]);
   const south = { ...whole, zones: whole.zones.slice(0, 1) };
 
   it.each([
