@@ -1,6 +1,8 @@
 /** What a finding is about, what can cost most first. */
 export const findingKinds = [
   'typed over',
+  'left out',
+  'added twice',
   'differs',
   'other rules',
   'out of date',

@@ -3,6 +3,8 @@ import { findingKinds, type AuditFinding, type FindingKind } from './audit-findi
 /** How the kinds of findings are headed for a reader. */
 export const kindTitles: Readonly<Record<FindingKind, string>> = {
   'typed over': 'Typed over',
+  'left out': 'Left out of a total',
+  'added twice': 'Added twice',
   differs: 'Shows something else than its formula gives',
   'other rules': 'Worked out under other rules',
   'out of date': 'Out of date',

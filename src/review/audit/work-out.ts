@@ -39,12 +39,12 @@ export class WorkOut {
    * Works on one workbook.
    * @param book its cells
    * @param functionCalled finds a Washdown function by its name
-   * @param seen told of every call, a repeated one too
+   * @param seen told of every call and its function, a repeated one too
    */
   constructor(
     private readonly book: AuditedBook,
     private readonly functionCalled: (name: string) => AuditedFunction | undefined,
-    private readonly seen: (call: Call) => void = () => undefined,
+    private readonly seen: (call: Call, name: string) => void = () => undefined,
   ) {}
 
   /**
@@ -185,7 +185,7 @@ export class WorkOut {
       }
       return dimensionality === 'matrix' ? this.matrix(arg, at) : this.scalar(arg, at);
     });
-    this.seen(new Map(given.map((arg, place) => [parameters[place]?.name ?? '', arg])));
+    this.seen(new Map(given.map((arg, place) => [parameters[place]?.name ?? '', arg])), name);
     const key = [name, ...given.map((arg) => arg.key)].join('\n');
     const known = this.answers.get(key);
     if (known !== undefined) return known;
