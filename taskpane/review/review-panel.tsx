@@ -26,7 +26,7 @@ type State =
 
 const SHEET = 'Washdown review';
 // Widths in characters: kind, sheet, cell, what, what to do, formula.
-const WIDTHS = [20, 14, 10, 50, 40, 50];
+const WIDTHS = [20, 14, 10, 50, 40, 50, 10, 40];
 
 /**
  * Checks the Washdown formulas of the workbook.

@@ -1,15 +1,16 @@
-import { cellAddress } from './address';
-import { findingKinds, type AuditFinding } from './audit-finding';
+import { cellAddress, parseAddress } from './address';
+import { findingKinds, type AuditFinding, type FindingPlace } from './audit-finding';
 import { areaKey, type AuditedBook, type SheetArea } from './audited-book';
 import { bidBook } from './bid/bid-book';
 import { bidLineFindings } from './bid/bid-line';
 import { Ways, type Asked, type Step } from './bid/ways';
 import type { KnownWalls } from './bid/zones-missing';
+import { byCause, type CausedFinding } from './cause';
 import { checkFindings, questionKey, type Question } from './check-findings';
 import { formulaFindings } from './formula-findings';
 import { relativeForm } from './move-formula';
 import { NotFollowed } from './not-followed';
-import { isError, isRows } from './outcome';
+import { isError, isErrorText, isRows } from './outcome';
 import type { SheetPlace } from './references';
 import { overrideFindings } from './overrides';
 import {
@@ -81,7 +82,7 @@ export function* audit(input: AuditInput): Generator<AuditProgress, AuditReport>
   const total = found.length;
   const formulas: StandingFormula[] = [];
   const forms = new Map<string, string>();
-  const findings: AuditFinding[] = [];
+  const findings: CausedFinding[] = [];
   const spills = new Spills();
   let agree = 0;
   for (const [done, candidate] of found.entries()) {
@@ -141,10 +142,10 @@ export function* audit(input: AuditInput): Generator<AuditProgress, AuditReport>
   const checks = functionCalled('CHECKS');
   for (const question of questions.all()) {
     yield { done: total, total };
-    if (checks) findings.push(...checkFindings(question, checks));
+    if (checks) findings.push(...checkFindings(book, question, checks));
   }
   for (const area of questions.factorAreas()) findings.push(...overrideFindings(book, area));
-  return { formulas, followers, gone, agree, findings: inOrder(findings) };
+  return { formulas, followers, gone, agree, findings: inOrder(byCause(findings, inError(ways))) };
 }
 
 /** The distinct walls, factors and headings that formulas ask about. */
@@ -172,7 +173,7 @@ class Questions {
   }
 }
 
-function lookAt(book: AuditedBook, worker: WorkOut, found: PlacedFormula, spills: Spills): AuditFinding[] {
+function lookAt(book: AuditedBook, worker: WorkOut, found: PlacedFormula, spills: Spills): CausedFinding[] {
   try {
     const outcome = worker.formula(found.formula, found);
     spills.add(found, found.formula, outcome);
@@ -219,6 +220,19 @@ function knownWalls(
     .slice(1)
     .flatMap(([zone = '']) => (typeof zone === 'string' && zone !== '' ? [zone] : []));
   return { zones, whole };
+}
+
+/** The cells in error that the result of a cell reaches. */
+function inError(ways: Ways): (place: FindingPlace) => FindingPlace[] {
+  return ({ sheet, address }) => {
+    const cell = parseAddress(address);
+    const start = cell && ways.at({ sheet, row: cell.top, column: cell.left });
+    return [...(start ? ways.from(start) : [])].flatMap((step) =>
+      isErrorText(ways.book.value(step.sheet, step.row, step.column))
+        ? [{ sheet: step.sheet, address: cellAddress(step.row, step.column) }]
+        : [],
+    );
+  };
 }
 
 function standing({ sheet, row, column, formula, form }: Step): StandingFormula {

@@ -1,4 +1,5 @@
-import { findingKinds, type AuditFinding, type FindingKind } from './audit-finding';
+import { someOf } from './spills';
+import { findingKinds, severities, type AuditFinding, type FindingKind } from './audit-finding';
 
 /** How the kinds of findings are headed for a reader. */
 export const kindTitles: Readonly<Record<FindingKind, string>> = {
@@ -34,15 +35,17 @@ export function reviewRows(
     ['Washdown formulas', counts.formulas],
     ['that show what they should', counts.agree],
     [],
-    ['Kind', 'Sheet', 'Cell', 'What', 'What to do', 'Formula'],
+    ['Kind', 'Sheet', 'Cell', 'What', 'What to do', 'Formula', 'Severity', 'In error because of it'],
     ...findingKinds.flatMap((kind) =>
-      ofKind(kind).map(({ sheet, address, what, todo, formula }) => [
+      ofKind(kind).map(({ sheet, address, what, todo, formula, reaches = [] }) => [
         kindTitles[kind],
         sheet,
         address,
         what,
         todo,
         formula ?? '',
+        severities[kind],
+        someOf(reaches.map((place) => `${place.sheet}!${place.address}`)),
       ]),
     ),
   ];

@@ -1,5 +1,6 @@
 import { WashdownError } from '../../quantity/problem';
 import { areaKey, type AuditedBook, type SheetArea, type Shown } from './audited-book';
+import { causeOf } from './cause';
 import type { Expression } from './expression';
 import { NotFollowed } from './not-followed';
 import { arithmetic, comparison, ordinaryFunctions } from './ordinary-functions';
@@ -189,12 +190,21 @@ export class WorkOut {
     const key = [name, ...given.map((arg) => arg.key)].join('\n');
     const known = this.answers.get(key);
     if (known !== undefined) return known;
-    const answer = answerOf(
+    const result = answerOf(
       called,
       given.map(({ value }) => value),
     );
+    const answer = this.blamed(result, given);
     this.answers.set(key, answer);
     return answer;
+  }
+
+  /** An error with the cell that is to blame for it, where that is known. */
+  private blamed(result: Outcome, given: readonly Argument[]): Outcome {
+    if (isRows(result) || !isError(result)) return result;
+    const areas = given.flatMap(({ area }) => area ?? []);
+    const cause = causeOf(this.book, result.problem, areas);
+    return cause ? { ...result, cause } : result;
   }
 
   private matrix(arg: Expression, at: SheetPlace): Argument {
@@ -231,6 +241,11 @@ export function answerOf(called: AuditedFunction, args: readonly unknown[]): Out
   } catch (error) {
     if (!(error instanceof WashdownError)) throw error;
     const nothing = error.problems.every(({ type }) => type === 'nothing');
-    return { error: nothing ? '#N/A' : '#VALUE!', message: error.message };
+    const [problem] = error.problems;
+    return {
+      error: nothing ? '#N/A' : '#VALUE!',
+      message: error.message,
+      ...(problem?.row !== undefined && { problem }),
+    };
   }
 }

@@ -180,3 +180,28 @@ describe('a line', () => {
     expect(numberAt(book, 'Price!B5')).toBeGreaterThan(numberAt(book, 'Price!B4'));
   });
 });
+
+describe('a cell of the walls that cannot be read', () => {
+  const report = reviewed(worked(BID, { 'Walls!C3': 'Unobtainium' }));
+  const errors = report.findings.filter(({ kind }) => kind === 'error');
+
+  it('is one finding, at that cell, though every formula shows an error', () => {
+    expect(errors.map(({ sheet, address }) => `${sheet}!${address}`)).toEqual(['Walls!C3']);
+    expect(errors[0]?.what).toContain('"Unobtainium" cannot be used');
+  });
+
+  it('names every cell that is in error because of it: twelve calls, three sums, and the bid up to its cover', () => {
+    const named = (errors[0]?.reaches ?? []).map(({ sheet, address }) => `${sheet}!${address}`);
+    const calls = ['B', 'C', 'D'].flatMap((column) =>
+      [2, 3, 4, 5, 6].map((row) => `Estimate!${column}${String(row)}`),
+    );
+    expect(named.toSorted()).toEqual([...calls, ...WAY.slice(1)].toSorted());
+  });
+
+  it('in the factors is one finding at its value', () => {
+    const factor = reviewed(worked(BID, { 'Factors!B2': 'a lot' })).findings.filter(
+      ({ kind }) => kind === 'error',
+    );
+    expect(factor.map(({ sheet, address }) => `${sheet}!${address}`)).toEqual(['Factors!B2']);
+  });
+});
