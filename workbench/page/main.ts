@@ -8,6 +8,7 @@ import { loadFunctions } from './load-functions';
 import type { PageBook } from './page-book';
 import { showReasons } from './reason-line';
 import { EMPTY, shownContents, showWorkbook } from './show-workbook';
+import { switchByKey } from './switch-by-key';
 import { createSpreadsheet } from './spreadsheet';
 import { UniverWorkbook } from './univer-workbook';
 import { UnsavedChanges } from './unsaved-changes';
@@ -128,6 +129,7 @@ async function start(): Promise<void> {
   demo.onchange = doing(async () => {
     if (mayLeave()) await openDemo();
   });
+  switchByKey(element('pane') as HTMLIFrameElement);
   await openDemo();
 }
 

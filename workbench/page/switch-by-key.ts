@@ -1,0 +1,45 @@
+const KEY = 'F6';
+
+/**
+ * Lets F6 go from the spreadsheet to the pane and back, each time to where the focus was.
+ * @param pane the frame of the pane
+ */
+export function switchByKey(pane: HTMLIFrameElement): void {
+  let left: Element | null = null;
+  document.addEventListener(
+    'keydown',
+    (event) => {
+      if (event.key !== KEY) return;
+      take(event);
+      left = document.activeElement;
+      focusPane(pane);
+    },
+    true,
+  );
+  // A pane that is loaded anew has a window of its own.
+  pane.addEventListener('load', () => {
+    pane.contentWindow?.addEventListener(
+      'keydown',
+      (event) => {
+        if (event.key !== KEY) return;
+        take(event);
+        window.focus();
+        if (left instanceof HTMLElement) left.focus();
+      },
+      true,
+    );
+  });
+}
+
+function take(event: KeyboardEvent): void {
+  event.preventDefault();
+  event.stopPropagation();
+}
+
+function focusPane(pane: HTMLIFrameElement): void {
+  pane.contentWindow?.focus();
+  const inside = pane.contentDocument;
+  if (inside && (inside.activeElement === null || inside.activeElement === inside.body)) {
+    inside.querySelector<HTMLElement>('[role="tab"][aria-selected="true"]')?.focus();
+  }
+}
