@@ -3,8 +3,9 @@ const KEY = 'F6';
 /**
  * Lets F6 go from the spreadsheet to the pane and back, each time to where the focus was.
  * @param pane the frame of the pane
+ * @param show brings one of the two into view, where there is no room for both
  */
-export function switchByKey(pane: HTMLIFrameElement): void {
+export function switchByKey(pane: HTMLIFrameElement, show: (shown: 'sheet' | 'pane') => void): void {
   let left: Element | null = null;
   document.addEventListener(
     'keydown',
@@ -12,6 +13,7 @@ export function switchByKey(pane: HTMLIFrameElement): void {
       if (event.key !== KEY) return;
       take(event);
       left = document.activeElement;
+      show('pane');
       focusPane(pane);
     },
     true,
@@ -23,6 +25,7 @@ export function switchByKey(pane: HTMLIFrameElement): void {
       (event) => {
         if (event.key !== KEY) return;
         take(event);
+        show('sheet');
         window.focus();
         if (left instanceof HTMLElement) left.focus();
       },

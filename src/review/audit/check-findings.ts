@@ -50,7 +50,7 @@ export function checkFindings(
             kind: 'error',
             ...place,
             what: `The walls cannot be checked: ${outcome.message}`,
-            todo: 'Mend what the message names.',
+            todo: 'Correct what the message names.',
           },
         ]
       : [];
