@@ -82,7 +82,7 @@ export function byCause(
         sheet: cause.sheet,
         address: cellAddress(cause.row, cause.column),
         what,
-        todo: 'Mend this cell: every cell named with it then has its number again.',
+        todo: 'Correct this cell: every cell named with it then has its number again.',
         reaches: [...places.values()],
       },
     ];

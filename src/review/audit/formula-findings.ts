@@ -34,14 +34,9 @@ export function formulaFindings(
   const [error] = errors;
   if (!error) return [];
   const more = errors.length > 1 ? ` (and ${String(errors.length - 1)} more cells of its spill)` : '';
-<<<<<<< HEAD
-  const todo = 'Mend what the message names, or leave it where no number is wanted.';
+  const todo = 'Correct what the message names, or leave it where no number is wanted.';
   const finding = { kind: 'error' as const, ...here, what: `Shows ${said(error)}${more}.`, todo };
   return [error.cause ? { ...finding, what: error.message, cause: error.cause } : finding];
-=======
-  const todo = 'Correct what the message names, or leave it where no number is wanted.';
-  return [{ kind: 'error', ...here, what: `Shows ${said(error)}${more}.`, todo }];
->>>>>>> main
 }
 
 type Here = Pick<AuditFinding, 'sheet' | 'address' | 'formula'>;
