@@ -54,7 +54,7 @@ export type CautionWhen =
   | 'cleaner beside openings'
   /** a masked wall may not meet the class that is used */
   | 'weaker masked'
-  /** a wall lower down may not meet the class that is used */
+  /** a masked wall lower down, or one that receives the rinse, may not meet the class that is used */
   | 'weaker below'
   /** there are fixtures to cover */
   | 'fixtures'

@@ -26,7 +26,7 @@ type State =
 
 const SHEET = 'Washdown review';
 // Widths in characters: kind, sheet, cell, what, what to do, formula.
-const WIDTHS = [20, 14, 10, 50, 40, 50];
+const WIDTHS = [20, 14, 10, 50, 40, 50, 10, 40];
 
 /**
  * Checks the Washdown formulas of the workbook.
@@ -119,7 +119,7 @@ function Outcome({
 }: Pick<ReviewProps, 'port' | 'say'> & { review: Review; at: string; byHand: boolean }) {
   const [remembered, setRemembered] = useState(review.remembered);
   const [accepted, setAccepted] = useState(false);
-  const { findings, formulas, gone } = review;
+  const { findings, formulas, followers, gone } = review;
   const fail = (error: unknown) => {
     say(failureText(error));
   };
@@ -159,7 +159,7 @@ function Outcome({
           <button
             type="button"
             onClick={() => {
-              keepFormulas(port, { formulas, gone: [] }).then(() => {
+              keepFormulas(port, { formulas, followers, gone: [] }).then(() => {
                 setAccepted(true);
                 say('Accepted: the next review does not list these cells.');
               }, fail);

@@ -328,18 +328,24 @@ const cases: readonly Case[] = [
   },
 
   {
-    says: 'a base of another zone that may not meet the class used above it',
+    says: 'a masked base of another zone that receives the rinse',
+    check: whatLiesBelow,
+    rows: [
+      wall('A', { Residue: 'heavy' }),
+      wall('B', { Zone: 'Base', Level: 2, Material: 'Limestone', Masked: 'yes', Receives: 'South' }),
+    ],
+    found: [['Base: B', 'Limestone receives the rinse of walls washed with class 3 in South']],
+  },
+  {
+    says: 'a lower level of a zone that receives no rinse: the two may stand on two elevations',
     check: whatLiesBelow,
     rows: [
       wall('A', { Residue: 'heavy' }),
       wall('B', { Zone: 'Base', Level: 2, Material: 'Limestone' }),
-      wall('C', { Zone: 'Base', Level: 3, Material: 'Marble', Masked: 'yes' }),
+      wall('C', { Zone: 'Base', Level: 3, Material: 'Marble', Masked: 'only' }),
     ],
-    found: [
-      ['Base: B, C', 'Limestone, Marble lies lower than walls washed with class 3 in South'],
-      // The limestone is washed with detergent, and the marble below it takes clear water only.
-      ['Base: C', 'Marble lies lower than walls washed with class 1 in Base'],
-    ],
+    // Within Base the limestone is washed with detergent, and the marble below it takes clear water only.
+    found: [['Base: C', 'Marble lies lower than walls washed with class 1 in Base']],
   },
   {
     says: 'a masked base of the same zone',
@@ -369,7 +375,7 @@ const cases: readonly Case[] = [
       wall('D', { Zone: 'Yard', Level: '', Material: 'Limestone', Masked: 'yes' }),
     ],
     // Granite takes class 2, so what runs over it governs South too: class 2 above class 1.
-    found: [['Base: C', 'Limestone lies lower than walls washed with class 2 in South']],
+    found: [['Base: C', 'Limestone receives the rinse of walls washed with class 2 in South']],
   },
   {
     says: 'walls above that stay masked, or are washed with clear water',

@@ -9,6 +9,7 @@ import type { PageBook } from './page-book';
 import { showReasons } from './reason-line';
 import { EMPTY, shownContents, showWorkbook } from './show-workbook';
 import { SheetOrPane } from './sheet-or-pane';
+import { switchByKey } from './switch-by-key';
 import { createSpreadsheet } from './spreadsheet';
 import { UniverWorkbook } from './univer-workbook';
 import { UnsavedChanges } from './unsaved-changes';
@@ -131,6 +132,9 @@ async function start(): Promise<void> {
   });
   demo.onchange = doing(async () => {
     if (mayLeave()) await openDemo();
+  });
+  switchByKey(element('pane') as HTMLIFrameElement, (shown) => {
+    sheetOrPane.show(shown);
   });
   await openDemo();
 }

@@ -22,6 +22,18 @@ export class Spills {
   }
 
   /**
+   * The area that the formula of a cell fills.
+   * @param at the cell of the formula
+   * @returns the area; undefined where it fills no more than its cell
+   */
+  areaFrom({ sheet, row, column }: SheetPlace): SheetArea | undefined {
+    const area = this.bySheet
+      .get(sheet)
+      ?.find((known) => known.area.top === row && known.area.left === column)?.area;
+    return area && { sheet, ...area };
+  }
+
+  /**
    * The formula whose area a cell lies in.
    * @param at the cell
    * @returns the formula; undefined outside of every area
