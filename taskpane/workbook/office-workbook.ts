@@ -125,6 +125,15 @@ export class OfficeWorkbook implements WorkbookPort {
     });
   }
 
+  readFormats({ sheet, address }: Place): Promise<string[][]> {
+    return this.run(async (context) => {
+      const range = (await worksheetOf(context, sheet)).getRange(address);
+      range.load('numberFormat');
+      await context.sync();
+      return range.numberFormat as string[][];
+    });
+  }
+
   selection(): Promise<Place> {
     return this.run(async (context) => {
       const selected = context.workbook.getSelectedRange();

@@ -70,6 +70,8 @@ export interface WorkbookPort {
   readTable(name: string): Promise<CellContent[][]>;
   /** The values of cells; rejects where the sheet is not there. */
   readRange(place: Place): Promise<CellContent[][]>;
+  /** The number formats of cells, such as `0%`; rejects where the sheet is not there. */
+  readFormats(place: Place): Promise<string[][]>;
   selection(): Promise<Place>;
   /** Those cells under the blocks that are not blank: whoever writes asks about them first. */
   filledCells(blocks: readonly Block[]): Promise<Place[]>;
