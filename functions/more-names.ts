@@ -14,6 +14,7 @@ const listed: Readonly<Record<keyof typeof moreRuns, true>> = {
   PATCH: true,
   NOZZLE: true,
   DRYING: true,
+  BIDPAGE: true,
 };
 
 /** The names of the functions that come when one of them is first called. */

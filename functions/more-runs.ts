@@ -1,5 +1,6 @@
 import { runProgress, runRates } from './actuals';
 import { runAlternates } from './alternates';
+import { runBidPage } from './bid-page';
 import { runChanges } from './changes';
 import { runChecks } from './checks';
 import { runOptions } from './options';
@@ -23,4 +24,5 @@ export const moreRuns = {
   PATCH: runPatch,
   NOZZLE: runNozzle,
   DRYING: runDrying,
+  BIDPAGE: runBidPage,
 } as const satisfies Record<string, Run>;

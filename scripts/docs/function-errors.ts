@@ -118,6 +118,7 @@ export const errorsOf: Readonly<Record<FunctionName, readonly FunctionError[]>> 
     noWindow,
     none('the part is `rate` and nothing is washed', { part: 'rate', walls: rearLeftOut }),
   ],
+  BIDPAGE: [unknownFactor],
   OPTIONS: [
     noWindowCells,
     inCells(

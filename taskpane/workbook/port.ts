@@ -40,6 +40,8 @@ export interface Block {
   readonly widths?: readonly number[];
   /** Whether its sheet prints on one page, held sideways, where the host can set that. */
   readonly onePage?: boolean;
+  /** The paper that its sheet prints on upright, one page wide, where the host can set that. */
+  readonly paper?: 'letter' | 'a4';
   /** Number formats of cells of the sheet, by address; also of cells that a formula will fill. */
   readonly formats?: Readonly<Record<string, string>>;
 }

@@ -32,6 +32,7 @@ const SHIPPED = [
   'ALTERNATES',
   'PROGRESS',
   'RATES',
+  'BIDPAGE',
 ];
 const LOCALES = 'node_modules/@univerjs/sheets-formula-ui/lib/locale';
 
