@@ -15,6 +15,7 @@ const listed: Readonly<Record<keyof typeof moreRuns, true>> = {
   NOZZLE: true,
   DRYING: true,
   BIDPAGE: true,
+  DAYPLAN: true,
 };
 
 /** The names of the functions that come when one of them is first called. */

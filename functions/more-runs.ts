@@ -3,6 +3,7 @@ import { runAlternates } from './alternates';
 import { runBidPage } from './bid-page';
 import { runChanges } from './changes';
 import { runChecks } from './checks';
+import { runDayPlan } from './day-plan';
 import { runOptions } from './options';
 import { runDrying, runNozzle, runPatch } from './plain-numbers';
 import { runFactors, runMaterials, runSources } from './tables';
@@ -25,4 +26,5 @@ export const moreRuns = {
   NOZZLE: runNozzle,
   DRYING: runDrying,
   BIDPAGE: runBidPage,
+  DAYPLAN: runDayPlan,
 } as const satisfies Record<string, Run>;

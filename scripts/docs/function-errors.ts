@@ -119,6 +119,7 @@ export const errorsOf: Readonly<Record<FunctionName, readonly FunctionError[]>> 
     none('the part is `rate` and nothing is washed', { part: 'rate', walls: rearLeftOut }),
   ],
   BIDPAGE: [unknownFactor],
+  DAYPLAN: [unknownFactor, noWindowCells],
   OPTIONS: [
     noWindowCells,
     inCells(

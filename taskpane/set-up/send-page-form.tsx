@@ -1,13 +1,13 @@
 import { useJob } from '../use-job';
 import type { WallSource } from '../wall-source';
 import { FreeNames } from './free-names';
-import { sendPage } from './send-page';
+import { dayPlanSheet, sendPage } from './send-page';
 import type { SetUpProps } from './set-up-props';
 import { useWriting } from './use-writing';
 import { WritingNotice } from './writing-notice';
 
 /**
- * Adds a sheet that can be printed and sent with the bid.
+ * Adds sheets that can be printed: the page to send with the bid, the plan for the crew.
  * @param props what it works on
  * @returns the form
  */
@@ -25,20 +25,42 @@ export function SendPageForm({ port, source, say }: SetUpProps & { readonly sour
       place: { sheet, address: 'A1' },
     });
   };
+  const addPlan = async () => {
+    const sheet = (await FreeNames.of(port)).sheet('Day plan');
+    writing.offer({
+      blocks: [dayPlanSheet(source, sheet)],
+      says: [`Sheet ${sheet}: what is done on each working day. It follows the walls and the factors.`],
+      place: { sheet, address: 'A1' },
+    });
+  };
+  const started = (work: Promise<void>) => {
+    work.catch(() => {
+      writing.refuse('The workbook cannot be read.');
+    });
+  };
   return (
     <section aria-labelledby="send-page">
-      <h3 id="send-page">A page to send</h3>
-      <p>Scope, quantities, what is included and what is not, alternates, clarifications and the price.</p>
+      <h3 id="send-page">Pages to send</h3>
+      <p>
+        Scope, quantities, what is included and what is not, alternates, clarifications and the price; and a
+        plan by working day for the crew.
+      </p>
       <p class="actions">
         <button
           type="button"
           onClick={() => {
-            add().catch(() => {
-              writing.refuse('The workbook cannot be read.');
-            });
+            started(add());
           }}
         >
           Add the bid page
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            started(addPlan());
+          }}
+        >
+          Add the day plan
         </button>
       </p>
       <WritingNotice port={port} of={writing} say={say} />

@@ -7,9 +7,34 @@ import { functionNamed } from './job-summary';
 
 // Characters: part, sentence, quantity, unit, money.
 const WIDTHS = [15, 72, 10, 16, 13];
+// Day, zone, walls, persons, two of hours, four of materials, waits.
+const PLAN_WIDTHS = [6, 16, 34, 9, 11, 11, 12, 12, 12, 10, 44];
 const FIRST_ROW = 3;
 const MOST_ROWS = 400;
 const ALTERNATES = ['alternate', 'wall', 'column', 'value'];
+
+/**
+ * The plan by working day, as a sheet of its own.
+ * @param source where walls, factors and headings stand
+ * @param sheet name of the sheet
+ * @returns what to write; it prints on one page, held sideways
+ */
+export function dayPlanSheet(source: WallSource, sheet: string): Block {
+  const blank = Array.from({ length: PLAN_WIDTHS.length - 1 }, () => '');
+  return {
+    sheet,
+    address: 'A1',
+    rows: [[formulaFor(functionNamed('DAYPLAN'), source), ...blank]],
+    heading: true,
+    widths: PLAN_WIDTHS,
+    onePage: true,
+    formats: {
+      [`E2:F${String(MOST_ROWS)}`]: '0.0',
+      [`G2:G${String(MOST_ROWS)}`]: '#,##0.0',
+      [`H2:J${String(MOST_ROWS)}`]: '#,##0',
+    },
+  };
+}
 
 /**
  * A page to send, as a sheet of its own: a title, and below it the formula that spills the page.

@@ -33,6 +33,7 @@ const SHIPPED = [
   'PROGRESS',
   'RATES',
   'BIDPAGE',
+  'DAYPLAN',
 ];
 const LOCALES = 'node_modules/@univerjs/sheets-formula-ui/lib/locale';
 
