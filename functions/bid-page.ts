@@ -19,18 +19,20 @@ export const runBidPage: Run = ([walls, zone, factors, alternates, headings]) =>
     ...pageLines(answer(question), question.factors),
     ...(isGiven(alternates) ? alternateLines({ walls, alternates, zone, factors, headings }) : []),
   ];
-  return pageParts.flatMap((part) =>
-    lines
-      .filter((line) => line.part === part)
-      .flatMap(({ text, amount }, place) =>
-        cutToLines(text).map((piece, cut): CellValue[] => [
-          place === 0 && cut === 0 ? part : '',
-          piece,
-          ...(amount && cut === 0 ? amountCells(amount, system) : ['', '', '']),
-        ]),
-      ),
-  );
+  const filled = pageParts.filter((part) => lines.some((line) => line.part === part));
+  return filled.flatMap((part, of) => [
+    ...(of > 0 ? [['', '', '', '', '']] : []),
+    ...lines.filter((line) => line.part === part).flatMap((line, place) => rowsOf(line, place === 0, system)),
+  ]);
 };
+
+function rowsOf({ part, text, amount }: PageLine, isFirst: boolean, system: System): CellValue[][] {
+  return cutToLines(text).map((piece, cut) => [
+    isFirst && cut === 0 ? part : '',
+    piece,
+    ...(amount && cut === 0 ? amountCells(amount, system) : ['', '', '']),
+  ]);
+}
 
 function isGiven(alternates: unknown): boolean {
   return Array.isArray(alternates) && alternates.length > 0;

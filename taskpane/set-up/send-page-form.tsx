@@ -20,7 +20,7 @@ export function SendPageForm({ port, source, say }: SetUpProps & { readonly sour
     const [names, tables] = await Promise.all([FreeNames.of(port), port.tables()]);
     const sheet = names.sheet('Bid page');
     writing.offer({
-      blocks: [sendPage(source, sheet, system, tables)],
+      blocks: sendPage(source, sheet, system, tables),
       says: [`Sheet ${sheet}: the page to send. It follows the walls and the factors.`],
       place: { sheet, address: 'A1' },
     });

@@ -6,7 +6,7 @@ import { formulaFor } from './formulas';
 import { functionNamed } from './job-summary';
 
 // Characters: part, sentence, quantity, unit, money.
-const WIDTHS = [15, 72, 10, 16, 13];
+const WIDTHS = [15, 82, 10, 16, 13];
 // Day, zone, walls, persons, two of hours, four of materials, waits.
 const PLAN_WIDTHS = [6, 16, 34, 9, 11, 11, 12, 12, 12, 10, 44];
 const FIRST_ROW = 3;
@@ -49,23 +49,21 @@ export function sendPage(
   sheet: string,
   system: System,
   tables: readonly TableInfo[],
-): Block {
+): Block[] {
   const table = tables.find(({ headings }) =>
     ALTERNATES.every((wanted) => headings.some((heading) => comparable(heading) === wanted)),
   );
   const asked = table === undefined ? {} : { alternates: referenceText({ table: table.name }) };
   const row = (place: string): string => `${place}${String(FIRST_ROW)}:${place}${String(MOST_ROWS)}`;
-  return {
-    sheet,
-    address: 'A1',
-    rows: [
-      ['Wash-down of the facade', '', '', '', ''],
-      ['', '', '', '', ''],
-      [formulaFor(functionNamed('BIDPAGE'), source, asked), '', '', '', ''],
-    ],
-    heading: true,
-    widths: WIDTHS,
-    paper: system === 'US' ? 'letter' : 'a4',
-    formats: { [row('C')]: '[<10]#,##0.0;#,##0', [row('E')]: '#,##0.00' },
-  };
+  return [
+    { sheet, address: 'A1', rows: [['Wash-down of the facade']], heading: true },
+    {
+      sheet,
+      address: `A${String(FIRST_ROW)}`,
+      rows: [[formulaFor(functionNamed('BIDPAGE'), source, asked), '', '', '', '']],
+      widths: WIDTHS,
+      paper: system === 'US' ? 'letter' : 'a4',
+      formats: { [row('C')]: '[<10]#,##0.0;#,##0', [row('E')]: '#,##0.00' },
+    },
+  ];
 }

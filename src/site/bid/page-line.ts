@@ -20,7 +20,7 @@ export interface PageLine {
 }
 
 // So many characters of ordinary type fit the column of a sheet that prints upright.
-const WIDTH = 84;
+const WIDTH = 78;
 
 /**
  * Cuts a sentence between words, so that each piece fits a line of the page.
