@@ -71,8 +71,8 @@ export function ReviewPanel({ port, source, say }: ReviewProps) {
     <article class="review">
       <h2>Review</h2>
       <p>
-        Works every Washdown formula of this workbook out again, and lists what a reviewer should look at. No
-        cell is changed; where a formula differs, the workbook is made to calculate.
+        Recalculates and checks every Washdown formula of this workbook, and lists what a reviewer should look
+        at. No cell is changed; where a formula differs, the workbook is made to calculate.
       </p>
       <p class="actions">
         {/* One button throughout, so that the focus stays where it is. */}
@@ -135,7 +135,7 @@ function Outcome({
       </p>
       {byHand && (
         <p class="notice">
-          This workbook calculates by hand alone: its cells may be behind what was typed, until F9 is pressed.
+          This workbook is set to manual calculation: its cells may be out of date until F9 is pressed.
         </p>
       )}
       <p class="actions">

@@ -39,7 +39,7 @@ export function checkFindings(question: Question, checks: AuditedFunction): Audi
             kind: 'error',
             ...place,
             what: `The walls cannot be checked: ${outcome.message}`,
-            todo: 'Mend what the message names.',
+            todo: 'Correct what the message names.',
           },
         ]
       : [];

@@ -33,7 +33,7 @@ export function formulaFindings(
   const [error] = errors;
   if (!error) return [];
   const more = errors.length > 1 ? ` (and ${String(errors.length - 1)} more cells of its spill)` : '';
-  const todo = 'Mend what the message names, or leave it where no number is wanted.';
+  const todo = 'Correct what the message names, or leave it where no number is wanted.';
   return [{ kind: 'error', ...here, what: `Shows ${said(error)}${more}.`, todo }];
 }
 

@@ -1,4 +1,4 @@
-import { areaAddress, cellAddress, type Area } from './address';
+import { cellAddress, type Area } from './address';
 import type { AuditedBook, SheetArea } from './audited-book';
 import { isRows, type Outcome } from './outcome';
 import type { SheetPlace } from './references';
@@ -81,14 +81,4 @@ export function someOf(addresses: readonly string[]): string {
   const most = 5;
   const named = addresses.slice(0, most).join(', ');
   return addresses.length > most ? `${named} and ${String(addresses.length - most)} more` : named;
-}
-
-/**
- * The address of an area or a cell.
- * @param at where the formula stands
- * @param area what it fills, where more than its cell
- * @returns the address
- */
-export function addressOf(at: SheetPlace, area: SheetArea | undefined): string {
-  return area ? areaAddress(area) : cellAddress(at.row, at.column);
 }
