@@ -19,8 +19,8 @@ export interface PageLine {
   readonly amount?: { readonly value: number; readonly kind: Kind };
 }
 
-// So many characters of ordinary type fit the column of a sheet that prints upright.
-const WIDTH = 78;
+// So many characters of a wide type still fit the column of a sheet that prints upright.
+const WIDTH = 70;
 
 /**
  * Cuts a sentence between words, so that each piece fits a line of the page.

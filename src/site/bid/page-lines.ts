@@ -27,7 +27,7 @@ export function pageLines(estimate: JobEstimate, factors: FactorsInForce): PageL
       'Scope',
       zones.flatMap((zone) => scopeLines(zone, factors.system)),
     ),
-    ...(finding === undefined ? quantityLines(estimate, factors) : said('Quantities', [finding])),
+    ...(finding === undefined ? quantityLines(estimate) : said('Quantities', [finding])),
     ...said('Included', included(estimate, factors)),
     ...said('Not included', notIncluded(rows, factors)),
     ...said('Clarifications', clarifications(rows, zones, factors)),
@@ -39,7 +39,7 @@ function line(part: PageLine['part'], text: string, value: number, kind: Kind): 
   return { part, text, amount: { value, kind } };
 }
 
-function quantityLines({ totals, jobDays }: JobEstimate, factors: FactorsInForce): PageLine[] {
+function quantityLines({ totals, jobDays }: JobEstimate): PageLine[] {
   const days = Math.max(0, Math.ceil(jobDays - constants.guard.value));
   const lines: readonly (readonly [string, number, Kind])[] = [
     ['Washed area', totals.washedArea, 'area'],
