@@ -184,3 +184,23 @@ it('a workbook that keeps nothing is offered a sheet for it', async () => {
   await page.getByRole('status').getByText('Kept on the sheet Washdown notes.').waitFor();
   expect((await cell('Washdown notes', 'A2')).value).toBe('source');
 });
+
+it('a page to send and a day plan are added as sheets, and follow the walls', async () => {
+  ({ page } = await tests.open(SOURCE, { width: 320 }));
+  await page.getByRole('button', { name: 'Add the bid page' }).click();
+  await page.getByRole('status').getByText('Sheet Bid page: the page to send.').waitFor();
+  await picture(page, 'pages-to-send');
+  expect(await violations(page)).toEqual([]);
+  expect(await overflow(page)).toBe(0);
+  expect((await cell('Bid page', 'A3')).formula).toBe('=WASH.BIDPAGE(Walls[#All],,Factors[#All])');
+  // 1,200 and 980 of red brick, nothing taken off.
+  expect((await cell('Bid page', 'B3')).value).toContain('South: wash 2,180 ft² of red clay brick');
+  await page.evaluate(() => {
+    globalThis.testWorkbook.type({ sheet: 'Walls', address: 'E2' }, 1000);
+  });
+  expect((await cell('Bid page', 'B3')).value).toContain('South: wash 1,980 ft² of red clay brick');
+  await page.getByRole('button', { name: 'Add the day plan' }).click();
+  await page.getByRole('status').getByText('Sheet Day plan: what is done').waitFor();
+  expect([(await cell('Day plan', 'A2')).value, (await cell('Day plan', 'B2')).value]).toEqual([1, 'South']);
+  expect((await cell('Day plan', 'C2')).value).toBe('S-1 upper, S-2 lower, S-3 base');
+});

@@ -83,6 +83,10 @@ export class UniverWorkbook implements WorkbookPort {
     return this.cells.values(this.sheet(sheet), areaOf(address));
   }
 
+  readFormats({ sheet, address }: Place): Promise<string[][]> {
+    return Promise.resolve(this.rangeOf(this.sheet(sheet), areaOf(address)).getNumberFormats());
+  }
+
   selection(): Promise<Place> {
     const { workbook } = this.book;
     const range = workbook.getActiveRange();

@@ -48,6 +48,8 @@ export class FakeExcel {
   mode = 'Automatic';
   /** What the formula in a cell fills, by its place such as `Walls!B2`. */
   readonly spills = new Map<string, string>();
+  /** Number formats of cells, by their place such as `Factors!B4`. */
+  readonly formats = new Map<string, string>();
   private readonly waitingForEdit: (() => void)[] = [];
   syncs = 0;
   statesOfCalculation = ['Pending', 'Done'];
@@ -214,6 +216,12 @@ export class FakeExcel {
           address: () => `${sheet.includes(' ') ? `'${sheet}'` : sheet}!${areaAddress(area)}`,
           values: () => each((cell) => (isFormula(cell) ? '#NAME?' : unquoted(cell))),
           formulas: () => each(unquoted),
+          numberFormat: () =>
+            span(area.top, area.bottom).map((row) =>
+              span(area.left, area.right).map(
+                (column) => this.formats.get(`${sheet}!${cellAddress(row, column)}`) ?? 'General',
+              ),
+            ),
           isNullObject: () => false,
         },
         {

@@ -49,6 +49,8 @@ describe('reading', () => {
       ['W-2', '#NAME?'],
     ]);
     expect(await workbook.readRange({ sheet: 'My sheet', address: 'A2:B2' })).toEqual([['', 7]]);
+    excel.formats.set('My sheet!B2', '0%');
+    expect(await workbook.readFormats({ sheet: 'My sheet', address: 'A2:B2' })).toEqual([['General', '0%']]);
   });
 
   it('says so where a table or a sheet is not there', async () => {
