@@ -12,7 +12,7 @@ function forecast(of: keyof Forecasts, ...tasks: readonly Booked[]): number {
 /** Worked examples of a package's manual, each with the numbers that it prints. */
 export const earnedValueManual: SourceChecks = {
   document: 'PRA, Project Risk Analysis: reference manual of the R package',
-  edition: 'version 0.3.0, on its documentation site; its own examples, no public guide',
+  edition: 'as on its documentation site; a package, no public guide',
   section: 'examples of cpi and eac',
   checks: [
     {
