@@ -154,7 +154,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     parameters: question,
     result: 'matrix',
     unit: 'text',
-    rule: 'age, sample area, mortar, materials under the class used, nozzle, contact window, weather, blanks, openings, example rows, yield, price per area and overrides',
+    rule: 'age, sample area, mortar, materials under the class used, nozzle, contact window, weather, blanks, openings, example rows, names that look alike, yield, price per area and overrides',
     example: '=WASH.CHECKS(Walls[#All],,Factors[#All])',
   },
   FACTORS: {

@@ -31,7 +31,7 @@ export function ChangesList({
       <h4 id={`${id}-title`}>
         {changes.length === 1 ? 'One change' : `${String(changes.length)} changes`} since {baseline}
       </h4>
-      <p>The whole difference:</p>
+      <p>Total change:</p>
       <Differences of={whole} factors={factors} />
       <p>
         Each change has what it does on average over every order in which the changes can be made, so that

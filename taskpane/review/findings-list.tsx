@@ -1,5 +1,11 @@
 import { useState } from 'preact/hooks';
-import { findingKinds, type AuditFinding, type FindingKind } from '../../src/review/audit/audit-finding';
+import {
+  findingKinds,
+  severities,
+  type AuditFinding,
+  type FindingKind,
+  type FindingPlace,
+} from '../../src/review/audit/audit-finding';
 import { kindTitles } from '../../src/review/audit/review-sheet';
 import { GoThere } from '../go-there';
 import type { WorkbookPort } from '../workbook/port';
@@ -51,10 +57,10 @@ function KindSection({
   return (
     <section class="findings" aria-labelledby={`findings-${kind.replace(' ', '-')}`}>
       <h3 id={`findings-${kind.replace(' ', '-')}`}>
-        {kindTitles[kind]} ({findings.length})
+        {kindTitles[kind]} ({findings.length}) <small>{severities[kind]} severity</small>
       </h3>
       <ul>
-        {findings.slice(0, shown).map(({ sheet, address, what, todo, formula }, index) => (
+        {findings.slice(0, shown).map(({ sheet, address, what, todo, formula, reaches = [] }, index) => (
           <li key={index}>
             <GoThere port={port} place={{ sheet, address }} say={say}>
               {sheet}!{address}
@@ -62,6 +68,7 @@ function KindSection({
             <p>{what}</p>
             {formula !== undefined && <code>{formula}</code>}
             <p class="todo">{todo}</p>
+            {reaches.length > 0 && <Reached places={reaches} port={port} say={say} />}
           </li>
         ))}
       </ul>
@@ -76,5 +83,45 @@ function KindSection({
         </button>
       )}
     </section>
+  );
+}
+
+/** The cells that are in error because of a finding, each with a way to it. */
+function Reached({
+  places,
+  port,
+  say,
+}: {
+  places: readonly FindingPlace[];
+  port: WorkbookPort;
+  say: (sentence: string) => void;
+}) {
+  const [shown, show] = useState(SHOWN_AT_ONCE);
+  return (
+    <details>
+      <summary>
+        {places.length === 1 ? 'One cell shows' : `${String(places.length)} cells show`} an error because of
+        it
+      </summary>
+      <ul>
+        {places.slice(0, shown).map((place) => (
+          <li key={`${place.sheet}!${place.address}`}>
+            <GoThere port={port} place={place} say={say}>
+              {place.sheet}!{place.address}
+            </GoThere>
+          </li>
+        ))}
+      </ul>
+      {places.length > shown && (
+        <button
+          type="button"
+          onClick={() => {
+            show(shown + SHOWN_AT_ONCE);
+          }}
+        >
+          Show {Math.min(SHOWN_AT_ONCE, places.length - shown)} more
+        </button>
+      )}
+    </details>
   );
 }

@@ -31,7 +31,7 @@ export function PlainSection({ port, say }: { port: WorkbookPort; say: (sentence
   const replace = async ({ places, names }: PlainPlan) => {
     await port.makePlain(places);
     // They are gone because the user wanted it so.
-    await keepFormulas(port, { formulas: [], gone: [] }).catch(() => false);
+    await keepFormulas(port, { formulas: [], followers: [], gone: [] }).catch(() => false);
     setState({ is: 'done', count: places.length, left: names.map(nameText) });
     say(`${String(places.length)} formulas are replaced by their values.`);
   };

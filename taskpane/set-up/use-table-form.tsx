@@ -48,7 +48,7 @@ export function UseTableForm({ port, say, choose }: SetUpProps) {
     const guess = guessHeadings((rows[0] ?? []).map(String));
     setCandidate({ walls, place, rows });
     setMatch(guess);
-    say(`${String(guess.size)} of our columns are matched by name. Look the match over.`);
+    say(`${String(guess.size)} of our columns are matched by name. Check the matches.`);
   };
   const failed = () => {
     setCandidate(undefined);
@@ -103,7 +103,7 @@ export function UseTableForm({ port, say, choose }: SetUpProps) {
             takeSelection().catch(failed);
           }}
         >
-          Take the selected cells
+          Use selected cells
         </button>
         <button type="button" onClick={look}>
           Look for tables again

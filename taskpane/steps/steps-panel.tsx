@@ -50,7 +50,7 @@ export function StepsPanel(props: PanelProps) {
       <h2>Steps</h2>
       <ProgressNotices kept={kept} port={props.port} say={props.say} />
       {state.is === 'failed' && (
-        <p class="notice">The steps cannot be told, because the walls cannot be read. {state.message}</p>
+        <p class="notice">The steps cannot be shown, because the walls cannot be read. {state.message}</p>
       )}
       {(state.is === 'reading' || kept.state.is === 'reading') && <p>Reading the workbook…</p>}
       {state.is === 'failed' && kept.state.is === 'ready' && <RunningClocks progress={kept.state.progress} />}
@@ -186,7 +186,7 @@ function Checklist(props: ChecklistProps) {
             change(startClock(new Date().toISOString()), 'The dwell clock runs.');
           }}
           stop={() => {
-            change(stopClock(new Date().toISOString()), 'The dwell clock stands still.');
+            change(stopClock(new Date().toISOString()), 'The dwell clock is stopped.');
           }}
           strike={(start) => {
             change(strikeDwell(start), `The patch of ${timeText(start)} is struck.`);

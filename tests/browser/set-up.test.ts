@@ -77,7 +77,7 @@ it('walls under headings of somebody else are matched, looked over, corrected an
   await page.evaluate(() => {
     globalThis.testWorkbook.select({ sheet: 'Take off', address: 'A3:G5' });
   });
-  await page.getByRole('button', { name: 'Take the selected cells' }).click();
+  await page.getByRole('button', { name: 'Use selected cells' }).click();
   const chosen = (name: string) =>
     page.getByLabel(name, { exact: true }).evaluate((select) => {
       const { selectedOptions } = select as HTMLSelectElement;
@@ -148,7 +148,7 @@ it('a filled cell is not overwritten before the user has said so', async () => {
   await page.getByLabel('What').selectOption('TAPE');
   await page.getByLabel('Zone', { exact: true }).selectOption('a row for each zone');
   await page.getByLabel('Top left cell').fill('Estimate!D2');
-  await page.getByRole('button', { name: 'Put in' }).click();
+  await page.getByRole('button', { name: 'Insert', exact: true }).click();
   await page.getByText('2 cells are filled').waitFor();
   await page.getByText('Estimate!D2, Estimate!D3').waitFor();
   await picture(page, 'ask-before-overwriting');
@@ -156,7 +156,7 @@ it('a filled cell is not overwritten before the user has said so', async () => {
   const before = await cell('Estimate', 'D2');
   await page.getByRole('button', { name: 'Leave them' }).click();
   expect(await cell('Estimate', 'D2')).toEqual(before);
-  await page.getByRole('button', { name: 'Put in' }).click();
+  await page.getByRole('button', { name: 'Insert', exact: true }).click();
   await page.getByRole('button', { name: 'Overwrite them' }).click();
   await page.getByRole('status').getByText('2 rows at Estimate!D2.').waitFor();
   expect((await cell('Estimate', 'D2')).value).toBe('South');
@@ -167,10 +167,10 @@ it('a result that would run into filled cells is not put in', async () => {
   ({ page } = await tests.open(SOURCE));
   await page.getByLabel('What').selectOption('SCHEDULE');
   await page.getByLabel('Top left cell').fill('Walls!L5');
-  await page.getByRole('button', { name: 'Put in' }).click();
+  await page.getByRole('button', { name: 'Insert', exact: true }).click();
   await page.getByRole('status').getByText('1 formula at Walls!L5.').waitFor();
   await page.getByLabel('Top left cell').fill('Walls!L4');
-  await page.getByRole('button', { name: 'Put in' }).click();
+  await page.getByRole('button', { name: 'Insert', exact: true }).click();
   await page.getByRole('status').getByText('are filled. Choose another cell.').waitFor();
   expect(await cell('Walls', 'L4')).toEqual({ value: '' });
 });

@@ -38,12 +38,14 @@ export class UniverWorkbook implements WorkbookPort {
    * @param cells reads its cells
    * @param calculation knows when it has worked everything out
    * @param book the workbook
+   * @param cellShown told when a cell is to be seen
    */
   constructor(
     private readonly api: FUniver,
     private readonly cells: Cells,
     private readonly calculation: Calculation,
     private readonly book: PageBook,
+    private readonly cellShown: () => void,
   ) {}
 
   sheets(): Promise<string[]> {
@@ -158,6 +160,7 @@ export class UniverWorkbook implements WorkbookPort {
   }
 
   goTo({ sheet, address }: Place): Promise<void> {
+    this.cellShown();
     const found = this.sheet(sheet);
     const { top, left } = areaOf(address);
     found.activate();

@@ -58,6 +58,7 @@ export class FakeExcel {
   readonly RangeCopyType = { values: 'Values' };
   readonly CalculationType = { full: 'Full' };
   readonly CalculationState = { done: 'Done' };
+  readonly PageOrientation = { landscape: 'Landscape' };
 
   /** Puts the fake in the host's place. */
   install(): void {
@@ -185,7 +186,9 @@ export class FakeExcel {
         set: (_, name: string, value) => {
           later(() => {
             this.mayChange(part.slice(0, part.indexOf('!')));
-            this.log.push(`${part} ${name} ${String(value)}`);
+            this.log.push(
+              `${part} ${name} ${typeof value === 'object' ? JSON.stringify(value) : String(value)}`,
+            );
           });
           return true;
         },
@@ -275,6 +278,7 @@ export class FakeExcel {
         },
       };
       members['names'] = namesOf(name);
+      members['pageLayout'] = logged(`${name}!page`, {});
       members['tables'] = loadable(
         { items: () => this.tables.filter(({ sheet }) => sheet === name).map(tableProxy) },
         {

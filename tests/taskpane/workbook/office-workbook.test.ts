@@ -168,6 +168,26 @@ describe('writing', () => {
     ]);
   });
 
+  it('adds rows at the end of a table, their texts as texts', async () => {
+    const table = await workbook.readTable('Walls');
+    const more = table[0]?.map((_, column) => (column === 0 ? '=new' : column)) ?? [];
+    await workbook.addRows('Walls', [more]);
+    expect(await workbook.readTable('Walls')).toEqual([...table, more]);
+    await expect(workbook.addRows('Gone', [more])).rejects.toThrow('There is no table Gone');
+  });
+
+  it('has a sheet printed on one page, and is done where the host cannot', async () => {
+    await workbook.write([{ sheet: 'Page', address: 'A1', rows: [['Bid']], onePage: true }]);
+    expect(excel.log).toContain('Page!page orientation Landscape');
+    expect(excel.log).toContain('Page!page zoom {"horizontalFitToPages":1,"verticalFitToPages":1}');
+    vi.spyOn(excel, 'PageOrientation', 'get').mockImplementation(() => {
+      throw new Error('ApiNotFound');
+    });
+    await workbook.write([{ sheet: 'Second', address: 'A1', rows: [['Bid']], onePage: true }]);
+    expect(excel.sheets.get('Second')?.get('A1')).toBe('Bid');
+    expect(excel.log).not.toContain('Second!page orientation Landscape');
+  });
+
   it('keeps a text a text, whatever it looks like', async () => {
     const texts = [
       '=1+1',
