@@ -117,6 +117,15 @@ export function startClock(when: string): (zone: ZoneProgress) => ZoneProgress {
 }
 
 /**
+ * Strikes a patch that was timed by mistake.
+ * @param start when it was started, ISO 8601
+ * @returns the change to a zone
+ */
+export function strikeDwell(start: string): (zone: ZoneProgress) => ZoneProgress {
+  return (zone) => ({ ...zone, dwells: zone.dwells.filter((dwell) => dwell.start !== start) });
+}
+
+/**
  * Stops the dwell clock and keeps the time of the patch.
  * @param when date and time, ISO 8601
  * @returns the change to a zone

@@ -3,6 +3,7 @@ import { astmC67 } from './checks/astm-c67';
 import { biaTechnicalNote20 } from './checks/bia-technical-note-20';
 import { brickSuction, measuredSuction } from './checks/brick-suction';
 import { commonPractice } from './checks/common-practice';
+import { earnedValueManual, earnedValueStandard } from './checks/earned-value';
 import { evaporationEquation } from './checks/evaporation';
 import { acidTable, stoichiometry } from './checks/hydrochloric-acid';
 import { masonryTextbook } from './checks/masonry-textbook';
@@ -97,6 +98,11 @@ export const checkedParts: readonly CheckedPart[] = [
       regulations,
       commonPractice,
     ],
+  },
+  {
+    title: 'Progress of the work',
+    text: 'Index and forecasts of earned value. No worked example of a public-domain guide could be read.',
+    sources: [earnedValueManual, earnedValueStandard],
   },
 ];
 
