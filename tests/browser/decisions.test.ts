@@ -197,7 +197,7 @@ it('a baseline is kept beside what is there, and the walls are compared with it 
   const before = today();
   const taken = `Baseline ${before}`;
   await openPart(BASELINE, book({ sheets: { [taken]: [['mine']], Changes: [['mine too']] } }));
-  await page.getByText('No baseline is kept').waitFor();
+  await page.getByText('No baseline is saved').waitFor();
   await press('Save baseline');
   await said('Written.');
   const table = `Baseline_${before.replace(/-/g, '_')}`;

@@ -157,13 +157,13 @@ it('in a copy the formulas become values, after it was asked whether this is the
   await page.getByRole('tab', { name: 'Review' }).click();
   const shown = await cell('Estimate', 'B1');
   await page.getByRole('button', { name: 'Replace formulas by values' }).click();
-  await page.getByText('1 formulas on Estimate become plain values.').waitFor();
+  await page.getByText('To be replaced by plain values: 1 formula on Estimate.').waitFor();
   expect(await violations(page)).toEqual([]);
   await page.getByRole('button', { name: 'Replace them' }).click();
-  await page.getByRole('status').getByText('1 formulas are replaced').waitFor();
+  await page.getByRole('status').getByText('1 formula replaced by values.').waitFor();
   expect(shown.formula).toBe('=WASH.TAPE(Walls[#All],$A1)');
   expect(await cell('Estimate', 'B1')).toEqual({ value: shown.value });
   expect((await cell('Estimate', 'C1')).formula).toBe('=B1*2');
   await page.getByRole('button', { name: 'Review the workbook' }).click();
-  await page.getByText('This workbook calculates by hand alone').waitFor();
+  await page.getByText('This workbook is set to manual calculation').waitFor();
 });

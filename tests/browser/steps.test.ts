@@ -330,7 +330,7 @@ describe('the dwell clock', () => {
     await page.getByLabel('Zone').selectOption(HOSTILE.zone);
     await page.getByText('The dwell clock runs in Library south, since').waitFor();
     await typeWall(page, 'D2', 'Cheese');
-    await page.getByText('The steps cannot be told').waitFor();
+    await page.getByText('The steps cannot be shown').waitFor();
     await page.getByText('The dwell clock runs in Library south, since').waitFor();
   });
 
