@@ -5,7 +5,9 @@ import type { PanelProps } from '../panel-props';
 import { FreeNames } from '../set-up/free-names';
 import type { Job } from '../use-job';
 import { readSource } from '../wall-source';
-import { ALTERNATE_HEADINGS, holdsAlternates, ownRows } from './alternate-rows';
+import { ALTERNATE_HEADINGS } from '../../src/alternates/headings';
+import { holdsAlternates } from '../holds-alternates';
+import { ownRows } from './alternate-rows';
 
 const NEW = 'Alternates';
 const SHOWN_WALLS = 6;

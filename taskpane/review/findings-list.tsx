@@ -8,10 +8,8 @@ import {
 } from '../../src/review/audit/audit-finding';
 import { kindTitles } from '../../src/review/audit/review-sheet';
 import { GoThere } from '../go-there';
+import { SHOWN_AT_ONCE, ShowMore } from '../show-more';
 import type { WorkbookPort } from '../workbook/port';
-
-// A longer list would hold the pane up while it is drawn.
-const SHOWN_AT_ONCE = 25;
 
 /**
  * The findings by kind, each with a way to its cell.
@@ -72,16 +70,7 @@ function KindSection({
           </li>
         ))}
       </ul>
-      {findings.length > shown && (
-        <button
-          type="button"
-          onClick={() => {
-            show(shown + SHOWN_AT_ONCE);
-          }}
-        >
-          Show {Math.min(SHOWN_AT_ONCE, findings.length - shown)} more
-        </button>
-      )}
+      <ShowMore count={findings.length} shown={shown} show={show} />
     </section>
   );
 }
@@ -112,16 +101,7 @@ function Reached({
           </li>
         ))}
       </ul>
-      {places.length > shown && (
-        <button
-          type="button"
-          onClick={() => {
-            show(shown + SHOWN_AT_ONCE);
-          }}
-        >
-          Show {Math.min(SHOWN_AT_ONCE, places.length - shown)} more
-        </button>
-      )}
+      <ShowMore count={places.length} shown={shown} show={show} />
     </details>
   );
 }

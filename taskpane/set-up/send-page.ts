@@ -1,5 +1,5 @@
 import type { System } from '../../src/quantity/systems';
-import { comparable } from '../../src/quantity/cell';
+import { holdsAlternates } from '../holds-alternates';
 import { referenceText, type WallSource } from '../wall-source';
 import type { Block, TableInfo } from '../workbook/port';
 import { formulaFor } from './formulas';
@@ -11,7 +11,6 @@ const WIDTHS = [15, 82, 10, 16, 13];
 const PLAN_WIDTHS = [6, 16, 34, 9, 11, 11, 12, 12, 12, 10, 44];
 const FIRST_ROW = 3;
 const MOST_ROWS = 400;
-const ALTERNATES = ['alternate', 'wall', 'column', 'value'];
 
 /**
  * The plan by working day, as a sheet of its own.
@@ -50,9 +49,7 @@ export function sendPage(
   system: System,
   tables: readonly TableInfo[],
 ): Block[] {
-  const table = tables.find(({ headings }) =>
-    ALTERNATES.every((wanted) => headings.some((heading) => comparable(heading) === wanted)),
-  );
+  const table = tables.find(holdsAlternates);
   const asked = table === undefined ? {} : { alternates: referenceText({ table: table.name }) };
   const row = (place: string): string => `${place}${String(FIRST_ROW)}:${place}${String(MOST_ROWS)}`;
   return [

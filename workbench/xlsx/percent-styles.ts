@@ -1,4 +1,4 @@
-import { formatPattern } from '../page/files/number-formats';
+import { formatPattern } from './number-formats';
 import { partText, type Archive } from './archive';
 import { elements, parseXml } from './xml';
 
