@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { layoutElevation, type Room } from '../../../taskpane/pictures/elevation-layout';
+import { wallLabel } from '../../../taskpane/pictures/wall-label';
 import { wallState } from '../../../taskpane/pictures/wall-state';
+import type { WallRow } from '../../../src/walls/wall-row';
 import { estimated } from '../../site/job';
 
 const SI = [['units', 'SI']];
@@ -33,16 +35,45 @@ describe('an elevation', () => {
       wall('a1', 1, 60, 3),
       wall('a2', 1, 40, 4),
     ]);
-    expect({ scale, width, height }).toEqual({ scale: 10, width: 300, height: 60 });
+    expect({ scale, width, height }).toEqual({ scale: 10, width: 300, height: 50 });
+    // Level 1 is marked at the middle of its first wall.
     expect(levels).toEqual([
-      { level: 1, y: 0, height: 40 },
-      { level: 2, y: 40, height: 20 },
+      { level: 1, y: 15 },
+      { level: 2, y: 40 },
     ]);
-    expect(walls.map(({ row, number, ...box }) => [row.wall, number, box])).toEqual([
-      // Lower than its neighbour, it stands on the foot of the level.
-      ['a1', 1, { x: 0, y: 10, width: 200, height: 30 }],
-      ['a2', 2, { x: 200, y: 0, width: 100, height: 40 }],
-      ['b', 3, { x: 0, y: 40, width: 150, height: 20 }],
+    expect(walls.map(({ row, number, height: high, pieces }) => [row.wall, number, high, pieces])).toEqual([
+      [
+        'a1',
+        1,
+        30,
+        [
+          // The first 15 m stand on b, 2 m high, the other 5 m on the ground.
+          { x: 0, y: 0, width: 150 },
+          { x: 150, y: 20, width: 50 },
+        ],
+      ],
+      ['a2', 2, 40, [{ x: 200, y: 10, width: 100 }]],
+      ['b', 3, 20, [{ x: 0, y: 30, width: 150 }]],
+    ]);
+  });
+
+  it('closes what a tower would leave open: a parapet follows the tops below it', () => {
+    // A tower of 5 m by 20 m beside a wall of 25 m by 4 m; over both a parapet of 30 m by 1 m.
+    const { scale, height, walls } = layout(
+      [wall('parapet', 1, 30, 1), wall('tower', 2, 100, 20), wall('low', 2, 100, 4)],
+      { leastWallHeight: 1 },
+    );
+    expect({ scale, height }).toEqual({ scale: 10, height: 210 });
+    expect(walls.map(({ row, pieces }) => [row.wall, pieces])).toEqual([
+      [
+        'parapet',
+        [
+          { x: 0, y: 0, width: 50 },
+          { x: 50, y: 160, width: 250 },
+        ],
+      ],
+      ['tower', [{ x: 0, y: 10, width: 50 }]],
+      ['low', [{ x: 50, y: 170, width: 250 }]],
     ]);
   });
 
@@ -65,31 +96,68 @@ describe('an elevation', () => {
     expect(layout([wall('a', 1, 30, '')])).toMatchObject({ width: 0, height: 0, walls: [] });
   });
 
-  it('keeps every area in proportion, and nothing overlaps within a level', () => {
-    const walls = fc.array(
+  it('keeps every area in proportion, and has no hole and no overlap', () => {
+    const some = fc.array(
       fc.record({
-        level: fc.integer({ min: 1, max: 4 }),
+        level: fc.integer({ min: 0, max: 4 }),
         area: fc.double({ min: 1, max: 500, noNaN: true }),
         height: fc.double({ min: 0.5, max: 30, noNaN: true }),
       }),
       { minLength: 1, maxLength: 12 },
     );
+    const place = fc.double({ min: 0.001, max: 0.999, noNaN: true });
     fc.assert(
-      fc.property(walls, (some) => {
+      fc.property(some, place, (made, share) => {
         const drawn = layout(
-          some.map(({ level, area, height }, index) => wall(`w${index}`, level, area, height)),
+          made.map(({ level, area, height }, index) =>
+            wall(`w${index}`, level === 0 ? '' : level, area, height),
+          ),
         );
-        for (const { row, width, height } of drawn.walls) {
-          expect((width * height) / drawn.scale ** 2 / row.area).toBeCloseTo(1, 9);
+        for (const { row, height, pieces } of drawn.walls) {
+          const width = pieces.reduce((sum, piece) => sum + piece.width, 0);
+          expect((width * height) / drawn.scale ** 2 / row.area).toBeCloseTo(1, 6);
         }
-        for (const level of drawn.levels) {
-          const onLevel = drawn.walls.filter(({ row }) => row.level === level.level);
-          const sum = onLevel.reduce((end, { x, width }) => (expect(x).toBeCloseTo(end, 6), end + width), 0);
-          expect(sum).toBeLessThanOrEqual(drawn.width * (1 + 1e-9));
-        }
+        // Along a plumb line the walls stand one on the other, from the ground up.
+        const line = share * drawn.width;
+        const cut = drawn.walls
+          .flatMap(({ height, pieces }) => pieces.map((piece) => ({ ...piece, height })))
+          .filter(({ x, width }) => x < line && line < x + width)
+          .sort((a, b) => b.y - a.y);
+        const top = cut.reduce((foot, { y, height }) => {
+          expect(y + height).toBeCloseTo(foot, 5);
+          return y;
+        }, drawn.height);
+        expect(top).toBeGreaterThanOrEqual(-1e-6);
         expect(drawn.height).toBeLessThanOrEqual(ROOM.mostHeight * (1 + 1e-9));
       }),
     );
+  });
+});
+
+describe('the label of a wall', () => {
+  const labelled = (name: string, width: number, height: number) =>
+    wallLabel({
+      row: { wall: name } as WallRow,
+      number: 7,
+      height,
+      pieces: [
+        { x: 0, y: 0, width: 1 },
+        { x: 10, y: 5, width },
+      ],
+    });
+
+  it.each([
+    // 6.4 units a letter: 64 hold ten, 48 seven, 30 four.
+    ['S-2 lower', 80, 20, '7 S-2 lower', false],
+    ['S-2 lower', 48, 20, '7 S-2…', false],
+    ['S-2 lower', 30, 20, '7', false],
+    ['S-2 lower', 14, 80, '7 S-2 lower', true],
+    ['S-2 lower', 5, 5, undefined, undefined],
+    ['S-2 lower', 80, 12, undefined, undefined],
+  ])('%s in %d by %d', (name, width, height, text, upright) => {
+    const label = labelled(name, width, height);
+    expect([label?.text, label?.upright]).toEqual([text, upright]);
+    if (label) expect([label.x, label.y]).toEqual([10 + width / 2, 5 + height / 2]);
   });
 });
 
