@@ -6,3 +6,14 @@
 export function timeText(time: Date | string): string {
   return new Date(time).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
 }
+
+/**
+ * The day of a time in the user's own time zone.
+ * @param time the time, or its ISO 8601 text
+ * @returns year-month-day, for example `2026-05-04`
+ */
+export function dayText(time: Date | string): string {
+  const date = new Date(time);
+  const digits = (number: number): string => String(number).padStart(2, '0');
+  return `${String(date.getFullYear())}-${digits(date.getMonth() + 1)}-${digits(date.getDate())}`;
+}

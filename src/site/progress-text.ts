@@ -1,9 +1,9 @@
-import { badInput, type WashdownError } from '../quantity/problem';
+import { inspectionOf } from './inspection-text';
+import { listOf, objectOf, textOf, textsOf, timeOf, unreadable, yesOrNoOf } from './kept-values';
 import { stepIds } from './step';
 import type { Progress, StepRecord, TimedDwell, ZoneProgress } from './step-progress';
 
 const FORM = 1;
-const ISO_TIME = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d+)?)?(Z|[+-]\d{2}:\d{2})$/;
 
 /**
  * The progress as a text that a workbook keeps.
@@ -51,6 +51,7 @@ function zoneOf(raw: unknown, index: number): ZoneProgress {
       dwellOf(dwell, `${at}, dwell ${String(place + 1)}`),
     ),
     clock: clock === '' ? '' : timeOf(clock, `${at}, clock`),
+    ...inspectionOf(zone, at),
   };
 }
 
@@ -58,10 +59,9 @@ function recordOf(raw: unknown, at: string): StepRecord {
   const record = objectOf(raw, at);
   const step = stepIds.find((id) => id === record['step']);
   if (step === undefined) throw unreadable(`${at} has the step ${JSON.stringify(record['step'] ?? null)}`);
-  if (typeof record['done'] !== 'boolean') throw unreadable(`${at}, done is neither true nor false`);
   return {
     step,
-    done: record['done'],
+    done: yesOrNoOf(record['done'], `${at}, done`),
     who: textOf(record['who'], `${at}, who`),
     when: timeOf(record['when'], `${at}, when`),
     note: textOf(record['note'], `${at}, note`),
@@ -72,33 +72,4 @@ function recordOf(raw: unknown, at: string): StepRecord {
 function dwellOf(raw: unknown, at: string): TimedDwell {
   const dwell = objectOf(raw, at);
   return { start: timeOf(dwell['start'], `${at}, start`), stop: timeOf(dwell['stop'], `${at}, stop`) };
-}
-
-function objectOf(raw: unknown, at: string): Record<string, unknown> {
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) throw unreadable(`${at} is no object`);
-  return raw as Record<string, unknown>;
-}
-
-function listOf(raw: unknown, at: string): unknown[] {
-  if (!Array.isArray(raw)) throw unreadable(`${at} is no list`);
-  return raw as unknown[];
-}
-
-function textsOf(raw: unknown, at: string): string[] {
-  return listOf(raw, at).map((item, index) => textOf(item, `${at} ${String(index + 1)}`));
-}
-
-function textOf(raw: unknown, at: string): string {
-  if (typeof raw !== 'string') throw unreadable(`${at} is no text`);
-  return raw;
-}
-
-function timeOf(raw: unknown, at: string): string {
-  const text = textOf(raw, at);
-  if (!ISO_TIME.test(text)) throw unreadable(`${at} is no date and time: "${text}"`);
-  return text;
-}
-
-function unreadable(why: string): WashdownError {
-  return badInput(`The progress kept in this workbook cannot be read: ${why}.`);
 }

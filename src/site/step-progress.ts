@@ -1,3 +1,4 @@
+import type { Inspection } from './inspection';
 import { knownZones, type NamedWalls } from './known-zones';
 import type { StepId } from './step';
 
@@ -22,7 +23,7 @@ export interface TimedDwell {
 }
 
 /** How far the work on a zone is. */
-export interface ZoneProgress extends NamedWalls {
+export interface ZoneProgress extends NamedWalls, Inspection {
   /** The latest record of each step that has one. */
   readonly records: readonly StepRecord[];
   /** The patches timed so far. */

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { siteSources } from '../../src/rules/site-sources';
 import type { StepFact } from '../../src/site/step';
@@ -16,6 +17,8 @@ export interface StepItemProps {
   readonly takeDown: (done: boolean, note: string) => void;
   /** Called where the step is held back. */
   readonly refuse: (reason: string) => void;
+  /** What it records beside its tick. */
+  readonly children?: ComponentChildren;
 }
 
 /**
@@ -23,7 +26,7 @@ export interface StepItemProps {
  * @param props what it shows and does
  * @returns the list item
  */
-export function StepItem({ standing: of, number, open, toggle, takeDown, refuse }: StepItemProps) {
+export function StepItem({ standing: of, number, open, toggle, takeDown, refuse, children }: StepItemProps) {
   const { step, standing, reason, record } = of;
   const id = useId();
   const [note, setNote] = useState<string>();
@@ -63,6 +66,7 @@ export function StepItem({ standing: of, number, open, toggle, takeDown, refuse 
             </ul>
             {step.facts.length > 0 && <Facts facts={step.facts} />}
             <p class="source">{sourcesOf(of)}</p>
+            {children}
             <p class="note-field">
               <label for={`${id}-note`}>Note</label>
               <textarea

@@ -25,6 +25,7 @@ import { timeText } from '../time-text';
 import { useJob, type Job } from '../use-job';
 import { DwellClock } from './dwell-clock';
 import { dwellLimits } from './dwell-limits';
+import { InspectionOfStep } from './inspection-of-step';
 import { ProgressNotices } from './progress-notices';
 import { StepItem } from './step-item';
 import { stepRows } from './step-rows';
@@ -112,17 +113,19 @@ function Checklist(props: ChecklistProps) {
         },
       );
   };
+  const sign = () => {
+    if (who.trim() !== '') return { who: who.trim(), when: new Date().toISOString() };
+    say('Give your name first: each tick says who and when.');
+    whoField.current?.focus();
+    return undefined;
+  };
   const tick = ({ step }: StandingStep, done: boolean, note: string) => {
-    if (who.trim() === '') {
-      say('Give your name first: each tick says who and when.');
-      whoField.current?.focus();
-      return;
-    }
+    const signed = sign();
+    if (signed === undefined) return;
     const record = {
       step: step.id,
       done,
-      who: who.trim(),
-      when: new Date().toISOString(),
+      ...signed,
       note: note.trim(),
       decidedOn: step.decidedOn ?? [],
     };
@@ -223,7 +226,16 @@ function Checklist(props: ChecklistProps) {
                 tick(standing, done, note);
               }}
               refuse={say}
-            />
+            >
+              <InspectionOfStep
+                step={standing.step.id}
+                progress={ofZone}
+                port={port}
+                sign={sign}
+                change={change}
+                say={say}
+              />
+            </StepItem>
           );
         })}
       </ol>

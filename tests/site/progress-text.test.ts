@@ -6,24 +6,44 @@ import { stepIds } from '../../src/site/step';
 const time = fc
   .date({ min: new Date(0), max: new Date('2100-01-01'), noInvalidDate: true })
   .map((date) => date.toISOString());
+const signed = { who: fc.string(), when: time };
+const hours = fc.double({ min: 0.25, max: 99, noNaN: true });
+const inspection = {
+  agreed: fc.record({
+    ...{ approvedBy: fc.string(), on: fc.string(), distance: fc.string(), light: fc.string() },
+    dry: fc.boolean(),
+    ...signed,
+  }),
+  punch: fc.array(
+    fc.record(
+      { wall: fc.string(), what: fc.string(), ...signed, closed: fc.record(signed) },
+      { requiredKeys: ['wall', 'what', 'who', 'when'] },
+    ),
+  ),
+  secondCleans: fc.array(fc.record({ wall: fc.string(), hours, why: fc.string(), ...signed })),
+};
 const progress = fc.record({
   zones: fc.array(
-    fc.record({
-      zone: fc.string(),
-      walls: fc.array(fc.string()),
-      records: fc.array(
-        fc.record({
-          step: fc.constantFrom(...stepIds),
-          done: fc.boolean(),
-          who: fc.string({ unit: 'grapheme' }),
-          when: time,
-          note: fc.string({ unit: 'grapheme' }),
-          decidedOn: fc.array(fc.string()),
-        }),
-      ),
-      dwells: fc.array(fc.record({ start: time, stop: time })),
-      clock: fc.oneof(fc.constant(''), time),
-    }),
+    fc.record(
+      {
+        zone: fc.string(),
+        walls: fc.array(fc.string()),
+        records: fc.array(
+          fc.record({
+            step: fc.constantFrom(...stepIds),
+            done: fc.boolean(),
+            who: fc.string({ unit: 'grapheme' }),
+            when: time,
+            note: fc.string({ unit: 'grapheme' }),
+            decidedOn: fc.array(fc.string()),
+          }),
+        ),
+        dwells: fc.array(fc.record({ start: time, stop: time })),
+        clock: fc.oneof(fc.constant(''), time),
+        ...inspection,
+      },
+      { requiredKeys: ['zone', 'walls', 'records', 'dwells', 'clock'] },
+    ),
   ),
 });
 
@@ -38,6 +58,13 @@ describe('the text of the progress', () => {
         expect(readProgress(progressText(some))).toEqual(some);
       }),
     );
+  });
+
+  it('kept before an inspection was known holds none, and is written back the same', () => {
+    const before = text({});
+    const read = readProgress(before);
+    expect(read.zones[0]).toEqual(zone);
+    expect(progressText(read)).toBe(before);
   });
 
   it.each([
@@ -57,6 +84,13 @@ describe('the text of the progress', () => {
     [
       text({ records: [{ ...record, when: '4 May' }] }),
       'zone 1, record 1, when is no date and time: "4 May"',
+    ],
+    [text({ agreed: { approvedBy: 'the architect' } }), 'zone 1, sample, on is no text'],
+    [text({ punch: {} }), 'zone 1, punch list is no list'],
+    [text({ punch: [{ wall: 'a', what: 7 }] }), 'zone 1, punch list 1, what is no text'],
+    [
+      text({ secondCleans: [{ wall: 'a', hours: '2', why: '', who: '', when: '' }] }),
+      'zone 1, second clean 1, hours is no number above 0',
     ],
   ])('refuses %s', (bad, why) => {
     expect(() => readProgress(bad)).toThrow(`The progress kept in this workbook cannot be read: ${why}.`);

@@ -1,0 +1,121 @@
+/** What was agreed when the sample panel was accepted: the finished wall is held beside it. */
+export interface AgreedSample {
+  /** Who accepted it: owner, architect or builder. */
+  readonly approvedBy: string;
+  /** The day, as year-month-day. */
+  readonly on: string;
+  /** From how far it was looked at, with its unit. */
+  readonly distance: string;
+  /** In what light. */
+  readonly light: string;
+  /** Whether it was dry. */
+  readonly dry: boolean;
+  /** Who recorded it, and when: date and time, ISO 8601. */
+  readonly who: string;
+  readonly when: string;
+}
+
+/** Who did something, and when: date and time, ISO 8601. */
+export interface Signed {
+  readonly who: string;
+  readonly when: string;
+}
+
+/** Something that has to be put right on a wall. */
+export interface PunchItem extends Signed {
+  /** Label of the wall; the zone as a whole where it is empty. */
+  readonly wall: string;
+  readonly what: string;
+  /** Undefined while it is open. */
+  readonly closed?: Signed;
+}
+
+/** A wall, or part of it, that was cleaned once more. */
+export interface SecondClean extends Signed {
+  /** Label of the wall; the zone as a whole where it is empty. */
+  readonly wall: string;
+  /** Labor-hours */
+  readonly hours: number;
+  readonly why: string;
+}
+
+/** What is kept of the inspection of a zone. Progress that was kept before it was known holds none of it. */
+export interface Inspection {
+  readonly agreed?: AgreedSample;
+  readonly punch?: readonly PunchItem[];
+  readonly secondCleans?: readonly SecondClean[];
+}
+
+type Change = <Of extends Inspection>(inspection: Of) => Of;
+
+/**
+ * Keeps what was agreed on the sample panel, in place of what was agreed before.
+ * @param agreed what was agreed
+ * @returns the change
+ */
+export function agreeOnSample(agreed: AgreedSample): Change {
+  return (inspection) => ({ ...inspection, agreed });
+}
+
+/**
+ * Puts an item on the punch list.
+ * @param item the item
+ * @returns the change
+ */
+export function addPunchItem(item: PunchItem): Change {
+  return (inspection) => ({ ...inspection, punch: [...punchList(inspection), item] });
+}
+
+/**
+ * Marks an item of the punch list as done, or as open again.
+ * @param item the item, known by its wall, its words and its time
+ * @param closed who did it and when; undefined where it is open again
+ * @returns the change
+ */
+export function closePunchItem(item: PunchItem, closed: Signed | undefined): Change {
+  return (inspection) => ({
+    ...inspection,
+    punch: punchList(inspection).map((other) => {
+      if (other.when !== item.when || other.wall !== item.wall || other.what !== item.what) return other;
+      const { wall, what, who, when } = other;
+      return { wall, what, who, when, ...(closed ? { closed } : {}) };
+    }),
+  });
+}
+
+/**
+ * Records a second clean.
+ * @param clean the second clean
+ * @returns the change
+ */
+export function recordSecondClean(clean: SecondClean): Change {
+  return (inspection) => ({ ...inspection, secondCleans: [...secondCleansOf(inspection), clean] });
+}
+
+/**
+ * The punch list of a zone.
+ * @param inspection what is kept of its inspection
+ * @returns its items in the order in which they were found
+ */
+export function punchList({ punch = [] }: Inspection): readonly PunchItem[] {
+  return punch;
+}
+
+/**
+ * The second cleans of a zone.
+ * @param inspection what is kept of its inspection
+ * @returns them in the order in which they were recorded
+ */
+export function secondCleansOf({ secondCleans = [] }: Inspection): readonly SecondClean[] {
+  return secondCleans;
+}
+
+/**
+ * What was agreed on the sample panel, in words.
+ * @param agreed what was agreed
+ * @returns for example `Accepted by the architect on 2026-05-02, looked at dry from 20 ft in daylight.`
+ */
+export function agreedWords({ approvedBy, on, distance, light, dry }: AgreedSample): string {
+  const state = dry ? 'dry' : 'while it was not yet dry';
+  return `Accepted by ${approvedBy} on ${on}, viewed ${state} from ${distance} in ${light}.`;
+}

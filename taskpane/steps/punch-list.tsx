@@ -1,0 +1,91 @@
+import { useId, useState } from 'preact/hooks';
+import type { PunchItem } from '../../src/site/inspection';
+import { timeText } from '../time-text';
+import { WallChoice } from './wall-choice';
+
+/**
+ * The punch list of a zone: by wall, what has to be put right, and whether it is done.
+ * @param props what it shows and does
+ * @param props.items the items
+ * @param props.walls labels of the walls of the zone
+ * @param props.add puts an item on the list; false where it was not signed
+ * @param props.close marks an item as done, or as open again
+ * @param props.say speaks a sentence
+ * @returns the list and the fields for a new item
+ */
+export function PunchList({
+  items,
+  walls,
+  add,
+  close,
+  say,
+}: {
+  items: readonly PunchItem[];
+  walls: readonly string[];
+  add: (wall: string, what: string) => boolean;
+  close: (item: PunchItem, done: boolean) => void;
+  say: (sentence: string) => void;
+}) {
+  const id = useId();
+  const [wall, setWall] = useState('');
+  const [what, setWhat] = useState('');
+  const open = items.filter(({ closed }) => closed === undefined).length;
+  return (
+    <section class="inspection" aria-labelledby={`${id}-title`}>
+      <h4 id={`${id}-title`}>Punch list</h4>
+      <p>
+        {items.length === 0 ? 'No item yet.' : `${String(open)} open, ${String(items.length - open)} done.`}
+      </p>
+      <ul class="punch-list">
+        {items.map((item) => (
+          <li key={`${item.when}${item.wall}${item.what}`}>
+            <label>
+              <input
+                type="checkbox"
+                checked={item.closed !== undefined}
+                onChange={(event) => {
+                  // The tick follows what the workbook keeps, not the click.
+                  event.currentTarget.checked = item.closed !== undefined;
+                  close(item, item.closed === undefined);
+                }}
+              />{' '}
+              {punchWords(item)}
+            </label>
+          </li>
+        ))}
+      </ul>
+      <div class="not-printed">
+        <WallChoice id={`${id}-wall`} walls={walls} wall={wall} choose={setWall} />
+        <p class="field">
+          <label for={`${id}-what`}>What to put right</label>
+          <input
+            id={`${id}-what`}
+            value={what}
+            onInput={(event) => {
+              setWhat(event.currentTarget.value);
+            }}
+          />
+        </p>
+        <button
+          type="button"
+          onClick={() => {
+            if (what.trim() === '') say('Say what to put right first.');
+            else if (add(wall, what.trim())) setWhat('');
+          }}
+        >
+          Add to the punch list
+        </button>
+      </div>
+    </section>
+  );
+}
+
+/**
+ * An item of the punch list in words.
+ * @param item the item
+ * @returns wall, what, who and when, done or open
+ */
+export function punchWords({ wall, what, who, when, closed }: PunchItem): string {
+  const found = `${wall === '' ? 'The whole zone' : wall}: ${what}. Found by ${who}, ${timeText(when)}.`;
+  return closed ? `${found} Done: ${closed.who}, ${timeText(closed.when)}.` : `${found} Open.`;
+}
