@@ -59,7 +59,10 @@ export interface AppliedCaution {
 }
 
 interface Site {
+  /** Those that the sheet is for. */
   readonly zones: readonly ZoneEstimate[];
+  /** Every zone of the job, for what stands below. */
+  readonly all: readonly ZoneEstimate[];
   readonly factors: FactorsInForce;
 }
 
@@ -76,11 +79,16 @@ type Test = (zone: ZoneEstimate, caution: Caution, site: Site) => Reason | undef
  * weather of the zones call for.
  * @param zones the estimates of the zones
  * @param factors the factors in force
+ * @param all every zone of the job, where the sheet is for some of them
  * @returns the cautions, in the order of the sheet
  */
-export function cautionSheet(zones: readonly ZoneEstimate[], factors: FactorsInForce): AppliedCaution[] {
+export function cautionSheet(
+  zones: readonly ZoneEstimate[],
+  factors: FactorsInForce,
+  all: readonly ZoneEstimate[] = zones,
+): AppliedCaution[] {
   return cautions.flatMap((caution) => {
-    const places = placesOf(caution, { zones, factors });
+    const places = placesOf(caution, { zones, all, factors });
     const { id, topic, stop = false, source, kind } = caution;
     return places.length === 0
       ? []
@@ -136,8 +144,8 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
       : { why: `${amount(area, 'area', factors.system)} of openings, ${washedWith(zone)}`, rows };
   },
   'weaker masked': (zone) => beside(weakerMasked(zone), `masked, ${washedWith(zone)}`),
-  'weaker below': (zone, _, { zones }) => {
-    const rows = weakerBelow(zone, zones);
+  'weaker below': (zone, _, { all }) => {
+    const rows = weakerBelow(zone, all);
     return rows.length === 0
       ? undefined
       : { why: `${materialsNamed(rows)} below (${wallsNamed(rows)}), ${washedWith(zone)}` };

@@ -7,10 +7,10 @@ export type Agreement = Omit<AgreedSample, 'who' | 'when'>;
 const BLANK: Agreement = { approvedBy: '', on: '', distance: '', light: '', dry: true };
 
 const fields = [
-  { name: 'approvedBy', label: 'Accepted by', type: 'text' },
-  { name: 'on', label: 'Date accepted', type: 'date' },
-  { name: 'distance', label: 'Viewed from (distance with its unit)', type: 'text' },
-  { name: 'light', label: 'Light', type: 'text' },
+  { name: 'approvedBy', label: 'Accepted by' },
+  { name: 'on', label: 'Date accepted' },
+  { name: 'distance', label: 'Viewed from (distance with its unit)' },
+  { name: 'light', label: 'Light' },
 ] as const;
 
 /**
@@ -39,12 +39,12 @@ export function AgreedSampleForm({
       <h4 id={`${id}-title`}>Agreed on the sample panel</h4>
       <p>{agreed ? agreedWords(agreed) : 'Nothing is recorded yet.'}</p>
       <div class="not-printed">
-        {fields.map(({ name, label, type }) => (
+        {fields.map(({ name, label }) => (
           <p class="field" key={name}>
             <label for={`${id}-${name}`}>{label}</label>
             <input
               id={`${id}-${name}`}
-              type={type}
+              {...(name === 'on' ? { type: 'date' } : { type: 'text' })}
               value={shown[name]}
               onInput={(event) => {
                 setTyped({ ...typed, [name]: event.currentTarget.value });

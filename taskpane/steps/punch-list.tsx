@@ -1,6 +1,6 @@
 import { useId, useState } from 'preact/hooks';
 import type { PunchItem } from '../../src/site/inspection';
-import { timeText } from '../time-text';
+import { punchWords } from './punch-words';
 import { WallChoice } from './wall-choice';
 
 /**
@@ -78,14 +78,4 @@ export function PunchList({
       </div>
     </section>
   );
-}
-
-/**
- * An item of the punch list in words.
- * @param item the item
- * @returns wall, what, who and when, done or open
- */
-export function punchWords({ wall, what, who, when, closed }: PunchItem): string {
-  const found = `${wall === '' ? 'The whole zone' : wall}: ${what}. Found by ${who}, ${timeText(when)}.`;
-  return closed ? `${found} Done: ${closed.who}, ${timeText(closed.when)}.` : `${found} Open.`;
 }

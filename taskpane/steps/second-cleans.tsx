@@ -1,4 +1,5 @@
 import { useId, useState } from 'preact/hooks';
+import { amount } from '../../src/site/amount';
 import type { SecondClean } from '../../src/site/inspection';
 import { timeText } from '../time-text';
 import { WallChoice } from './wall-choice';
@@ -36,8 +37,8 @@ export function SecondCleans({
       <ul>
         {cleans.map((clean) => (
           <li key={`${clean.when}${clean.wall}`}>
-            {clean.wall === '' ? 'The whole zone' : clean.wall}: {clean.hours} labor-hours. {clean.why}.{' '}
-            {clean.who}, {timeText(clean.when)}
+            {clean.wall === '' ? 'The whole zone' : clean.wall}: {amount(clean.hours, 'laborHours', 'US')}.{' '}
+            {clean.why}. {clean.who}, {timeText(clean.when)}
           </li>
         ))}
       </ul>

@@ -23,6 +23,8 @@ import { printPane } from '../print-pane';
 import { putOnNewSheet } from '../sheet-out';
 import { timeText } from '../time-text';
 import { useJob, type Job } from '../use-job';
+import { CrewPage } from './crew-page';
+import { crewPageData } from './crew-page-data';
 import { DwellClock } from './dwell-clock';
 import { dwellLimits } from './dwell-limits';
 import { InspectionOfStep } from './inspection-of-step';
@@ -67,7 +69,9 @@ function useChoices() {
   const [chosen, choose] = useState<NamedWalls>();
   const [who, setWho] = useState('');
   const [shown, show] = useState<Readonly<Record<string, boolean>>>({});
-  return { chosen, choose, who, setWho, shown, show };
+  const [crewPage, showCrewPage] = useState(false);
+  const [today, setToday] = useState<readonly string[]>([]);
+  return { chosen, choose, who, setWho, shown, show, crewPage, showCrewPage, today, setToday };
 }
 
 interface ChecklistProps extends PanelProps, ReturnType<typeof useChoices> {
@@ -78,6 +82,7 @@ interface ChecklistProps extends PanelProps, ReturnType<typeof useChoices> {
 
 function Checklist(props: ChecklistProps) {
   const { port, say, job, kept, progress, chosen, choose, who, setWho, shown, show } = props;
+  const { crewPage, showCrewPage, today, setToday } = props;
   const id = useId();
   const whoField = useRef<HTMLInputElement>(null);
   const zones = job.zones.map(({ zone }) => ({
@@ -141,6 +146,21 @@ function Checklist(props: ChecklistProps) {
       },
     );
   };
+  if (crewPage) {
+    return (
+      <CrewPage
+        data={crewPageData(zone, job, ofZone, steps, today)}
+        factors={job.factors}
+        port={port}
+        chosen={today}
+        choose={setToday}
+        back={() => {
+          showCrewPage(false);
+        }}
+        say={say}
+      />
+    );
+  }
   return (
     <>
       <p class="field">
@@ -158,6 +178,16 @@ function Checklist(props: ChecklistProps) {
             </option>
           ))}
         </select>
+      </p>
+      <p class="actions">
+        <button
+          type="button"
+          onClick={() => {
+            showCrewPage(true);
+          }}
+        >
+          Crew's page to print
+        </button>
       </p>
       <p class="print-only">Zone: {list.zone}</p>
       {isDone && (

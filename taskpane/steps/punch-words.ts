@@ -1,0 +1,12 @@
+import type { PunchItem } from '../../src/site/inspection';
+import { timeText } from '../time-text';
+
+/**
+ * An item of the punch list in words.
+ * @param item the item
+ * @returns wall, what, who and when, done or open
+ */
+export function punchWords({ wall, what, who, when, closed }: PunchItem): string {
+  const found = `${wall === '' ? 'The whole zone' : wall}: ${what}. Found by ${who}, ${timeText(when)}.`;
+  return closed ? `${found} Done: ${closed.who}, ${timeText(closed.when)}.` : `${found} Open.`;
+}
