@@ -146,20 +146,14 @@ export function CrewPage({ data, factors, port, chosen, choose, back, say }: Cre
         ))}
       </ul>
       <h4>Cautions</h4>
-      {(Object.keys(cautionTopics) as CautionTopic[])
-        .filter((topic) => cautions.some((caution) => caution.topic === topic))
-        .map((topic) => (
-          <section key={topic}>
-            <h5>{cautionTopics[topic]}</h5>
-            <ul class="caution-lines">
-              {cautions
-                .filter((caution) => caution.topic === topic)
-                .map((caution) => (
-                  <CrewCaution key={caution.id} caution={caution} />
-                ))}
-            </ul>
-          </section>
-        ))}
+      {(Object.keys(cautionTopics) as CautionTopic[]).map((topic) => (
+        <CrewCautions
+          key={topic}
+          topic={topic}
+          zone={zone.zone.name}
+          cautions={cautions.filter((caution) => caution.topic === topic)}
+        />
+      ))}
     </section>
   );
 }
@@ -199,16 +193,43 @@ function CrewStep({ standing: of, number }: { standing: StandingStep; number: nu
   );
 }
 
-function CrewCaution({ caution: { text, stop, places, source } }: { caution: AppliedCaution }) {
-  const here = places.filter(({ why, where }) => why !== '' || where !== '');
+function CrewCautions({
+  topic,
+  zone,
+  cautions,
+}: {
+  topic: CautionTopic;
+  zone: string;
+  cautions: readonly AppliedCaution[];
+}) {
+  if (cautions.length === 0) return null;
+  // A reason is given once under a heading: the page is read on a scaffold.
+  const given = new Set<string>();
+  const reasonOf = ({ places }: AppliedCaution): string =>
+    places
+      .map(({ where, why }) => {
+        const walls = where === zone ? '' : where.replace(`${zone}: `, '');
+        const reason = walls === '' ? why : `${walls}: ${why}`;
+        if (reason === '' || given.has(reason)) return '';
+        given.add(reason);
+        return `${reason}. `;
+      })
+      .join('');
   return (
-    <li class={stop ? 'stop' : undefined}>
-      {stop && <strong>Stop: </strong>}
-      {text}{' '}
-      <small>
-        {here.map(({ why, where }) => `${where}: ${why}. `).join('')}({siteSources[source].document})
-      </small>
-    </li>
+    <section>
+      <h5>{cautionTopics[topic]}</h5>
+      <ul class="caution-lines">
+        {cautions.map((caution) => (
+          <li key={caution.id} class={caution.stop ? 'stop' : undefined}>
+            {caution.stop && <strong>Stop: </strong>}
+            {caution.text}{' '}
+            <small>
+              {reasonOf(caution)}({siteSources[caution.source].document})
+            </small>
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

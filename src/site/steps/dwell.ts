@@ -11,7 +11,7 @@ export const dwell: StepBuilder = (site) => {
   if (first === undefined || first.class === 0) return undefined;
   return {
     id: 'dwell',
-    title: 'Let it work',
+    title: 'Dwell',
     todo: [
       'Watch the wall, not only the clock: rinse at once where the cleaner starts to dry.',
       ...mistTodo(site),

@@ -7,7 +7,7 @@ export const look: StepBuilder = ({ zone }) =>
     ? undefined
     : {
         id: 'look',
-        title: 'Look it over',
+        title: 'Inspect when dry',
         todo: [
           'Look at the wall when it is dry, beside the accepted sample.',
           'Look for residue left, streaks, stain, bleached or opened joints, and harm to glass and metal.',
