@@ -1,6 +1,6 @@
 import { comparable, describe, isBlankOrZero, readCell } from '../src/quantity/cell';
-import { nearest } from '../src/quantity/nearest';
-import { badInput } from '../src/quantity/problem';
+import { didYouMean } from '../src/quantity/did-you-mean';
+import { ended, badInput } from '../src/quantity/problem';
 import { estimateJob, estimateOfZones, type JobEstimate, type RowTaker } from '../src/estimate/schedule';
 import { readFactors, type FactorsInForce } from '../src/rules/read-factors';
 import type { Recorder } from '../src/trace/recorder';
@@ -103,10 +103,8 @@ export function readChoice<C extends string>(
   if (name === '') return undefined;
   const found = choices.find((choice) => unhyphened(choice) === unhyphened(name));
   if (found === undefined) {
-    const offer = choices.length > 10 ? nearest(name, choices) : choices;
-    throw badInput(
-      `The ${what} "${name}" is not known. Accepted: ${offer.join(', ')}, or empty for the whole.`,
-    );
+    const accepted = `${choices.join(', ')}, or empty for the whole${didYouMean(name, choices)}`;
+    throw badInput(`The ${what} "${name}" is not known. Accepted: ${ended(accepted)}`);
   }
   return found;
 }

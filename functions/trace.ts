@@ -1,6 +1,6 @@
 import { moneyIds } from '../src/estimate/quantities';
-import { nearest } from '../src/quantity/nearest';
-import { badInput, nothingHere } from '../src/quantity/problem';
+import { didYouMean } from '../src/quantity/did-you-mean';
+import { ended, badInput, nothingHere } from '../src/quantity/problem';
 import { RULES_VERSION } from '../src/rules/version';
 import { Recorder, type TraceLine } from '../src/trace/recorder';
 import { answer, readChoice, readName, readQuestion, type Question } from './arguments';
@@ -72,7 +72,7 @@ function symbolFor(quantity: string, { zones, job }: Question, wall: string): st
     if (row !== undefined) return `${symbol}_r${String(row.row)}`;
     const labels = rows.map((candidate) => candidate.wall);
     throw nothingHere(
-      `No wall row has the label "${wall}". The nearest are ${nearest(wall, labels).join(', ')}.`,
+      `No wall row has the label "${wall}". Accepted: ${ended(`the label of a wall${didYouMean(wall, labels)}`)}`,
     );
   }
   if (ofRow !== undefined)

@@ -1,6 +1,6 @@
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
 import { dayIn } from '../quantity/day';
-import { nearest } from '../quantity/nearest';
+import { didYouMean, namesListed } from '../quantity/did-you-mean';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
 import type { System } from '../quantity/systems';
 import { readFactorValue, type Accepted } from '../rules/factor-value';
@@ -133,11 +133,9 @@ class EntryReader {
     const wallName = nameIn(wallCell);
     const zone = this.#zones.find(({ name }) => comparable(name) === comparable(zoneName ?? ''));
     if (zoneName === undefined || (zoneName !== '' && zone === undefined)) {
-      const offer = nearest(
-        zoneName ?? '',
-        this.#zones.map(({ name }) => name),
-      ).join(', ');
-      refuse('zone', describe(zoneCell), `a zone of the walls; the nearest are ${offer}`);
+      const names = this.#zones.map(({ name }) => name);
+      const accepted = `${namesListed('a zone of the walls', names)}${didYouMean(zoneName ?? '', names)}`;
+      refuse('zone', describe(zoneCell), accepted);
       return undefined;
     }
     if (wallName === '') {
@@ -153,8 +151,7 @@ class EntryReader {
     const found = this.#walls.get(comparable(wallName ?? ''));
     if (wallName === undefined || found === undefined) {
       const labels = [...this.#walls.values()].map(({ wall }) => wall.wall);
-      const offer = nearest(wallName ?? '', labels).join(', ');
-      refuse('wall', describe(wallCell), `the label of a wall; the nearest are ${offer}`);
+      refuse('wall', describe(wallCell), `the label of a wall${didYouMean(wallName ?? '', labels)}`);
       return undefined;
     }
     if (zone !== undefined && found.zone !== zone) {

@@ -1,5 +1,5 @@
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
-import { nearest } from '../quantity/nearest';
+import { didYouMean } from '../quantity/did-you-mean';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
 import type { System } from '../quantity/systems';
 import { factorIdOf, factorIds } from '../rules/read-factors';
@@ -147,8 +147,7 @@ class AlternateReader {
     }
     if (id === undefined || id === 'wall') {
       const offered = [...settable.map((each) => columns[each].name), ...factorIds];
-      const offer = nearest(text, offered).join(', ');
-      const accepted = `a column of the walls other than Wall, its heading, or a factor id; the nearest are ${offer}`;
+      const accepted = `a column of the walls other than Wall, its heading, or a factor id${didYouMean(text, offered)}`;
       this.#refuse(row, name, 'Column', describe(column), accepted);
       return [];
     }
@@ -170,8 +169,7 @@ class AlternateReader {
     }
     if (inZone.length > 0) return inZone.map(({ wall }) => wall);
     const known = [...this.#labels, ...this.#rows.map(({ zone }) => zone)];
-    const offer = nearest(place, [...new Set(known)]).join(', ');
-    const accepted = `the label of a wall, a zone, or blank for all walls; the nearest are ${offer}`;
+    const accepted = `the label of a wall, a zone, or blank for all walls${didYouMean(place, [...new Set(known)])}`;
     this.#refuse(row, name, 'Wall', `"${place}"`, accepted);
     return [];
   }

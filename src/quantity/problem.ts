@@ -54,8 +54,34 @@ export function cellProblem(
     column: where.column,
     seen,
     accepted,
-    message: `Row ${String(where.row)}${label}, column ${where.column}: ${seen} cannot be used. Accepted: ${accepted}.`,
+    message: `Row ${String(where.row)}${label}, column ${where.column}: ${seen} cannot be used. Accepted: ${ended(accepted)}`,
   };
+}
+
+/**
+ * A problem with the first row of a range: a heading that is not there.
+ * @param heading the heading
+ * @param accepted what is accepted
+ * @returns the problem with its sentence
+ */
+export function missingHeading(heading: string, accepted: string): Problem {
+  return {
+    type: 'input',
+    row: 1,
+    column: heading,
+    seen: 'a missing heading',
+    accepted,
+    message: `Row 1: no column is headed "${heading}". Accepted: ${ended(accepted)}`,
+  };
+}
+
+/**
+ * What is accepted with the end of its sentence: a question that stands last has its own.
+ * @param accepted what is accepted
+ * @returns it with a full stop or question mark
+ */
+export function ended(accepted: string): string {
+  return accepted.endsWith('?') ? accepted : `${accepted}.`;
 }
 
 /**

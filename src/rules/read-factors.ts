@@ -2,7 +2,7 @@ import { cellProblem, WashdownError, badInput, type Problem } from '../quantity/
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
 import { tradeWord } from '../quantity/trade-word';
 import { fromBase, toBase } from '../quantity/conversions';
-import { nearest } from '../quantity/nearest';
+import { didYouMean, offered } from '../quantity/did-you-mean';
 import { unitOf, type System } from '../quantity/systems';
 import {
   asksForUnbufferedAcid,
@@ -220,11 +220,7 @@ class OverrideReader {
       return;
     }
     const known = [...factors.map(({ id }) => id as string), UNITS, CHOSEN_CLASS, ...materialFactorIds()];
-    this.#refuse(
-      row,
-      `the factor "${row.id}"`,
-      `a factor id; the nearest are ${nearest(row.id, known).join(', ')}`,
-    );
+    this.#refuse(row, `the factor "${row.id}"`, `a factor id of WASH.FACTORS()${didYouMean(row.id, known)}`);
   }
 
   finish(): FactorsInForce {
@@ -322,7 +318,7 @@ class OverrideReader {
           cellProblem(
             { row: own.row, column: '1' },
             `the material "${own.code}", which the table does not have,`,
-            `ceiling, suction and pressure all three for a material of your own, or a known one; the nearest are ${nearest(own.code, codes).join(', ')}`,
+            `ceiling, suction and pressure all three for a material of your own, or a known one${didYouMean(own.code, codes)}`,
           ),
         );
         continue;
@@ -371,7 +367,7 @@ class OverrideReader {
       else if (inForce.some((known) => word === tradeWord(known.code) || word === tradeWord(known.name))) {
         this.#refuse(row, `the name "${name}", which is one of the table,`, 'a name of your own');
       } else if (material === undefined) {
-        const offer = text === '' ? '' : `; the nearest are ${nearestMaterials(text, inForce).join(', ')}`;
+        const offer = offered(text === '' ? [] : nearestMaterials(text, inForce));
         this.#refuse(row, describe(row.cell), `a name or code of the material table${offer}`);
       } else named.set(material, [...(named.get(material) ?? []), name]);
       taken.add(word);

@@ -1,5 +1,5 @@
 import { comparable, describe, readCell } from '../quantity/cell';
-import { nearest } from '../quantity/nearest';
+import { didYouMean } from '../quantity/did-you-mean';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
 import type { System } from '../quantity/systems';
 import { readFactorValue } from './factor-value';
@@ -46,7 +46,7 @@ export function readRanges(range: unknown, system: System): FactorRange[] {
           { row: index + 1, column: 'factor' },
           describe(name),
           successor === undefined
-            ? `a factor id; the nearest are ${nearest(text, ids).join(', ')}`
+            ? `a factor id of WASH.FACTORS()${didYouMean(text, ids)}`
             : `in its place ${successor}`,
         ),
       );

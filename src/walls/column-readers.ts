@@ -1,3 +1,4 @@
+import { offered } from '../quantity/did-you-mean';
 import { amountIn, type Amount } from '../quantity/amount-text';
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
 import { dayIn } from '../quantity/day';
@@ -217,8 +218,7 @@ export function materialReader<Id extends ColumnsRead<'material'>>(
 ): ColumnReader<Id, MaterialInForce> {
   return remembering(id, place, (cell) => {
     const text = cell.type === 'text' ? cell.value : '';
-    const offer = (): string =>
-      text === '' ? '' : `; the nearest are ${nearestMaterials(text, materials).join(', ')}`;
+    const offer = (): string => offered(text === '' ? [] : nearestMaterials(text, materials));
     return (
       findMaterial(materials, text) ??
       new Refusal(id, describe(cell), `a name or code of the material table${offer()}`)

@@ -1,6 +1,6 @@
 import { comparable, describe, isBlankOrZero, readCell } from '../quantity/cell';
-import { nearest } from '../quantity/nearest';
-import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
+import { didYouMean } from '../quantity/did-you-mean';
+import { badInput, cellProblem, missingHeading, WashdownError, type Problem } from '../quantity/problem';
 import type { Kind, System } from '../quantity/systems';
 import { columnIds, columns, type Column, type ColumnId } from './columns';
 import { acceptedUnit, isInForce, unitInHeading } from './heading-units';
@@ -107,15 +107,8 @@ export function placesIn<Id extends string>(
       places.set(id, place);
     } else if (needed || (mapping.has(id) && table.mappedMustBeThere)) {
       const there = header.map(readCell).flatMap((cell) => (cell.type === 'text' ? [cell.value] : []));
-      const offer =
-        there.length > 0 ? `; the nearest headings here are ${nearest(wanted, there).join(', ')}` : '';
-      problems.push(
-        cellProblem(
-          { row: 1, column: wanted },
-          'a missing heading',
-          `a column headed "${wanted}", or a headings range that names yours${offer}`,
-        ),
-      );
+      const accepted = `a column headed "${wanted}", or a headings range that names yours`;
+      problems.push(missingHeading(wanted, accepted + didYouMean(wanted, there)));
     }
   }
   if (problems.length > 0) throw new WashdownError(problems);

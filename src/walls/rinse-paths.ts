@@ -1,5 +1,5 @@
 import { comparable } from '../quantity/cell';
-import { nearest } from '../quantity/nearest';
+import { didYouMean, namesListed } from '../quantity/did-you-mean';
 import { badInput, cellProblem, WashdownError } from '../quantity/problem';
 import { columns } from './columns';
 import type { WallRow } from './wall-row';
@@ -26,10 +26,14 @@ export function rowsBelow(
     const upper = zones.get(comparable(row.receives));
     if (upper === undefined) {
       if (midway) continue;
-      const offer = nearest(row.receives, [...zones.values()]).join(', ');
+      const names = [...zones.values()];
       const where = { row: row.row, label: row.wall, column: columns.receives.name };
       throw new WashdownError([
-        cellProblem(where, `"${row.receives}"`, `the name of a zone, or blank; the nearest are ${offer}`),
+        cellProblem(
+          where,
+          `"${row.receives}"`,
+          `${namesListed('a zone', names)}, or blank${didYouMean(row.receives, names)}`,
+        ),
       ]);
     }
     receivers.set(upper, [...(receivers.get(upper) ?? []), row]);

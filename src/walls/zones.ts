@@ -1,6 +1,6 @@
 import { comparable } from '../quantity/cell';
-import { nearest } from '../quantity/nearest';
-import { nothingHere } from '../quantity/problem';
+import { didYouMean, namesListed } from '../quantity/did-you-mean';
+import { ended, nothingHere } from '../quantity/problem';
 import { rowsBelow } from './rinse-paths';
 import type { WallRow } from './wall-row';
 
@@ -48,9 +48,7 @@ export function selectZones(zones: readonly Zone[], name: string): readonly Zone
   if (name === '') return zones;
   const found = zones.filter((zone) => comparable(zone.name) === comparable(name));
   if (found.length > 0) return found;
-  const offer = nearest(
-    name,
-    zones.map((zone) => zone.name),
-  ).join(', ');
-  throw nothingHere(`No wall is in the zone "${name}". The nearest zones are ${offer}.`);
+  const names = zones.map((zone) => zone.name);
+  const accepted = `${namesListed('a zone', names)}${didYouMean(name, names)}`;
+  throw nothingHere(`No wall is in the zone "${name}". Accepted: ${ended(accepted)}`);
 }
