@@ -116,8 +116,8 @@ export const runRates: Run = ([actuals, walls, factors, headings]) => {
     'High end of its 80 % range',
     'Weight of the entries',
     'Unit',
-    'Least entry',
-    'Greatest entry',
+    'Smallest entry',
+    'Largest entry',
     'Note for the factor',
     'Finding',
   ];
@@ -152,9 +152,7 @@ function rateLine(rate: ObservedRate, isStated: boolean, note: string, system: S
     cell(Math.max(...values)),
     noteOf(observations),
     [
-      ...(outliers.length > 0
-        ? [`Far from the others, counted all the same: ${rowsInWords(outliers)}.`]
-        : []),
+      ...(outliers.length > 0 ? [`Far from the others, counted anyway: ${rowsInWords(outliers)}.`] : []),
       ...(/^from \d+ entr/.test(note)
         ? [
             'The value in force is itself from entries: where they are these, they count twice. Blend from the value before.',
@@ -180,7 +178,7 @@ function whyInWords(why: NoRate, task: string, entries: readonly Entry[]): strin
   switch (why) {
     case 'no single rate':
       return task === 'wash'
-        ? 'The wash as a whole shows no single rate: record prewet, apply, scrub, rinse and below apart.'
+        ? 'The wash as a whole shows no single rate: record prewet, apply, scrub, rinse and below separately.'
         : `No single rate makes the hours of ${task}.`;
     case 'no area':
       return `Without an area no rate shows: ${rowsInWords(entries)}.`;

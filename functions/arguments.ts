@@ -103,7 +103,7 @@ export function readChoice<C extends string>(
   if (name === '') return undefined;
   const found = choices.find((choice) => unhyphened(choice) === unhyphened(name));
   if (found === undefined) {
-    const accepted = `${choices.join(', ')}, or empty for the whole${didYouMean(name, choices)}`;
+    const accepted = `${choices.join(', ')}, or empty for the whole${didYouMean(name, choices, 1)}`;
     throw badInput(`The ${what} "${name}" is not known. Accepted: ${ended(accepted)}`);
   }
   return found;

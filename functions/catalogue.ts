@@ -117,7 +117,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
   },
   SCHEDULE: {
     description:
-      'Spills the whole estimate: one line a zone with every quantity, and its price where price.labor or price.crew is given.',
+      'Spills the whole estimate: one line per zone with every quantity, and its price where price.labor or price.crew is given.',
     parameters: question,
     result: 'matrix',
     unit: 'text',
@@ -163,7 +163,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     parameters: [FACTORS],
     result: 'matrix',
     unit: 'text',
-    rule: 'the table of factors, the values of your own on top',
+    rule: 'the table of factors, with your own values on top',
     example: '=WASH.FACTORS(Factors[#All])',
   },
   MATERIALS: {
@@ -172,7 +172,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     parameters: [FACTORS],
     result: 'matrix',
     unit: 'text',
-    rule: 'the table of materials, the values of your own on top',
+    rule: 'the table of materials, with your own values on top',
     example: '=WASH.MATERIALS(Factors[#All])',
   },
   SOURCES: {
@@ -220,8 +220,8 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
   CHANGES: {
     description: 'Spills what changed between two states of the walls, and what each change did.',
     parameters: [
-      range('before', 'Wall rows of the former state, with their headings', false),
-      range('after', 'Wall rows of the latter state, with their headings', false),
+      range('before', 'Wall rows of the earlier state, with their headings', false),
+      range('after', 'Wall rows of the later state, with their headings', false),
       FACTORS,
       HEADINGS,
     ],
@@ -273,9 +273,9 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     parameters: [
       one('applyRate', 'Area covered with cleaner in a minute: ft2/min or m2/min', false),
       one('rinseRate', 'Area rinsed in a minute: ft2/min or m2/min', false),
-      one('leastDwell', 'Least dwell, min', false),
-      one('mostDwell', 'Most dwell, min', false),
-      one('timeToDry', 'Time until the cleaner dries, min; left out, it is not looked at'),
+      one('leastDwell', 'Minimum dwell, min', false),
+      one('mostDwell', 'Maximum dwell, min', false),
+      one('timeToDry', 'Time until the cleaner dries, min; left out, drying is ignored'),
       UNITS,
       one('scrub', 'Scrubbing of the whole team: min/ft2 or min/m2; left out, none'),
       one('leastPatch', 'Smallest patch: ft2 or m2; left out, none'),

@@ -42,6 +42,6 @@ export const runChanges: Run = ([before, after, range, headings]) => {
       ...cells(difference),
       ...error(spread[uncertain]),
     ]),
-    ['Whole difference', '', '', '', ...cells(whole), ...error(0)],
+    ['Total change', '', '', '', ...cells(whole), ...error(0)],
   ];
 };

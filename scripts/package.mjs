@@ -20,7 +20,7 @@ function readAddress(args) {
     return { wrong: 'There must be the option --url with an address, and nothing else' };
   }
   if (!given) return { wrong: 'The address that the folder will be served from is missing' };
-  if (!URL.canParse(given)) return { wrong: `"${given}" is no address` };
+  if (!URL.canParse(given)) return { wrong: `"${given}" is not an address` };
   const url = new URL(given);
   if (url.protocol !== 'https:') return { wrong: `Excel takes https addresses alone, not "${given}"` };
   if (/[?#]/.test(given)) return { wrong: `The address "${given}" must have no query and no fragment` };

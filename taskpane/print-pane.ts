@@ -11,6 +11,6 @@ export function printPane(): string {
   window.print();
   window.removeEventListener('beforeprint', begins);
   return state.printed
-    ? 'Printing. Where nothing is printed, use “Put on a sheet” and print that.'
-    : 'This Excel cannot print the pane. Use “Put on a sheet” and print that sheet.';
+    ? 'Printing. Where nothing is printed, use “Copy to a new sheet” and print that.'
+    : 'This Excel cannot print the pane. Use “Copy to a new sheet” and print that sheet.';
 }

@@ -47,7 +47,7 @@ const PLANS: readonly Plan[] = [
   {
     title: 'Pre-wet',
     words:
-      'A porous face takes water up with the square root of time. It is wet enough when what it would still take up during the least dwell is no more than the mix of one pass less the film that must stay on the face, or when the unit is full.',
+      'A porous face takes water up with the square root of time. It is wet enough when what it would still take up during the minimum dwell is no more than the mix of one pass less the film that must stay on the face, or when the unit is full.',
     methods: [
       'sorptivity',
       'fieldSuction',
@@ -64,7 +64,7 @@ const PLANS: readonly Plan[] = [
   {
     title: 'The wash cycle',
     words:
-      'A team washes patch after patch: apply, scrub, rinse, step over. The patch is the largest whose last point keeps the most dwell, scrubbing included; the quicker of applying and rinsing is paced, or the team waits, so that the first point keeps the least. Scrubbing that does not fit into the dwell of the smallest patch is done in more passes. Helpers pre-wet and keep wet what lies below while one applies or rinses; what does not fit lengthens the cycle.',
+      'A team washes patch after patch: apply, scrub, rinse, step over. The patch is the largest whose last point keeps the maximum dwell, scrubbing included; the quicker of applying and rinsing is paced, or the team waits, so that the first point keeps the least. Scrubbing that does not fit into the dwell of the smallest patch is done in more passes. Helpers pre-wet and keep wet what lies below while one applies or rinses; what does not fit lengthens the cycle.',
     methods: [
       'rinsePressure',
       'nozzleFlow',
@@ -111,7 +111,7 @@ const PLANS: readonly Plan[] = [
   },
   {
     title: 'Drying and misting',
-    words: 'A face that dries before the most dwell is misted. The equation is one for level concrete.',
+    words: 'A face that dries before the maximum dwell is misted. The equation is one for level concrete.',
     methods: ['evaporation', 'timeToDry', 'mistings', 'mist'],
     factors: ['weather.'],
     constants: ['evaporationCoefficient', 'evaporationOffset', 'evaporationPower', 'windOffset'],

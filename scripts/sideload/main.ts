@@ -22,7 +22,7 @@ function portOf(given: string): number {
   const port = Number(given);
   if (Number.isInteger(port) && port >= 1 && port <= MOST_PORT) return port;
   throw new Error(
-    `"${given}" is no port. Accepted: --port with a whole number from 1 to ${String(MOST_PORT)}.`,
+    `"${given}" is not a port. Accepted: --port with a whole number from 1 to ${String(MOST_PORT)}.`,
   );
 }
 

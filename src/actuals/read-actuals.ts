@@ -134,7 +134,7 @@ class EntryReader {
     const zone = this.#zones.find(({ name }) => comparable(name) === comparable(zoneName ?? ''));
     if (zoneName === undefined || (zoneName !== '' && zone === undefined)) {
       const names = this.#zones.map(({ name }) => name);
-      const accepted = `${namesListed('a zone of the walls', names)}${didYouMean(zoneName ?? '', names)}`;
+      const accepted = `${namesListed('a zone of the walls', names)}${didYouMean(zoneName ?? '', names, 1)}`;
       refuse('zone', describe(zoneCell), accepted);
       return undefined;
     }

@@ -1,6 +1,6 @@
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
 import { didYouMean } from '../quantity/did-you-mean';
-import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
+import { badInput, cellProblem, missingHeading, WashdownError, type Problem } from '../quantity/problem';
 import type { System } from '../quantity/systems';
 import { factorIdOf, factorIds } from '../rules/read-factors';
 import { columnIds, columns, type ColumnId } from '../walls/columns';
@@ -50,10 +50,7 @@ function placesOf(header: readonly unknown[]): Readonly<Record<Heading, number>>
   const places = HEADINGS.map((heading) => {
     const name = comparable(heading);
     const place = seen.indexOf(name);
-    if (place < 0)
-      problems.push(
-        cellProblem({ row: 1, column: heading }, 'a missing heading', `the headings ${HEADINGS.join(', ')}`),
-      );
+    if (place < 0) problems.push(missingHeading(heading, `the headings ${HEADINGS.join(', ')}`));
     else if (seen.includes(name, place + 1))
       problems.push(cellProblem({ row: 1, column: heading }, 'a heading twice', 'each heading once'));
     return [heading, place] as const;

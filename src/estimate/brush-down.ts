@@ -9,7 +9,7 @@ import { hoursOf, type Crew } from './crew';
  * Labor-hours of brushing a row of masonry down each day, where the row says that it is priced here. What is only
  * protected is never brushed, and a row that is masked and left unwashed is out of scope.
  * @param row the wall row
- * @param rate m2 a labor-hour
+ * @param rate m2 per labor-hour
  * @param crew the crew in force
  * @param rec takes down the line; `Area#` and `Openings#` have been taken down
  * @returns labor-hours

@@ -7,7 +7,7 @@ import { hoursOf, type Crew } from './crew';
 /**
  * Labor-hours of the final clean of the glass of a row: its openings, or all of a row of glass.
  * @param row the wall row
- * @param rate m2 a labor-hour
+ * @param rate m2 per labor-hour
  * @param crew the crew in force
  * @param rec takes down the lines; `Area#` and `Openings#` have been taken down
  * @returns labor-hours

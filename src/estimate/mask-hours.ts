@@ -7,9 +7,9 @@ import type { Masking } from './masking';
 
 /** The rates of putting masking on and taking it off. */
 export interface MaskRates {
-  /** m2 a labor-hour */
+  /** m2 per labor-hour */
   readonly on: number;
-  /** m2 a labor-hour */
+  /** m2 per labor-hour */
   readonly off: number;
   /** min each */
   readonly fixtureCover: number;

@@ -3,7 +3,7 @@ import type { Recorder } from '../trace/recorder';
 import { dryingTime } from './drying';
 
 /**
- * Times that a face is misted in each pass so that the cleaner does not dry within the most dwell; not rounded, and by
+ * Times that a face is misted in each pass so that the cleaner does not dry within the maximum dwell; not rounded, and by
  * whoever tends, so that it takes no hours of its own. An assumption over the evaporation equation.
  * @param factors the factors in force
  * @param rec takes down the lines

@@ -7,7 +7,7 @@ import { sorptivity } from './sorptivity';
 /** How faces are wetted before the cleaner. L/m2 and minutes. */
 export interface PreWetRules {
   readonly leastDwell: number;
-  /** What the face may take up of the mix in the least dwell. */
+  /** What the face may take up of the mix in the minimum dwell. */
   readonly spare: number;
   readonly fieldShare: number;
   readonly density: number;

@@ -33,7 +33,7 @@ export interface JobRules {
   readonly access: AccessRules;
   readonly scaffold: ScaffoldRules;
   readonly slowdowns: Slowdowns;
-  /** m2 a labor-hour */
+  /** m2 per labor-hour */
   readonly glassRate: number;
   readonly brushRate: number;
   /** Share of the wash that is done once more, 0 to 1. */

@@ -11,7 +11,7 @@ export interface ScaffoldRules {
   readonly ours: boolean;
   /** How walls are reached that do not say so themselves. */
   readonly usual: AccessKind;
-  /** m2 a labor-hour, up to `height` and above */
+  /** m2 per labor-hour, up to `height` and above */
   readonly low: number;
   readonly high: number;
   /** m */

@@ -8,13 +8,13 @@ import type { Recorder } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 import { hoursOf, type Crew } from './crew';
 
-/** The rates of dry scraping of Type N mortar, m2 a labor-hour. */
+/** The rates of dry scraping of Type N mortar, m2 per labor-hour. */
 export type ScrapeRates = Readonly<Record<Residue, number>>;
 
 /**
  * The rates in force.
  * @param factors the factors in force
- * @returns rates by residue, m2 a labor-hour
+ * @returns rates by residue, m2 per labor-hour
  */
 export function scrapeRates(factors: FactorsInForce): ScrapeRates {
   return Object.fromEntries(residues.map((name) => [name, factors.value(`rate.scrape.${name}`)])) as Record<
@@ -29,7 +29,7 @@ export function scrapeRates(factors: FactorsInForce): ScrapeRates {
  * @param area its washed area, m2
  * @param slowed how the row slows the work, a ratio
  * @param rules rates and efforts in force
- * @param rules.rates m2 a labor-hour by residue
+ * @param rules.rates m2 per labor-hour by residue
  * @param rules.efforts by mortar
  * @param crew the crew in force
  * @param rec takes down the lines; `slowed#` has been taken down

@@ -62,7 +62,7 @@ export function cycleRules(factors: FactorsInForce): CycleRules {
 /**
  * The wash of a face, patch after patch: apply, scrub, rinse, step over. With g the slower and q the quicker of applying
  * and rinsing and e the scrubbing of a pass, a patch A takes its last point A (g + e) at the most from cleaner to rinse
- * and its first A (q + e) at the least; the patch is the largest that keeps the most dwell, and the quicker step is
+ * and its first A (q + e) at the least; the patch is the largest that keeps the maximum dwell, and the quicker step is
  * paced, or the team waits, so that the least is kept too. Scrubbing that does not fit into the window of the smallest
  * patch is done in more passes. An assumption of ours; that the cleaner must not dry is BIA Technical Note 20.
  * @param times team-time of each step on an area

@@ -23,7 +23,7 @@ export interface WashRules {
   /** m2/min of one person with cleaner; of one person with water, one pass */
   readonly applyRate: number;
   readonly wetRate: number;
-  /** m2 a labor-hour, heavy residue of Type N mortar under clear water */
+  /** m2 per labor-hour, heavy residue of Type N mortar under clear water */
   readonly scrubRate: number;
   /** Mistings in a pass, and the water of each, L/m2. */
   readonly mistings: number;

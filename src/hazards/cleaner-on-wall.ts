@@ -36,7 +36,7 @@ export function driesEarly(zone: ZoneEstimate, factors: FactorsInForce): Minutes
 }
 
 /**
- * Cleaner that is dry even before its least dwell: without misting it would never have worked long enough.
+ * Cleaner that is dry even before its minimum dwell: without misting it would never have worked long enough.
  * @param zone the estimate of the zone
  * @param factors the factors in force
  * @returns when it is dry, where that is too soon

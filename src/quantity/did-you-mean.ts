@@ -4,10 +4,11 @@ import { nearest } from './nearest';
  * What may have been meant, to stand behind what is accepted.
  * @param seen the name that was typed
  * @param known the names that exist
+ * @param most how many at most: one where all are listed already
  * @returns for example `. Did you mean Top, Bottom?`; empty where there is nothing to offer
  */
-export function didYouMean(seen: string, known: readonly string[]): string {
-  return offered(seen === '' ? [] : nearest(seen, known));
+export function didYouMean(seen: string, known: readonly string[], most?: number): string {
+  return offered(seen === '' ? [] : nearest(seen, known, most));
 }
 
 /**

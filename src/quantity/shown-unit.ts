@@ -41,3 +41,30 @@ export function withUnit(number: string, unit: string): string {
   if (unit === 'degree') return `${number}°`;
   return `${number} ${(number === '1' && singular[unit]) || shownUnit(unit)}`;
 }
+
+const plural: Readonly<Record<string, string>> = {
+  min: 'minutes',
+  h: 'hours',
+  'labor-min': 'labor-minutes',
+  degree: 'degrees',
+  person: 'persons',
+};
+const each: Readonly<Record<string, string>> = {
+  min: 'minute',
+  h: 'hour',
+  d: 'day',
+  'labor-h': 'labor-hour',
+  'crew-h': 'crew-hour',
+  '30in2': '30 in²',
+};
+
+/**
+ * A unit in words, for a message that says what is accepted.
+ * @param unit its label
+ * @returns for example `minutes`, `ft² per labor-hour`
+ */
+export function unitInWords(unit: string): string {
+  const [of = '', per] = unit.split('/');
+  const counted = plural[of] ?? shownUnit(of);
+  return per === undefined ? counted : `${counted} per ${each[per] ?? shownUnit(per)}`;
+}

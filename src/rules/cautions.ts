@@ -12,8 +12,8 @@ export const cautionTopics = {
   dust: 'Dust',
   pressure: 'Pressure',
   wall: 'The wall itself',
-  beside: 'What stands beside and below',
-  runoff: 'Water that runs off',
+  beside: 'Beside and below the wall',
+  runoff: 'Runoff',
   weather: 'Weather',
 } as const;
 
@@ -88,9 +88,9 @@ export type CautionWhen =
   | 'too hot'
   /** there is more wind than cleaner may be sprayed in */
   | 'too windy'
-  /** the cleaner dries before its most dwell */
+  /** the cleaner dries before its maximum dwell */
   | 'dries early'
-  /** the cleaner dries before its least dwell */
+  /** the cleaner dries before its minimum dwell */
   | 'dries too soon';
 
 /** One caution of the trade, of a standard or of a regulation. */
@@ -147,14 +147,14 @@ export const cautions: readonly Caution[] = [
   {
     id: 'licensed-practice',
     topic: 'first',
-    text: 'Leave to licensed persons what is theirs: electrical work, scaffold design, waste, structural judgement. This sheet replaces none of them.',
+    text: 'Leave to licensed persons what is theirs: electrical work, scaffold design, waste, structural judgment. This sheet replaces none of them.',
     when: 'always',
     ...practice,
   },
   {
     id: 'makers-advice',
     topic: 'first',
-    text: 'The advice of the maker of the brick, block or stone comes before the general rules below.',
+    text: "The manufacturer's advice for the brick, block or stone comes before the general rules below.",
     when: 'always',
     ...advice,
   },
@@ -204,7 +204,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'hydrogen-chloride',
     topic: 'persons',
-    text: 'Hydrogen chloride in the air one breathes: never above {ceiling}. Stay upwind, keep enclosed places aired.',
+    text: 'Hydrogen chloride in the air you breathe: never above {ceiling}. Stay upwind, keep enclosed places aired.',
     numbers: { ceiling: { value: 5, unit: 'ppm' } },
     when: 'acid',
     ...published('osha-hcl'),
@@ -227,7 +227,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'calcium-gluconate',
     topic: 'persons',
-    text: 'Where section 4 of the safety data sheet names calcium gluconate, have it at hand before the drum is opened, and tell the doctor of the fluoride.',
+    text: 'Where section 4 of the safety data sheet names calcium gluconate, have it at hand before the drum is opened, and tell the doctor about the fluoride.',
     when: 'acid',
     ...published('hf-first-aid'),
   },
@@ -248,7 +248,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'heat-stress',
     topic: 'persons',
-    text: 'In heat: water at hand and drunk every {every}, rest in shade, a slow start for new hands. Confusion or collapse is an emergency: call for help and cool the person.',
+    text: 'In heat: keep water at hand and drink every {every}, rest in the shade, and ease new workers in. Confusion or collapse is an emergency: call for help and cool the person.',
     numbers: { every: { value: 15, unit: 'min' } },
     when: 'weather',
     ...published('osha-heat'),
@@ -277,7 +277,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'cords',
     topic: 'persons',
-    text: 'Test the GFCI before use. Cords are rated for wet places, whole, and their connections stay out of the water.',
+    text: 'Test the GFCI before use. Use undamaged cords rated for wet locations, and keep their connections out of the water.',
     when: 'jet',
     ...published('pressure-washers'),
   },
@@ -321,14 +321,14 @@ export const cautions: readonly Caution[] = [
   {
     id: 'below-the-work',
     topic: 'height',
-    text: 'Bar the ground below the work; protect entrances and ways out that stay in use.',
+    text: 'Barricade the area below the work; protect entrances and exits that stay in use.',
     when: 'height',
     ...practice,
   },
   {
     id: 'power-lines',
     topic: 'height',
-    text: 'Keep lifts, scaffold, wands and everything that conducts {far} or more from energized lines of up to {high}, and {more} farther for each kV above; {near} from insulated lines under {low}. Ask the utility first; water conducts too.',
+    text: 'Keep lifts, scaffold, wands and anything that conducts electricity {far} or more from energized lines of up to {high}, and {more} farther for each kV above; {near} from insulated lines under {low}. Ask the utility first; water conducts too.',
     numbers: {
       far: { value: 10, unit: 'ft', kind: 'length' },
       high: { value: 50, unit: 'kV' },
@@ -342,7 +342,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'silica',
     topic: 'dust',
-    text: 'Dust of mortar and masonry holds crystalline silica: at most {most} of respirable silica over {over}.',
+    text: 'Mortar and masonry dust contains crystalline silica: at most {most} of respirable silica over {over}.',
     numbers: { most: { value: 50, unit: 'ug/m3' }, over: { value: 8, unit: 'h' } },
     when: 'dust',
     ...published('cfr-1926.1153'),
@@ -364,14 +364,14 @@ export const cautions: readonly Caution[] = [
   {
     id: 'jet',
     topic: 'pressure',
-    text: 'Point the jet at nobody, yourself included. Hold it with both hands; take the pressure off before you change a tip.',
+    text: 'Never point the jet at anyone, yourself included. Hold it with both hands; take the pressure off before you change a tip.',
     when: 'jet',
     ...published('pressure-washers'),
   },
   {
     id: 'injection',
     topic: 'pressure',
-    text: 'A wound from the jet looks small and can cost a limb. Get a doctor at once, however minor it looks; say that it was high-pressure water, and what was in it.',
+    text: 'A wound from the jet looks small and can cost a limb. See a doctor at once, however minor it looks; say that it was high-pressure water, and what was in it.',
     when: 'jet',
     ...published('injection-wounds'),
   },
@@ -393,7 +393,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'too-narrow-jet',
     topic: 'pressure',
-    text: 'Hold the nozzle farther off, or use a wider fan: the workbook has set less than {factor:limit.distance} or {factor:limit.angle}.',
+    text: 'Hold the nozzle farther away, or use a wider fan: the workbook has set less than {factor:limit.distance} or {factor:limit.angle}.',
     when: 'narrow jet',
     stop: true,
     ...practice,
@@ -401,7 +401,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'low-pressure',
     topic: 'pressure',
-    text: 'Put cleaner on with a brush, or with a sprayer at {most} or less.',
+    text: 'Apply cleaner with a brush, or with a sprayer at {most} or less.',
     numbers: { most: { value: 50, unit: 'psi', kind: 'pressure' } },
     when: 'cleaner',
     ...published('trade-site'),
@@ -409,7 +409,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'applied-under-pressure',
     topic: 'pressure',
-    text: 'Lower the pressure that cleaner is put on with, or use a brush: more drives it into the wall.',
+    text: 'Apply the cleaner at less pressure, or with a brush: more drives it into the wall.',
     when: 'applied under pressure',
     stop: true,
     ...published('trade-site'),
@@ -417,7 +417,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'no-blasting',
     topic: 'pressure',
-    text: 'No blasting with grit.',
+    text: 'No abrasive blasting.',
     when: 'washed',
     ...published('masonry-textbook'),
   },
@@ -453,7 +453,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'too-old',
     topic: 'wall',
-    text: 'Smears are hard by now: clay brick is best cleaned by {factor:limit.late}, block and strong mortar sooner. Try the sample first, and do not make up for it with stronger acid or more pressure.',
+    text: 'Smears have hardened by now: clay brick is best cleaned by {factor:limit.late}, block and strong mortar sooner. Try the sample first, and do not make up for it with stronger acid or more pressure.',
     when: 'too old',
     ...published('masonry-2007'),
   },
@@ -488,7 +488,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'acid-on-concrete',
     topic: 'wall',
-    text: 'Acid dissolves concrete and lime: a public specification (UFGS 04900) allows no acidic cleaner on limestone, marble, concrete and other calcareous masonry. Use class 1, or get the written word of the maker of the unit and an accepted sample.',
+    text: 'Acid dissolves concrete and lime: a public specification (UFGS 04900) allows no acidic cleaner on limestone, marble, concrete and other calcareous masonry. Use class 1, or get written approval from the unit manufacturer and an accepted sample.',
     when: 'acid on calcareous',
     ...published('ufgs-04900'),
   },
@@ -511,14 +511,14 @@ export const cautions: readonly Caution[] = [
   {
     id: 'weaker-masked',
     topic: 'beside',
-    text: 'Seal the upper edge of the masking: what lies under it may not meet this cleaner. Rinse at once where it leaks.',
+    text: 'Seal the upper edge of the masking: this cleaner must not touch what is under it. Rinse at once where it leaks.',
     when: 'weaker masked',
     ...practice,
   },
   {
     id: 'weaker-below',
     topic: 'beside',
-    text: 'Rinse water carries the cleaner down over walls that may not meet it: mask them, or keep them wet and rinsed until the end.',
+    text: 'Rinse water carries the cleaner down over walls that it must not touch: mask them, or keep them wet and rinsed until the end.',
     when: 'weaker below',
     ...advice,
   },
@@ -533,7 +533,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'openings',
     topic: 'beside',
-    text: 'Cover the glass and frames of openings, seal the joints, and keep ways out of the building usable.',
+    text: 'Cover the glass and frames of openings, seal the joints, and keep exits usable.',
     when: 'cleaner beside openings',
     ...practice,
   },
@@ -548,14 +548,14 @@ export const cautions: readonly Caution[] = [
   {
     id: 'unmasked',
     topic: 'beside',
-    text: 'Glass or metal is washed along with the wall: mask it, or test the cleaner and the jet on it first.',
+    text: 'Glass or metal is washed with the wall: mask it, or test the cleaner and the jet on it first.',
     when: 'unmasked glass or metal',
     ...practice,
   },
   {
     id: 'stone',
     topic: 'beside',
-    text: 'Limestone, marble and other lime-bound stone meet no acid: seal the cover, and keep water running below.',
+    text: 'Keep acid off limestone, marble and other lime-bound stone: seal the cover, and keep water running below.',
     when: 'acid beside masked group',
     groups: ['stone'],
     ...published('ufgs-04900'),
@@ -570,7 +570,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'planting',
     topic: 'beside',
-    text: 'Find out where the wind takes spray and mist. Keep people out of it, move cars or cover them, wet and cover planting, and rinse all of it afterward. Clear film over plants in the sun kills them.',
+    text: 'Find out where the wind takes spray and mist. Keep people out of it, move cars or cover them, wet and cover landscaping, and rinse all of it afterward. Clear film over plants in the sun kills them.',
     when: 'cleaner',
     ...published('overspray'),
   },
@@ -591,7 +591,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'sewer',
     topic: 'runoff',
-    text: 'Into a sewer: not below pH {least}, unless the treatment works is designed for it; ask the works first.',
+    text: 'Into a sewer: not below pH {least}, unless the treatment plant is designed for it; ask the plant first.',
     numbers: { least: { value: 5, unit: 'pH' } },
     when: 'cleaner',
     ...published('cfr-403.5'),
@@ -599,7 +599,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'corrosive-waste',
     topic: 'runoff',
-    text: 'Waste at pH {low} or less, or pH {high} or more, is corrosive waste: a licensed carrier takes it.',
+    text: 'Waste at pH {low} or less, or pH {high} or more, is corrosive waste: a licensed hauler takes it.',
     numbers: { low: { value: 2, unit: 'pH' }, high: { value: 12.5, unit: 'pH' } },
     when: 'acid',
     ...published('cfr-261.22'),
@@ -614,7 +614,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'freezing',
     topic: 'weather',
-    text: 'Wash only in air and on a face above {factor:limit.air}, and staying so until the wall is dry and {after} or more after.',
+    text: 'Wash only while air and wall are above {factor:limit.air}, and stay so until the wall is dry and for {after} or more after that.',
     numbers: { after: { value: 7, unit: 'd', kind: 'days' } },
     when: 'weather',
     ...published('ufgs-04900'),
@@ -622,7 +622,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'too-cold',
     topic: 'weather',
-    text: 'Put no cleaner on, and start no washing: wait for warmer weather, or heat and enclose. Cleaner that is on the wall is still rinsed off.',
+    text: 'Apply no cleaner, and start no washing: wait for warmer weather, or heat and enclose. Cleaner that is on the wall is still rinsed off.',
     when: 'too cold',
     stop: true,
     ...published('ufgs-04900'),
@@ -630,7 +630,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'too-hot',
     topic: 'weather',
-    text: 'Put no cleaner on a face at {factor:limit.surface} or more: wait for shade or a cooler hour. Cleaner that is on the wall is still rinsed off.',
+    text: 'Apply no cleaner to a wall face at {factor:limit.surface} or more: wait for shade or a cooler time of day. Cleaner that is on the wall is still rinsed off.',
     when: 'too hot',
     stop: true,
     ...published('guide-section-brick'),
@@ -638,14 +638,14 @@ export const cautions: readonly Caution[] = [
   {
     id: 'wind',
     topic: 'weather',
-    text: 'Spray no cleaner in more than {factor:limit.wind} of wind: put it on with a brush, screen the work, or wait.',
+    text: 'Spray no cleaner in more than {factor:limit.wind} of wind: apply it with a brush, screen the work, or wait.',
     when: 'cleaner',
     ...ours,
   },
   {
     id: 'too-windy',
     topic: 'weather',
-    text: 'Do not spray cleaner: there is more wind than {factor:limit.wind}. Put it on with a brush, screen the work, or wait.',
+    text: 'Do not spray cleaner: there is more wind than {factor:limit.wind}. Apply it with a brush, screen the work, or wait.',
     when: 'too windy',
     stop: true,
     ...ours,
@@ -653,14 +653,14 @@ export const cautions: readonly Caution[] = [
   {
     id: 'dries-early',
     topic: 'weather',
-    text: 'The cleaner dries before its most dwell is over: mist it before it does, or wash smaller areas, in shade, or at a cooler hour.',
+    text: 'The cleaner dries before its maximum dwell is over: mist it before it does, or wash smaller areas, in shade, or at a cooler time of day.',
     when: 'dries early',
     ...advice,
   },
   {
     id: 'dries-too-soon',
     topic: 'weather',
-    text: 'Without misting the cleaner is dry before even its least dwell is over: apply none without water at hand, {factor:weather.mist} each time, and rinse where it starts to dry.',
+    text: 'Without misting the cleaner is dry before even its minimum dwell is over: apply none without water at hand, {factor:weather.mist} each time, and rinse where it starts to dry.',
     when: 'dries too soon',
     ...advice,
   },

@@ -4,7 +4,7 @@ import { isPercentInDoubt, percentInDoubt, percentOf } from './percent';
 import { tradeWord } from '../quantity/trade-word';
 import { dayIn } from '../quantity/day';
 import { toBase } from '../quantity/conversions';
-import { shownUnit } from '../quantity/shown-unit';
+import { unitInWords } from '../quantity/shown-unit';
 import { show, take, unitOf, type System } from '../quantity/systems';
 import type { Factor } from './factors';
 
@@ -80,7 +80,7 @@ function acceptedRange(
     row.positive && least === 0
       ? `above 0 and at most ${tidy(most)}`
       : `from ${tidy(least)} to ${tidy(most)}`;
-  return `${what} ${bounds}${unit === '1' ? '' : ` ${shownUnit(unit)}`}`;
+  return `${what} ${bounds}${unit === '1' ? '' : ` ${unitInWords(unit)}`}`;
 }
 
 function tidy(bound: number): string {

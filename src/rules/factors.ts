@@ -155,7 +155,7 @@ export const factors = [
     value: 0,
     ...laborHours,
     ...yours,
-    meaning: 'protection of planting, paving and neighbors, for the job',
+    meaning: 'protection of landscaping, paving and neighbors, for the job',
   },
   {
     id: 'hire.least',
@@ -209,7 +209,7 @@ export const factors = [
     value: 18,
     ...handRate,
     meaning: 'one person scrubs heavy residue of Type N mortar with clear water',
-    bracket: 'a tiled wall with detergent and a brush, the whole job: 103 ft2 a labor-hour (SINAPI 99813)',
+    bracket: 'a tiled wall with detergent and a brush, the whole job: 103 ft2 per labor-hour (SINAPI 99813)',
   },
   {
     id: 'mortar.effortExponent',
@@ -229,21 +229,21 @@ export const factors = [
     value: 600,
     ...handRate,
     meaning: 'dry scraping of light residue of Type N mortar, whole area, by one person',
-    bracket: 'steel brushed free of cement by hand, harder work: 36 ft2 a labor-hour (CDHU 01.23.020)',
+    bracket: 'steel brushed free of cement by hand, harder work: 36 ft2 per labor-hour (CDHU 01.23.020)',
   },
   {
     id: 'rate.scrape.moderate',
     value: 300,
     ...handRate,
     meaning: 'dry scraping of moderate residue of Type N mortar, whole area, by one person',
-    bracket: 'steel brushed free of cement by hand, harder work: 36 ft2 a labor-hour (CDHU 01.23.020)',
+    bracket: 'steel brushed free of cement by hand, harder work: 36 ft2 per labor-hour (CDHU 01.23.020)',
   },
   {
     id: 'rate.scrape.heavy',
     value: 120,
     ...handRate,
     meaning: 'dry scraping of heavy residue of Type N mortar, whole area, by one person',
-    bracket: 'steel brushed free of cement by hand, harder work: 36 ft2 a labor-hour (CDHU 01.23.020)',
+    bracket: 'steel brushed free of cement by hand, harder work: 36 ft2 per labor-hour (CDHU 01.23.020)',
   },
   {
     id: 'rate.brush',
@@ -251,13 +251,13 @@ export const factors = [
     ...handRate,
     meaning: 'daily brush-down by one mason, where the walls say that it is priced here',
   },
-  { id: 'dwell.least', value: 3, ...dwell, meaning: 'least dwell of the cleaner; the label decides' },
+  { id: 'dwell.least', value: 3, ...dwell, meaning: 'minimum dwell of the cleaner; the label decides' },
   {
     id: 'dwell.most',
     value: 5,
     ...dwell,
     positive: true,
-    meaning: 'most dwell of the cleaner; the label decides',
+    meaning: 'maximum dwell of the cleaner; the label decides',
   },
   {
     id: 'rate.apply',
@@ -265,7 +265,7 @@ export const factors = [
     ...areaRate,
     meaning: 'one person applies cleaner',
     bracket:
-      'a thin liquid put on brick facades by hand, the whole job: 97 ft2 a labor-hour (Repair unit rates, table 62-19)',
+      'a thin liquid put on brick facades by hand, the whole job: 97 ft2 per labor-hour (Repair unit rates, table 62-19)',
   },
   {
     id: 'rinse.perArea',
@@ -277,7 +277,7 @@ export const factors = [
     positive: true,
     ...assumption,
     meaning: 'rinse water that an area needs',
-    bracket: 'a facade cleaned by water jet, the whole job: 53.8 ft2 a labor-hour (FDE 16.11.020)',
+    bracket: 'a facade cleaned by water jet, the whole job: 53.8 ft2 per labor-hour (FDE 16.11.020)',
   },
   {
     id: 'patch.least',
@@ -456,7 +456,7 @@ export const factors = [
     value: 108,
     ...handRate,
     meaning: 'one person puts masking on',
-    bracket: 'film on surfaces 108, a net on a facade 12 ft2 a labor-hour (CDHU 02.03.030, 02.03.060)',
+    bracket: 'film on surfaces 108, a net on a facade 12 ft2 per labor-hour (CDHU 02.03.030, 02.03.060)',
   },
   {
     id: 'rate.maskOff',
@@ -464,14 +464,14 @@ export const factors = [
     ...handRate,
     meaning: 'one person takes masking off',
     bracket:
-      'protective sheet taken off 152 ft2 a labor-hour (SINAPI 106171); off a scaffold 36 to 47 (Cost base of Andalusia)',
+      'protective sheet taken off 152 ft2 per labor-hour (SINAPI 106171); off a scaffold 36 to 47 (Cost base of Andalusia)',
   },
   {
     id: 'rate.glass',
     value: 125,
     ...handRate,
     meaning: 'final clean of glass by one person',
-    bracket: 'cleaning glass 125, a framed window 60 ft2 a labor-hour (SINAPI 99820, 99821)',
+    bracket: 'cleaning glass 125, a framed window 60 ft2 per labor-hour (SINAPI 99820, 99821)',
   },
   {
     id: 'fixture.cover',
@@ -831,7 +831,7 @@ export const factors = [
   {
     id: 'price.protection',
     ...sum,
-    meaning: 'protection of planting, paving and neighbors, a sum for the job',
+    meaning: 'protection of landscaping, paving and neighbors, a sum for the job',
   },
   { id: 'price.fixed', ...sum, meaning: 'a sum of your own for the job: permits, meters, hydrant' },
   { id: 'price.supervision', ...markUp, meaning: 'supervision, a share of the labor price' },

@@ -73,7 +73,7 @@ export const methods = {
     ...assumed,
   },
   scrubPass: { rule: 'Scrubbing of one pass', ...computed },
-  patch: { rule: 'Largest patch whose last point keeps the most dwell, scrubbing included', ...assumed },
+  patch: { rule: 'Largest patch whose last point keeps the maximum dwell, scrubbing included', ...assumed },
   paced: {
     rule: 'The quicker of applying and rinsing, paced so that no point is rinsed too soon',
     ...assumed,
@@ -90,7 +90,7 @@ export const methods = {
   },
   fieldSuction: { rule: 'Sorptivity of the wall in the field', ...assumed },
   spare: { rule: 'What the face may take up: the mix of a pass less the film that must stay', ...assumed },
-  prewetTime: { rule: 'Wet until the face takes up no more in the least dwell, or is full', ...assumed },
+  prewetTime: { rule: 'Wet until the face takes up no more in the minimum dwell, or is full', ...assumed },
   passes: { rule: 'Passes of plain water', ...assumed },
   absorbed: {
     rule: 'Water that an area takes up: square root of time, at most what the unit holds',
@@ -195,7 +195,7 @@ export const methods = {
   priceNeutralizer: { rule: 'Alkali by price', ...computed },
   priceDisposal: { rule: 'Disposal: runoff by price', ...computed },
   priceMobilization: { rule: 'Mobilization', ...computed },
-  priceProtection: { rule: 'Protection of planting, paving and neighbors', ...computed },
+  priceProtection: { rule: 'Protection of landscaping, paving and neighbors', ...computed },
   priceFixed: { rule: 'Sums of your own', ...computed },
   priceDirect: { rule: 'Direct price', ...computed },
   priceSupervision: { rule: 'Supervision, a share of labor', ...computed },

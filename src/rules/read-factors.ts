@@ -1,4 +1,4 @@
-import { cellProblem, WashdownError, badInput, type Problem } from '../quantity/problem';
+import { cellProblem, WashdownError, badInput, type Problem, ended } from '../quantity/problem';
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
 import { tradeWord } from '../quantity/trade-word';
 import { fromBase, toBase } from '../quantity/conversions';
@@ -220,7 +220,17 @@ class OverrideReader {
       return;
     }
     const known = [...factors.map(({ id }) => id as string), UNITS, CHOSEN_CLASS, ...materialFactorIds()];
-    this.#refuse(row, `the factor "${row.id}"`, `a factor id of WASH.FACTORS()${didYouMean(row.id, known)}`);
+    const accepted = `a factor id of WASH.FACTORS()${didYouMean(row.id, known)}`;
+    if (row.row === 1 && row.cell.type === 'text') {
+      this.#problems.push({
+        type: 'input',
+        row: 1,
+        column: row.id,
+        message: `Row 1: "${row.id}" looks like a heading. Accepted: the headings Factor and Value, or ${ended(accepted)}`,
+      });
+      return;
+    }
+    this.#refuse(row, `the factor "${row.id}"`, accepted);
   }
 
   finish(): FactorsInForce {
@@ -233,7 +243,7 @@ class OverrideReader {
       const message = `${wrong} Accepted: ${less} at most ${more}.`;
       this.#problems.push({ type: 'input', column: less, message });
     };
-    atMost('dwell.least', 'dwell.most', 'The least dwell is longer than the most dwell.');
+    atMost('dwell.least', 'dwell.most', 'The minimum dwell is longer than the maximum dwell.');
     atMost('patch.least', 'patch.most', 'The smallest patch is larger than the largest.');
     atMost('access.groundMove', 'access.move', 'A move on the ground takes longer than one above it.');
     if (given.has('price.span.least') && given.has('price.span.most')) {

@@ -171,7 +171,7 @@ const ofTheSite = {
     edition: 'OSHA letter of July 18, 2001; state copy of the table, WAC 296-874-20046',
     section: '(f)(6)',
     address: 'osha.gov/laws-regs/standardinterpretations/2001-07-18',
-    used: 'insulated lines under 300 V 3 ft; others up to 50 kV 10 ft; 0.4 in more a kV above; conductive material handled counts',
+    used: 'insulated lines under 300 V 3 ft; others up to 50 kV 10 ft; 0.4 in more per kV above; conductive material handled counts',
     kind: 'published',
   },
   'cfr-1926.453': {

@@ -57,7 +57,7 @@ export const sources = {
     document: 'ASTM C67, Sampling and Testing Brick and Structural Clay Tile',
     edition: 'as quoted in a secondary source',
     section: 'initial rate of absorption',
-    used: 'initial rate of absorption: grams a minute on 30 in2',
+    used: 'initial rate of absorption: grams per minute on 30 in2',
     kind: 'published',
   },
   'sqrt-time': {
@@ -273,7 +273,7 @@ export const sources = {
     edition: 'September 1991',
     section: 'wet cleaning',
     address: 'navalfacilities.tpub.com/mo913/mo9130067.htm',
-    used: 'steam 1 min/ft2; detergent 1 or 2 tablespoons a gallon; 600 to 1,800 psi not on soft stone',
+    used: 'steam 1 min/ft2; detergent 1 or 2 tablespoons per gallon; 600 to 1,800 psi not on soft stone',
     kind: 'published',
   },
   'masonry-2006': {

@@ -27,7 +27,7 @@ export const startsAtNothing: readonly StartsAtNothing[] = [
   { words: 'disposal of runoff', ids: ['price.disposal'], of: 'runoff' },
   { words: 'mobilization', ids: ['price.mobilization', 'mobilize.hours'] },
   { words: 'site set-up of each zone', ids: ['setup.zone'] },
-  { words: 'protection of planting, paving and neighbors', ids: ['price.protection', 'protect.hours'] },
+  { words: 'protection of landscaping, paving and neighbors', ids: ['price.protection', 'protect.hours'] },
   { words: 'fixed sums of your own', ids: ['price.fixed'] },
   { words: 'supervision', ids: ['price.supervision'] },
   { words: 'contingency', ids: ['price.contingency'] },

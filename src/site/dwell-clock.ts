@@ -10,7 +10,7 @@ export interface DwellLimits {
   readonly rinseAt: number | undefined;
   /** The same at the wall where it is last; left out where all walls are alike. */
   readonly rinseAtMost?: number | undefined;
-  /** When the last point, which was covered last, has had its most dwell; undefined where there is no patch. */
+  /** When the last point, which was covered last, has had its maximum dwell; undefined where there is no patch. */
   readonly lastBy: number | undefined;
 }
 
@@ -29,7 +29,7 @@ export interface DwellReading {
 const MS_PER_MINUTE = 60_000;
 
 /**
- * Reads the dwell clock. Where the cleaner dries within its most dwell it is misted each time before it does, and dries
+ * Reads the dwell clock. Where the cleaner dries within its maximum dwell it is misted each time before it does, and dries
  * only once that is over. What would dry on the wall is told before what has only worked too long.
  * @param start first stroke of the patch, ms
  * @param now the present, ms
@@ -73,17 +73,17 @@ function sayOf(phase: DwellPhase, elapsed: number, limits: DwellLimits): string 
       return `Rinse now, with plenty of water: the cleaner may have dried, ${rounded(dries)} min in this weather.`;
     case 'over most':
       return lastBy !== undefined && elapsed <= lastBy
-        ? `Rinse now: the most dwell of ${rounded(most)} min is over where you began; the last point by ${rounded(lastBy)} min on this clock.`
-        : `Rinse now: the most dwell of ${rounded(most)} min is over.`;
+        ? `Rinse now: the maximum dwell of ${rounded(most)} min is over where you began; the last spot by ${rounded(lastBy)} min on this clock.`
+        : `Rinse now: the maximum dwell of ${rounded(most)} min is over.`;
     case 'before least':
       return dries < least
-        ? `Leave it to work, but watch it: it dries after ${rounded(dries)} min, before the least dwell of ${rounded(least)} min. ${mistSaying(elapsed, dries)} Rinse where it starts to dry.`
-        : `Leave it to work until ${rounded(least)} min, and keep it wet.`;
+        ? `Let it dwell, but watch it: it dries after ${rounded(dries)} min, before the minimum dwell of ${rounded(least)} min. ${mistSaying(elapsed, dries)} Rinse where it starts to dry.`
+        : `Let it dwell until ${rounded(least)} min, and keep it wet.`;
     case 'within': {
       const rinsing =
         rinseAt !== undefined && elapsed < (rinseAtMost ?? rinseAt)
-          ? `Least dwell reached. Start to rinse at ${rounded(rinseAt)} ${rinseAtMost === undefined ? 'min' : `to ${rounded(rinseAtMost)} min, as the steps say of each wall`}, in the order of applying.`
-          : `Rinse, in the order of applying; the last point by ${rounded(most)} min of its own dwell.`;
+          ? `Minimum dwell reached. Start to rinse at ${rounded(rinseAt)} ${rinseAtMost === undefined ? 'min' : `to ${rounded(rinseAtMost)} min, as the steps say of each wall`}, in the order of applying.`
+          : `Rinse, in the order of applying; the last spot by ${rounded(most)} min of its own dwell.`;
       return isMisted(limits) ? `${rinsing} ${mistSaying(elapsed, dries)}` : rinsing;
     }
   }
@@ -91,5 +91,5 @@ function sayOf(phase: DwellPhase, elapsed: number, limits: DwellLimits): string 
 
 function mistSaying(elapsed: number, dries: number): string {
   const next = (Math.floor(elapsed / dries) + 1) * dries;
-  return `Mist it at ${rounded(next)} min at the latest, and each ${rounded(dries)} min.`;
+  return `Mist it at ${rounded(next)} min at the latest, then every ${rounded(dries)} min.`;
 }

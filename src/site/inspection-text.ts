@@ -50,7 +50,7 @@ function punchItemOf(raw: unknown, at: string): PunchItem {
 function secondCleanOf(raw: unknown, at: string): SecondClean {
   const clean = objectOf(raw, at);
   const hours = clean['hours'];
-  if (typeof hours !== 'number' || !(hours > 0)) throw unreadable(`${at}, hours is no number above 0`);
+  if (typeof hours !== 'number' || !(hours > 0)) throw unreadable(`${at}, hours is not a number above 0`);
   return {
     wall: textOf(clean['wall'], `${at}, wall`),
     hours,

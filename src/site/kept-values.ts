@@ -10,7 +10,8 @@ const ISO_TIME = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d+)?)?(Z|[+-]\d{2}:\d
  * @throws {WashdownError} where it is none
  */
 export function objectOf(raw: unknown, at: string): Record<string, unknown> {
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) throw unreadable(`${at} is no object`);
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw))
+    throw unreadable(`${at} is not an object`);
   return raw as Record<string, unknown>;
 }
 
@@ -22,7 +23,7 @@ export function objectOf(raw: unknown, at: string): Record<string, unknown> {
  * @throws {WashdownError} where it is none
  */
 export function listOf(raw: unknown, at: string): unknown[] {
-  if (!Array.isArray(raw)) throw unreadable(`${at} is no list`);
+  if (!Array.isArray(raw)) throw unreadable(`${at} is not a list`);
   return raw as unknown[];
 }
 
@@ -31,7 +32,7 @@ export function listOf(raw: unknown, at: string): unknown[] {
  * @param raw the value
  * @param at where it stands, in words
  * @returns the texts
- * @throws {WashdownError} where it is no list, or holds something else
+ * @throws {WashdownError} where it is not a list, or holds something else
  */
 export function textsOf(raw: unknown, at: string): string[] {
   return listOf(raw, at).map((item, index) => textOf(item, `${at} ${String(index + 1)}`));
@@ -45,7 +46,7 @@ export function textsOf(raw: unknown, at: string): string[] {
  * @throws {WashdownError} where it is none
  */
 export function textOf(raw: unknown, at: string): string {
-  if (typeof raw !== 'string') throw unreadable(`${at} is no text`);
+  if (typeof raw !== 'string') throw unreadable(`${at} is not text`);
   return raw;
 }
 
@@ -70,7 +71,7 @@ export function yesOrNoOf(raw: unknown, at: string): boolean {
  */
 export function timeOf(raw: unknown, at: string): string {
   const text = textOf(raw, at);
-  if (!ISO_TIME.test(text)) throw unreadable(`${at} is no date and time: "${text}"`);
+  if (!ISO_TIME.test(text)) throw unreadable(`${at} is not a date and time: "${text}"`);
   return text;
 }
 

@@ -18,7 +18,7 @@ export interface PatchTimes {
   readonly rinseAt: number;
   /** End of rinsing as planned. */
   readonly rinsed: number;
-  /** The last point has to be rinsed by then: it is applied last, and then has its most dwell. */
+  /** The last point has to be rinsed by then: it is applied last, and then has its maximum dwell. */
   readonly lastBy: number;
 }
 

@@ -26,7 +26,7 @@ export function readProgress(text: string): Progress {
   try {
     raw = JSON.parse(text);
   } catch {
-    throw unreadable('it is no JSON text');
+    throw unreadable('it is not JSON text');
   }
   const whole = objectOf(raw, 'the whole');
   if (whole['form'] !== FORM) {

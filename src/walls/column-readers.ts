@@ -2,7 +2,7 @@ import { offered } from '../quantity/did-you-mean';
 import { amountIn, type Amount } from '../quantity/amount-text';
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
 import { dayIn } from '../quantity/day';
-import { shownUnit } from '../quantity/shown-unit';
+import { shownUnit, unitInWords } from '../quantity/shown-unit';
 import { inSystem } from '../quantity/stated-unit';
 import { show, take, unitOf, type Kind, type System } from '../quantity/systems';
 import { findMaterial, nearestMaterials } from '../rules/material-names';
@@ -149,7 +149,7 @@ function refusedNumber(raw: unknown, column: NumberReader): Refusal {
   const { id, kind, system, least, most, whole, datesFrom, countedTo } = column;
   const cell = readCell(raw);
   const unit = unitOf(kind, system);
-  const what = (whole ? 'a whole number' : 'a number') + (unit === '1' ? '' : ` of ${shownUnit(unit)}`);
+  const what = (whole ? 'a whole number' : 'a number') + (unit === '1' ? '' : ` of ${unitInWords(unit)}`);
   const bounds = [least, most].map((bound) => shownNumber(bound, kind, system, 6));
   const number = `${least > 0 ? 'blank, or ' : ''}${what} from ${bounds.join(' to ')}`;
   const amount = cell.type === 'text' ? amountIn(cell.value) : undefined;

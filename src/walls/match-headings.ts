@@ -107,7 +107,7 @@ export function placesIn<Id extends string>(
       places.set(id, place);
     } else if (needed || (mapping.has(id) && table.mappedMustBeThere)) {
       const there = header.map(readCell).flatMap((cell) => (cell.type === 'text' ? [cell.value] : []));
-      const accepted = `a column headed "${wanted}", or a headings range that names yours`;
+      const accepted = 'that heading, or a headings range that names yours';
       problems.push(missingHeading(wanted, accepted + didYouMean(wanted, there)));
     }
   }

@@ -32,7 +32,7 @@ export function rowsBelow(
         cellProblem(
           where,
           `"${row.receives}"`,
-          `${namesListed('a zone', names)}, or blank${didYouMean(row.receives, names)}`,
+          `${namesListed('a zone', names)}, or blank${didYouMean(row.receives, names, 1)}`,
         ),
       ]);
     }

@@ -49,6 +49,6 @@ export function selectZones(zones: readonly Zone[], name: string): readonly Zone
   const found = zones.filter((zone) => comparable(zone.name) === comparable(name));
   if (found.length > 0) return found;
   const names = zones.map((zone) => zone.name);
-  const accepted = `${namesListed('a zone', names)}${didYouMean(name, names)}`;
+  const accepted = `${namesListed('a zone', names)}${didYouMean(name, names, 1)}`;
   throw nothingHere(`No wall is in the zone "${name}". Accepted: ${ended(accepted)}`);
 }

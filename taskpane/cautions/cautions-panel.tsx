@@ -57,7 +57,7 @@ export function CautionsPanel({ port, source, say }: PanelProps) {
           Print
         </button>
         <button type="button" onClick={putOnSheet}>
-          Put on a sheet
+          Copy to a new sheet
         </button>
       </p>
       {topics.map((topic) => (

@@ -49,8 +49,8 @@ export function Alternates({ job, ...props }: PanelProps & { job: Job }) {
   return (
     <>
       <p>
-        An alternate is another choice than that of the bid. Each is worked out by itself against the base
-        bid: a deduct makes the bid less, an add makes it more.
+        An alternate is a different choice from the one in the bid. Each is worked out by itself against the
+        base bid: a deduct makes the bid less, an add makes it more.
       </p>
       <p class="field">
         <label for={`${id}-table`}>Alternates to compare</label>

@@ -127,7 +127,7 @@ function Compared({
       {since.value && <ChangesList since={since.value} baseline={baseline} />}
       <p class="actions">
         <button type="button" onClick={putOnSheet}>
-          Put the changes on a sheet
+          Copy the changes to a new sheet
         </button>
       </p>
     </>

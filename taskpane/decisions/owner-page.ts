@@ -52,7 +52,7 @@ export function ownerPage(
       look('Base bid', 5),
       'What the base bid takes.',
     ],
-    ['Alternate', 'What it changes', ...(priced ? ['Add or deduct'] : []), 'Labor-hours added', 'To know'],
+    ['Alternate', 'What it changes', ...(priced ? ['Add or deduct'] : []), 'Labor-hours added', 'Notes'],
     ...lines
       .filter(({ alternate: { name } }) => picked.has(name))
       .map((line) => [

@@ -49,8 +49,8 @@ export function Ranges({ port, source, say, factors }: PanelProps & { factors: F
   return (
     <>
       <p>
-        A rate is never known to the last foot. With a low, a likely and a high value of some factors, the
-        labor-hours and the price become ranges too, and it shows which factor moves them most.
+        No rate is known exactly. With a low, a likely and a high value of some factors, the labor-hours and
+        the price become ranges too, and the list shows which factor moves them most.
       </p>
       {tables.is === 'failed' && <p class="notice">{tables.message}</p>}
       {tables.is === 'ready' && found.length === 0 && (
@@ -104,7 +104,7 @@ function Draw({ port, source, say, tables }: PanelProps & { tables: readonly Tab
       if (!controller.signal.aborted) setState({ is: 'running', progress: now, stop });
     };
     progress({ done: 0, total: DRAWS });
-    say('The draws run.');
+    say('The draws are running.');
     const drawn = await drawRanges({
       port,
       source,
@@ -164,7 +164,7 @@ function Draw({ port, source, say, tables }: PanelProps & { tables: readonly Tab
         />
       </p>
       {state.is === 'running' ? (
-        <section aria-label="The draws run">
+        <section aria-label="The draws are running">
           <label>
             Draws: {state.progress.done} of {state.progress.total}
             <progress value={state.progress.done} max={state.progress.total} />

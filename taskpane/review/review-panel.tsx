@@ -50,7 +50,7 @@ export function ReviewPanel({ port, source, say }: ReviewProps) {
       });
     };
     progress({ doing: 'Reading the cells', done: 0, total: 0 });
-    say('The review runs.');
+    say('The review is running.');
     const review = await runReview({
       port,
       source,
@@ -145,7 +145,7 @@ function Outcome({
             writeSheet().catch(fail);
           }}
         >
-          Put on a sheet
+          Copy to a new sheet
         </button>
       </p>
       <FindingsList findings={findings} port={port} say={say} />

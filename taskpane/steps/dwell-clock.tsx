@@ -9,7 +9,7 @@ import { useNow } from './use-now';
 const MS_PER_MINUTE = 60_000;
 
 const phaseNames: Readonly<Record<DwellPhase, string>> = {
-  'before least': '◔ Let it work',
+  'before least': '◔ Dwelling',
   within: '◑ Within its dwell',
   'over most': '▲ Too long: rinse now',
   dried: '■ Dry: rinse now',
@@ -127,7 +127,7 @@ function TimedDwells({ progress, limits, strike }: Pick<DwellClockProps, 'progre
               <button
                 type="button"
                 class="not-printed"
-                aria-label={`Strike the patch of ${timeText(start)}`}
+                aria-label={`Delete the patch of ${timeText(start)}`}
                 onClick={() => {
                   strike(start);
                 }}
@@ -145,8 +145,8 @@ function TimedDwells({ progress, limits, strike }: Pick<DwellClockProps, 'progre
 function remark(minutes: number, limits: DwellLimits): string {
   const { least, most, lastBy } = limits;
   if (minutes >= driesAt(limits)) return ', may have dried';
-  if (minutes > (lastBy ?? most)) return ', over the most dwell';
-  return minutes < least ? ', under the least dwell' : '';
+  if (minutes > (lastBy ?? most)) return ', over the maximum dwell';
+  return minutes < least ? ', under the minimum dwell' : '';
 }
 
 function clockText(minutes: number): string {

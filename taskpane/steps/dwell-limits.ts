@@ -7,10 +7,10 @@ import { patchTimes } from '../../src/site/patch-times';
 
 /**
  * What the dwell clock of a zone goes by. Where its walls are not washed alike, each has its own times in the steps: the
- * clock tells the first and the last start, and counts the last point by the wall where it comes first.
+ * clock tells the first and the last start, and counts the last spot by the wall where it comes first.
  * @param zone its estimate
  * @param factors the factors in force
- * @returns least and most dwell, time to dry, when the plan starts to rinse, and when the last point has to be rinsed
+ * @returns least and maximum dwell, time to dry, when the plan starts to rinse, and when the last point has to be rinsed
  */
 export function dwellLimits(zone: ZoneEstimate, factors: FactorsInForce): DwellLimits {
   const times = zone.washed.flatMap(({ how: { cycle } }) => (cycle ? [patchTimes(cycle, factors)] : []));

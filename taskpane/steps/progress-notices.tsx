@@ -46,7 +46,7 @@ export function ProgressNotices({
             }, sayFailed);
           }}
         >
-          Put it on a sheet
+          Copy it to a new sheet
         </button>{' '}
         {saved !== '' && (
           <button

@@ -80,7 +80,7 @@ export function SecondCleans({
           onClick={() => {
             const taken = Number(hours.trim());
             if (!(taken > 0 && Number.isFinite(taken))) {
-              say(`Labor-hours: “${hours}” is no number above 0. One person for one hour is 1.`);
+              say(`Labor-hours: “${hours}” is not a number above 0. One person for one hour is 1.`);
             } else if (why.trim() === '') say('Say why it was cleaned again first.');
             else if (record(wall, taken, why.trim())) {
               setHours('');

@@ -125,11 +125,11 @@ function standingText({ standing, reason, record }: StandingStep): string {
     case 'held':
       return reason;
     case 'open':
-      return record ? `Taken back by ${signed}${note}` : 'To do';
+      return record ? `Undone by ${signed}${note}` : 'To do';
   }
 }
 
 function sourcesOf({ step }: StandingStep): string {
   const ids = new Set([step.source, ...step.facts.map(({ source }) => source)]);
-  return `Rests on: ${[...ids].map((source) => siteSources[source].document).join('; ')}.`;
+  return `Sources: ${[...ids].map((source) => siteSources[source].document).join('; ')}.`;
 }

@@ -134,7 +134,7 @@ function Checklist(props: ChecklistProps) {
       note: note.trim(),
       decidedOn: step.decidedOn ?? [],
     };
-    change(takeDown(record), `${step.title}: ${done ? 'done' : 'taken back'}.`);
+    change(takeDown(record), `${step.title}: ${done ? 'done' : 'undone'}.`);
   };
   const putOnSheet = () => {
     putOnNewSheet(port, SHEET, stepRows(ofZone, steps, timeText), WIDTHS).then(
@@ -216,13 +216,13 @@ function Checklist(props: ChecklistProps) {
           patches={patchesToWash(siteWashes(zone))}
           held={clockHeld(steps)}
           start={() => {
-            change(startClock(new Date().toISOString()), 'The dwell clock runs.');
+            change(startClock(new Date().toISOString()), 'The dwell clock is running.');
           }}
           stop={() => {
             change(stopClock(new Date().toISOString()), 'The dwell clock is stopped.');
           }}
           strike={(start) => {
-            change(strikeDwell(start), `The patch of ${timeText(start)} is struck.`);
+            change(strikeDwell(start), `The patch of ${timeText(start)} is deleted.`);
           }}
           say={say}
         />
@@ -279,7 +279,7 @@ function Checklist(props: ChecklistProps) {
           Print
         </button>
         <button type="button" onClick={putOnSheet}>
-          Put on a sheet
+          Copy to a new sheet
         </button>
       </p>
       <LeftOver left={progressLeftOver(progress, zones)} />
@@ -319,7 +319,7 @@ function OtherClocks({ all, here }: { all: ReadonlyMap<string, ZoneProgress>; he
   const running = [...all.values()].filter(({ zone, clock }) => clock !== '' && zone !== here);
   return running.length === 0 ? null : (
     <p class="notice">
-      The dwell clock runs in{' '}
+      The dwell clock is running in{' '}
       {running.map(({ zone, clock }) => `${zone}, since ${timeText(clock)}`).join('; ')}.
     </p>
   );
@@ -332,7 +332,7 @@ function RunningClocks({ progress }: { progress: Progress }) {
 function LeftOver({ left }: { left: readonly ZoneProgress[] }) {
   return left.length === 0 ? null : (
     <p class="notice">
-      Kept of zones that are not in the workbook now:{' '}
+      Progress of zones that are no longer in the workbook:{' '}
       {left
         .map(
           ({ zone, records: { length } }) => `${zone} (${String(length)} ${length === 1 ? 'step' : 'steps'})`,

@@ -5,11 +5,11 @@ import type { Block } from './port';
  * An address as an area.
  * @param address for example `B2:D9`
  * @returns the area
- * @throws {Error} where it is no address
+ * @throws {Error} where it is not an address
  */
 export function areaOf(address: string): Area {
   const area = parseAddress(address);
-  if (!area) throw new Error(`${address} is no address.`);
+  if (!area) throw new Error(`${address} is not an address.`);
   return area;
 }
 

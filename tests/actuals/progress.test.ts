@@ -280,8 +280,11 @@ describe('a table of recorded work', () => {
   it.each([
     [{ Task: 'scraping' }, 'column Task: "scraping" cannot be used. Accepted: one of '],
     [{ Task: '' }, 'column Task: a blank cell cannot be used'],
-    [{ Zone: 'West' }, 'column Zone: "West" cannot be used. Accepted: a zone of the walls; the nearest are '],
-    [{ Wall: 'S9' }, 'column Wall: "S9" cannot be used. Accepted: the label of a wall; the nearest are S'],
+    [
+      { Zone: 'West' },
+      'column Zone: "West" cannot be used. Accepted: a zone of the walls: South, North. Did you mean South?',
+    ],
+    [{ Wall: 'S9' }, 'column Wall: "S9" cannot be used. Accepted: the label of a wall. Did you mean S'],
     [
       { Wall: 'S1' },
       'column Wall: "S1" in zone North cannot be used. Accepted: a wall of that zone, or no zone',
@@ -313,7 +316,7 @@ describe('a table of recorded work', () => {
 
   it('needs its headings', () => {
     expect(refusal(() => call('PROGRESS', walls, [['Date', 'Zone', 'Hours']])).message).toContain(
-      'a column headed "Task"',
+      'no column is headed "Task"',
     );
     expect(refusal(() => call('RATES', 'x', walls)).message).toContain('The actuals must be a range');
   });

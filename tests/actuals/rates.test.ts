@@ -53,8 +53,8 @@ describe('RATES', () => {
       'from 3 entries to 3 May 2026',
     ]);
     // 33.3 to 50 ft2 a net hour.
-    expect(numberIn(line, 'Least entry')).toBeCloseTo(400 / 12, 9);
-    expect(numberIn(line, 'Greatest entry')).toBeCloseTo(100 / 2, 9);
+    expect(numberIn(line, 'Smallest entry')).toBeCloseTo(400 / 12, 9);
+    expect(numberIn(line, 'Largest entry')).toBeCloseTo(100 / 2, 9);
   });
 
   it.each([
@@ -117,7 +117,7 @@ describe('RATES', () => {
   });
 
   it.each([
-    [['', 'A', '', 'wash', 100, 3], 'wash', 'record prewet, apply, scrub, rinse and below apart'],
+    [['', 'A', '', 'wash', 100, 3], 'wash', 'record prewet, apply, scrub, rinse and below separately'],
     [['', 'A', '', 'move', 100, 3], 'move', 'No single rate makes the hours of move'],
     [['', '', '', 'setup', 0, 3], 'setup', 'No single rate makes the hours of setup'],
     [['', 'A', '', 'tend', 100, 3], 'tend', 'No single rate makes the hours of tend'],
@@ -134,7 +134,7 @@ describe('RATES', () => {
     const usual = Array.from({ length: 5 }, (_, index) => ['', '', 'plain', 'scrape', 100, 1 + index / 50]);
     const line = rateOf(rates([...usual, ['', '', 'plain', 'scrape', 100, 12]]), 'rate.scrape.light');
     expect(line['Entries']).toBe(6);
-    expect(text(line['Finding'])).toBe('Far from the others, counted all the same: row 7.');
+    expect(text(line['Finding'])).toBe('Far from the others, counted anyway: row 7.');
     const without = rateOf(rates(usual), 'rate.scrape.light');
     expect(numberIn(line, 'Blended')).toBeLessThan(numberIn(without, 'Blended'));
     expect(without['Finding']).toBe('');

@@ -408,7 +408,7 @@ describe('the table of alternates', () => {
       [['X', '', 'team.size', -1]],
       /^Row 2 \(X\), column Value: -1 cannot be used. Accepted: for team.size /,
     ],
-    ['factors that go against each other', [['X', '', 'dwell.least', 9]], /^X: The least dwell is longer/],
+    ['factors that go against each other', [['X', '', 'dwell.least', 9]], /^X: The minimum dwell is longer/],
     [
       'openings that no longer fit',
       [['X', 'S1', 'Area', 50]],
@@ -417,12 +417,12 @@ describe('the table of alternates', () => {
     [
       'a wall that is not there',
       [['X', 'S9', 'Area', 50]],
-      /^Row 2 \(X\), column Wall: "S9" cannot be used. .* the nearest are S/,
+      /^Row 2 \(X\), column Wall: "S9" cannot be used. .* Did you mean S/,
     ],
     [
       'a column that is not there',
       [['X', 'S1', 'Mortr', 'S']],
-      /^Row 2 \(X\), column Column: "Mortr" .* the nearest are Mortar/,
+      /^Row 2 \(X\), column Column: "Mortr" .* Did you mean Mortar/,
     ],
     ['a label', [['X', 'S1', 'Wall', 'S4']], /^Row 2 \(X\), column Column: "Wall"/],
     [
@@ -460,7 +460,7 @@ describe('the table of alternates', () => {
     const { message } = refusal(() =>
       call('ALTERNATES', walls, [['Alternate', 'Wall', 'Column']], null, PRICES),
     );
-    expect(message).toMatch(/^Row 1, column Value: a missing heading/);
+    expect(message).toMatch(/^Row 1: no column is headed "Value"/);
   });
 
   it('tells everything that is refused at once', () => {

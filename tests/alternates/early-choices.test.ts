@@ -58,7 +58,7 @@ describe('brush down daily', () => {
     const line = expectEdited(rows, 'Brush down daily', withCell(rows, ['B'], 'Brushed', 'priced'));
     expect(line['What']).toBe('Brushed priced: B');
     expect(line['Note']).toContain('rate.brush');
-    // Brushing done for nothing would save more: 800 ft2 at 1000 ft2 a labor-hour net, a 50-minute hour, and set-up of
+    // Brushing done for nothing would save more: 800 ft2 at 1000 ft2 per labor-hour net, a 50-minute hour, and set-up of
     // 0.75 of 8 h, at 50 a labor-hour.
     const free = bid(withCell(rows, ['B'], 'Brushed', 'yes')) - bid(rows);
     const brushing = (((800 / 1000) * 60) / 50) * (8 / (8 - 0.75)) * 50;

@@ -50,7 +50,7 @@ describe('cautions', () => {
   it('show hostile labels as the texts that they are, on the pane and on a sheet', async () => {
     const { page, errors } = await cautions();
     await page.getByText(`${HOSTILE.zone}: ${HOSTILE.image}: height not stated`).first().waitFor();
-    await page.getByRole('button', { name: 'Put on a sheet' }).click();
+    await page.getByRole('button', { name: 'Copy to a new sheet' }).click();
     await page.getByText('The cautions are on the sheet Washdown cautions.').waitFor();
     const rows = await cellsOf(page, 'Washdown cautions', 'A1:G120');
     expect(rows[0]?.slice(0, 3)).toEqual(['Topic', 'Stop', 'Caution']);

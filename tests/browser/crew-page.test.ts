@@ -181,7 +181,7 @@ describe('inspection', () => {
     await look.getByLabel('Labor-hours it took').fill('two');
     await look.getByLabel('Why').fill('haze');
     await look.getByRole('button', { name: 'Record the second clean' }).click();
-    await page.getByText('“two” is no number above 0').waitFor();
+    await page.getByText('“two” is not a number above 0').waitFor();
     await look.getByLabel('Labor-hours it took').fill('2.5');
     await look.getByRole('button', { name: 'Record the second clean' }).click();
     await look.getByText('S-1: 2.5 labor-hours. haze.').waitFor();

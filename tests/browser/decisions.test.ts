@@ -227,7 +227,7 @@ it('a baseline is kept beside what is there, and the walls are compared with it 
     ].join(' '),
   );
 
-  await press('Put the changes on a sheet');
+  await press('Copy the changes to a new sheet');
   await said('as a formula');
   expect(await rows('Changes', 'A1')).toEqual([['mine too']]);
   const cell = await page.evaluate(() => globalThis.testWorkbook.cell({ sheet: 'Changes 2', address: 'A1' }));

@@ -98,7 +98,7 @@ it('nothing is asked for but the files of the pane and the script of the platfor
   }
   await page.getByRole('button', { name: 'Review the workbook' }).click();
   await page.getByRole('status').getByText('things to look at').waitFor();
-  await page.getByRole('button', { name: 'Put on a sheet' }).last().click();
+  await page.getByRole('button', { name: 'Copy to a new sheet' }).last().click();
   await page.getByRole('status').getByText('is on the sheet').waitFor();
   const others = requests.filter((url) => !url.startsWith(`${own}/`));
   expect(others).toEqual([PLATFORM_SCRIPT]);

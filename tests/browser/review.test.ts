@@ -83,7 +83,7 @@ it('a review goes onto a dated sheet, its texts as texts', async () => {
   await review({ sheets, tables: tables ?? [] });
   await page.getByText('No wall is in the zone').first().waitFor();
   expect(await page.locator('[role=tabpanel] script').count()).toBe(0);
-  await page.getByRole('button', { name: 'Put on a sheet' }).click();
+  await page.getByRole('button', { name: 'Copy to a new sheet' }).click();
   await page.getByRole('status').getByText('The review is on the sheet Washdown review.').waitFor();
   expect(await cell('Washdown review', 'A1')).toEqual({ value: 'Washdown review' });
   expect(String((await cell('Washdown review', 'B1')).value)).toMatch(/\d{4}/);

@@ -81,7 +81,7 @@ describe('steps to look at', () => {
     expect(await page.getByText('Never let').count()).toBe(0);
     expect(await page.getByText('Cover one patch').isVisible()).toBe(true);
     expect(await page.getByText('Zone: Library south').isVisible()).toBe(true);
-    for (const gone of ['Print', 'Start: first stroke', 'Put on a sheet']) {
+    for (const gone of ['Print', 'Start: first stroke', 'Copy to a new sheet']) {
       expect(await page.getByRole('button', { name: gone }).isVisible()).toBe(false);
     }
     expect(await name(page).isVisible()).toBe(false);
@@ -127,7 +127,7 @@ describe('gates', () => {
       expect(await tick(page, title).isChecked()).toBe(true);
     }
     await page.keyboard.press('Space');
-    await step(page, 'Scrape and brush').getByText('Taken back by R. Mason').waitFor();
+    await step(page, 'Scrape and brush').getByText('Undone by R. Mason').waitFor();
   });
 
   it('hold back what the workbook itself does not allow', async () => {
@@ -189,7 +189,9 @@ describe('progress', () => {
     const { page } = await tests.open(siteBook([], [SITE_ROWS[0] ?? [], SITE_ROWS[5] ?? []]));
     await keepSteps(page, kept);
     await showPanel(page, 'Steps');
-    await page.getByText('Kept of zones that are not in the workbook now: Library south (1 step).').waitFor();
+    await page
+      .getByText('Progress of zones that are no longer in the workbook: Library south (1 step).')
+      .waitFor();
   });
 
   it('takes what another person ticked meanwhile', async () => {
@@ -207,10 +209,10 @@ describe('progress', () => {
     const text = '{"form":1,"zones":[{"zone":7}]}';
     await keepSteps(page, text);
     await showPanel(page, 'Steps');
-    await page.getByText('cannot be read: zone 1, clock is no text. It is left as it is').waitFor();
+    await page.getByText('cannot be read: zone 1, clock is not text. It is left as it is').waitFor();
     expect(await page.getByRole('checkbox').count()).toBe(0);
     expect(await violations(page)).toEqual([]);
-    await page.getByRole('button', { name: 'Put it on a sheet' }).click();
+    await page.getByRole('button', { name: 'Copy it to a new sheet' }).click();
     await page.getByRole('button', { name: 'Start over' }).waitFor();
     expect(await cellsOf(page, 'Washdown steps, unread', 'A2')).toEqual([[text]]);
     expect(await keptSteps(page)).toBe(text);
@@ -241,7 +243,7 @@ describe('progress', () => {
   it('goes onto a new sheet, where no label is a formula', async () => {
     const { page } = await steps();
     await pass(page, 'Age of the wall');
-    await page.getByRole('button', { name: 'Put on a sheet' }).click();
+    await page.getByRole('button', { name: 'Copy to a new sheet' }).click();
     await expect.poll(() => said(page).innerText()).toContain('The steps are on the sheet Washdown steps.');
     const rows = await cellsOf(page, 'Washdown steps', 'A1:J80');
     expect(rows[0]?.slice(0, 4)).toEqual(['Zone', 'Step', 'What', 'Value']);
@@ -263,24 +265,26 @@ describe('the dwell clock', () => {
     await expect.poll(() => clock(page).innerText()).toContain('Waits for "Age of the wall".');
   });
 
-  it('warns at least and most dwell, in words, and keeps the patch', async () => {
+  it('warns at least and maximum dwell, in words, and keeps the patch', async () => {
     const { page } = await steps();
     await pass(page, 'Age of the wall');
     await timeIs(page, '08:00:00');
     await page.getByRole('button', { name: 'Start: first stroke' }).click();
-    await expect.poll(() => alert(page)).toBe('Leave it to work until 3 min, and keep it wet.');
+    await expect.poll(() => alert(page)).toBe('Let it dwell until 3 min, and keep it wet.');
     await timeIs(page, '08:02:59');
     await expect.poll(() => page.getByRole('timer').innerText()).toBe('2:59');
     await expect.poll(() => clock(page).innerText()).toContain('Let it work');
     await timeIs(page, '08:03:00');
     // Patches of 5 / (0.11859 + 0.14167) and, heavy residue of Type S, 5 / (0.11859 + 0.41312) ft2.
-    await expect.poll(() => alert(page)).toContain('Least dwell reached. Start to rinse at 4.64 to 4.83 min');
+    await expect
+      .poll(() => alert(page))
+      .toContain('Minimum dwell reached. Start to rinse at 4.64 to 4.83 min');
     await picture(page, 'site-steps-dwell-within');
     await timeIs(page, '08:05:01');
     await expect
       .poll(() => alert(page))
       .toBe(
-        'Rinse now: the most dwell of 5 min is over where you began; the last point by 5.94 min on this clock.',
+        'Rinse now: the maximum dwell of 5 min is over where you began; the last spot by 5.94 min on this clock.',
       );
     await expect.poll(() => clock(page).innerText()).toContain('Too long: rinse now');
     expect(await violations(page)).toEqual([]);
@@ -303,14 +307,14 @@ describe('the dwell clock', () => {
   });
 
   it('warns when the wall would dry first', async () => {
-    // 0.02 mm at 0.311 kg/m2/h: 3.86 min, before the most dwell of 5 min. Misted until then, it is dry 3.86 min later.
+    // 0.02 mm at 0.311 kg/m2/h: 3.86 min, before the maximum dwell of 5 min. Misted until then, it is dry 3.86 min later.
     const { page } = await steps(siteBook([['weather.film', 0.02]]));
     await pass(page, 'Age of the wall');
     await timeIs(page, '08:00:00');
     await page.getByRole('button', { name: 'Start: first stroke' }).click();
     await timeIs(page, '08:03:30');
     await expect.poll(() => clock(page).innerText()).toContain('Within its dwell');
-    await expect.poll(() => alert(page)).toContain('Mist it at 3.86 min at the latest, and each 3.86 min.');
+    await expect.poll(() => alert(page)).toContain('Mist it at 3.86 min at the latest, then every 3.86 min.');
     await timeIs(page, '08:08:52');
     await expect.poll(() => alert(page)).toContain('the cleaner may have dried, 3.86 min in this weather');
     await expect.poll(() => clock(page).innerText()).toContain('Dry: rinse now');
@@ -328,10 +332,10 @@ describe('the dwell clock', () => {
     await showPanel(page, 'Steps');
     await page.getByRole('timer').waitFor();
     await page.getByLabel('Zone').selectOption(HOSTILE.zone);
-    await page.getByText('The dwell clock runs in Library south, since').waitFor();
+    await page.getByText('The dwell clock is running in Library south, since').waitFor();
     await typeWall(page, 'D2', 'Cheese');
     await page.getByText('The steps cannot be shown').waitFor();
-    await page.getByText('The dwell clock runs in Library south, since').waitFor();
+    await page.getByText('The dwell clock is running in Library south, since').waitFor();
   });
 
   it('does not start where no patch stays within the dwell', async () => {

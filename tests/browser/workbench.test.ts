@@ -434,7 +434,7 @@ it('an estimator, a PM and a reviewer work on one workbook', async () => {
   await shows('Sheet1', 'A1').toBe('Wall');
   const [headings = [], line = [], whole = []] = await values('Sheet1', 'A1:H3');
   expect(line.slice(0, 2)).toEqual(['South', 'changed']);
-  expect(whole[0]).toBe('Whole difference');
+  expect(whole[0]).toBe('Total change');
   // 1000 ft2 at 70 ft2/gal, and 5 % once more, is 15 gal of mix: 1 part in 9 of it before, 1 part in 65 with class 1.
   const concentrate = headings.findIndex((heading) => String(heading).startsWith('Concentrate'));
   expect(line[concentrate]).toBeCloseTo(15 / 65 - 15 / 9, 9);

@@ -182,7 +182,7 @@ function expectAverages(
   const spilled = changes(before, after, factors);
   expect(spilled.map((line) => [line['Wall'], line['Change']])).toEqual([
     ...made.map(({ wall, type }) => [wall, type]),
-    ['Whole difference', ''],
+    ['Total change', ''],
   ]);
   const [from, to] = [totals(before, factors), totals(after, factors)];
   const parts = averages(before, made, factors);
@@ -233,7 +233,7 @@ describe('one band swapped in the middle of the job', () => {
       'Material: Red clay brick -> Clay brick in colored mortar',
       'North 2 -> 1',
     ]);
-    expect(whole?.['Wall']).toBe('Whole difference');
+    expect(whole?.['Wall']).toBe('Total change');
   });
 
   it('alone has the whole difference, which is that of two estimates', () => {
@@ -350,7 +350,7 @@ describe('the part of a change', () => {
       ['N3', 'removed from North', 'North 2 -> 2'],
       ['X1', 'Marble added to Court', 'Court 1 -> 0'],
       ['X2', 'Stucco added to Tower', 'Tower none -> 1'],
-      ['Whole difference', '', ''],
+      ['Total change', '', ''],
     ]);
   });
 
@@ -468,9 +468,7 @@ describe('nothing changed', () => {
   const zeros = { Water: 0, Masking: 0, Concentrate: 0, 'Labor-hours': 0, Price: 0 };
 
   it('spills the line of the whole alone, with zeros', () => {
-    expect(changes(job, job)).toEqual([
-      { Wall: 'Whole difference', Change: '', What: '', Class: '', ...zeros },
-    ]);
+    expect(changes(job, job)).toEqual([{ Wall: 'Total change', Change: '', What: '', Class: '', ...zeros }]);
   });
 
   it('neither does another order, another spelling of a zone, or a name in place of a code', () => {
@@ -479,7 +477,7 @@ describe('nothing changed', () => {
       Zone: String(row['Zone']).toUpperCase(),
       Material: row['Material'] === 'Cast stone' ? 'cast-stone' : (row['Material'] ?? ''),
     }));
-    expect(changes(job, alike).map((line) => line['Wall'])).toEqual(['Whole difference']);
+    expect(changes(job, alike).map((line) => line['Wall'])).toEqual(['Total change']);
     const fed = (zone: string, from: string): Row[] => [
       { Wall: 'U1', Zone: zone, Material: 'Red clay brick', Area: 10 },
       { Wall: 'L1', Zone: 'Court', Material: 'Limestone', Area: 10, Receives: from },

@@ -25,7 +25,7 @@ function expectNear(seen: number, published: number, within: number): void {
 }
 
 describe('PATCH', () => {
-  // Contact of the first point: area / apply + wait; of the last: wait + area / rinse. The larger is the most dwell at
+  // Contact of the first point: area / apply + wait; of the last: wait + area / rinse. The larger is the maximum dwell at
   // the largest patch, or the two span the dwell.
   it.each([
     // 5 min x 8 ft2/min = 40, less than 2 min / (1/8 - 1/10) = 80.
@@ -61,7 +61,7 @@ describe('PATCH', () => {
       [10, 8, 3, 5, 1e9],
       [40, 0, 4, 5],
     ],
-    // No least dwell: nothing to wait for.
+    // No minimum dwell: nothing to wait for.
     [
       [10, 8, 0, 5],
       [40, 0, 4, 5],
@@ -87,9 +87,9 @@ describe('PATCH', () => {
   });
 
   it.each([
-    ['it dries before the least dwell', [10, 8, 3, 5, 2]],
-    ['the least dwell is the most, at rates that differ', [10, 8, 4, 4]],
-    ['the least dwell is longer than the most', [10, 8, 6, 5]],
+    ['it dries before the minimum dwell', [10, 8, 3, 5, 2]],
+    ['the minimum dwell is the most, at rates that differ', [10, 8, 4, 4]],
+    ['the minimum dwell is longer than the most', [10, 8, 6, 5]],
   ])('has no window where %s', (_, args) => {
     const { type, message } = refusal(() => call('PATCH', ...args));
     expect(type).toBe('nothing');

@@ -93,7 +93,7 @@ describe('a zone whose rinse runs over another', () => {
   });
 
   it('has more left to the brush: the lower limestone costs the tower hours', () => {
-    // Heavy residue: class 1 leaves 0.4 of it to the brush, at 18 ft2 a labor-hour, in a 50-minute hour.
+    // Heavy residue: class 1 leaves 0.4 of it to the brush, at 18 ft2 per labor-hour, in a 50-minute hour.
     const scrubbed = ((200 * 0.4) / 18) * (60 / 50);
     expect(number('LABORHOURS', rangeOf(cascade), 'Tower', null, 'scrub')).toBeCloseTo(scrubbed, 9);
   });
@@ -211,6 +211,6 @@ describe('rinse that cannot run so', () => {
     );
     expect(type).toBe('input');
     expect(message).toMatch(/^Row 5 \(C1\), column Receives: "Terace" cannot be used\./);
-    expect(message).toMatch(/nearest are Terrace/);
+    expect(message).toMatch(/Did you mean Terrace/);
   });
 });

@@ -46,15 +46,15 @@ function search(of: Case, step: { area: number; wait: number }): { area: number;
 
 describe('the largest patch is that of a search over areas and waits', () => {
   it.each<[string, Case]>([
-    ['applied faster than rinsed, bound by the most dwell', { apply: 10, rinse: 8, least: 3, most: 5 }],
+    ['applied faster than rinsed, bound by the maximum dwell', { apply: 10, rinse: 8, least: 3, most: 5 }],
     ['applied faster than rinsed, bound by the window', { apply: 20, rinse: 10, least: 8, most: 10 }],
-    ['applied slower than rinsed, bound by the most dwell', { apply: 6, rinse: 9, least: 2, most: 6 }],
+    ['applied slower than rinsed, bound by the maximum dwell', { apply: 6, rinse: 9, least: 2, most: 6 }],
     ['applied slower than rinsed, bound by the window', { apply: 5, rinse: 15, least: 4, most: 5 }],
     ['rates alike', { apply: 7, rinse: 7, least: 3, most: 5 }],
     ['rates alike and one dwell alone', { apply: 7, rinse: 7, least: 4, most: 4 }],
     ['scrubbed in between', { apply: 10, rinse: 8, least: 3, most: 5, scrub: 0.15 }],
     ['scrubbed in between, bound by the window', { apply: 20, rinse: 10, least: 8, most: 10, scrub: 0.05 }],
-    ['no least dwell', { apply: 12, rinse: 4, least: 0, most: 3 }],
+    ['no minimum dwell', { apply: 12, rinse: 4, least: 0, most: 3 }],
   ])('%s', (_, of) => {
     const step = { area: 0.25, wait: 0.05 };
     const found = search(of, step);
@@ -74,8 +74,8 @@ describe('the largest patch is that of a search over areas and waits', () => {
   });
 
   it.each<[string, Case]>([
-    ['the most dwell is below the least', { apply: 10, rinse: 8, least: 3, most: 2.5 }],
-    ['the most dwell is below the least at rates alike', { apply: 7, rinse: 7, least: 4, most: 3 }],
+    ['the maximum dwell is below the least', { apply: 10, rinse: 8, least: 3, most: 2.5 }],
+    ['the maximum dwell is below the least at rates alike', { apply: 7, rinse: 7, least: 4, most: 3 }],
     ['one dwell alone at different rates', { apply: 10, rinse: 8, least: 4, most: 4 }],
     ['no dwell at all', { apply: 10, rinse: 8, least: 0, most: 0 }],
   ])('there is none where %s', (_, of) => {

@@ -34,7 +34,7 @@ describe('time of pre-wetting', () => {
     [15, 10, 100, 0.1],
     [3, 3, 70, 0.1],
   ])(
-    'suction %i g, least dwell %i min, %i ft2/gal, film %d: as found by halving',
+    'suction %i g, minimum dwell %i min, %i ft2/gal, film %d: as found by halving',
     (suction, dwell, coverage, film) => {
       const own: Lines = [
         ['dwell.least', dwell],

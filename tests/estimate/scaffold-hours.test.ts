@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { estimateOf, type Lines } from '../core/made';
 
-// 100 ft2 at 2 ft2 a labor-hour are 50 labor-hours, as published, breaks among them.
+// 100 ft2 at 2 ft2 per labor-hour are 50 labor-hours, as published, breaks among them.
 const factors: Lines = [
   ['scaffold', 'yes'],
   ['rate.scaffold.low', 2],

@@ -124,7 +124,7 @@ describe('ranges of crew-hours and price', () => {
   });
 
   it('have no number where a draw has none, and rank the factor that takes it away first', () => {
-    // The label's most dwell is 5 minutes: a least dwell of 9 leaves no contact window. By the rule clear water would do.
+    // The label's maximum dwell is 5 minutes: a minimum dwell of 9 leaves no contact window. By the rule clear water would do.
     const acid = readFactors([
       ['price.labour', 50],
       ['cleaner.class', 2],

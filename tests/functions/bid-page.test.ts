@@ -91,7 +91,7 @@ describe('the page to send', () => {
     expect(clarified).toContain('20 ft² at least');
     expect(clarified).toContain('7 days later');
     expect(clarified).toContain('below 40 °F');
-    expect(part(lines, 'Not included')).toContain('Water: no price is given for it');
+    expect(part(lines, 'Not included')).toContain('Water: by others, since no price is given for it');
     expect(part(page(null, [...PRICES, ['price.water', 0.02]]), 'Not included')).not.toContain('Water:');
     expect(
       part(page(null, [...PRICES, ['scaffold', 'yes'], ['access.kind', 'scaffold']]), 'Included'),
@@ -111,7 +111,7 @@ describe('the page to send', () => {
   });
 
   it('has no price where labor has none, and one zone where one is asked for', () => {
-    expect(part(page(null, null), 'Price')).toBe('No price of labor is given, so that there is no price.');
+    expect(part(page(null, null), 'Price')).toBe('No labor price is given, so there is no price.');
     expect(part(page('North', PRICES), 'Scope')).not.toContain('South');
   });
 

@@ -75,7 +75,10 @@ describe('the functions at the host', () => {
   it('throw a question without an answer as #N/A with its message', () => {
     expect(thrown(() => atHost('CLASS', walls, 'Gate'))).toEqual(new HostError('#N/A', NOTHING));
     expect(thrown(() => atHost('WATER', walls, 'Yrad'))).toEqual(
-      new HostError('#N/A', 'No wall is in the zone "Yrad". The nearest zones are Yard, Gate.'),
+      new HostError(
+        '#N/A',
+        'No wall is in the zone "Yrad". Accepted: a zone: Yard, Gate. Did you mean Yard?',
+      ),
     );
   });
 

@@ -45,7 +45,7 @@ describe('rows below that the rinse of a zone runs over', () => {
     expect(refusal(() => call('GOVERNING', walls))).toEqual({
       type: 'input',
       message:
-        'Row 3 (Base), column Receives: "Tpo" cannot be used. Accepted: the name of a zone, or blank; the nearest are Top, Bottom.',
+        'Row 3 (Base), column Receives: "Tpo" cannot be used. Accepted: a zone: Top, Bottom, or blank. Did you mean Top?',
     });
   });
 

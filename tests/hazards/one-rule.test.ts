@@ -184,7 +184,7 @@ const cases: readonly HazardCase[] = [
     check: 'unmasked glass or metal',
     caution: 'unmasked',
     step: 'protection',
-    says: 'Copper (B)',
+    says: 'so it is washed too: Copper (B)',
   },
   {
     hazard: 'silica dust of scraping and brushing',
@@ -196,7 +196,7 @@ const cases: readonly HazardCase[] = [
     says: 'no dry brushing',
   },
   {
-    hazard: 'cleaner that dries before its most dwell',
+    hazard: 'cleaner that dries before its maximum dwell',
     rule: 'driesEarly',
     bad: brick,
     // ACI 305R at 30 degC, 20 %, 30 km/h over 20 degC air: E = 5 (48^2.5 - 0.2 * 38^2.5) (30 + 4) 1e-6 = 2.41
@@ -208,7 +208,7 @@ const cases: readonly HazardCase[] = [
     says: 'mist it at least every 2.49 min',
   },
   {
-    hazard: 'cleaner that dries before its least dwell',
+    hazard: 'cleaner that dries before its minimum dwell',
     rule: 'driesTooSoon',
     bad: brick,
     badFactors: dryWind(30),
@@ -218,7 +218,7 @@ const cases: readonly HazardCase[] = [
     check: 'drying',
     caution: 'dries-too-soon',
     step: 'dwell',
-    says: 'before even the least dwell',
+    says: 'before even the minimum dwell',
   },
 ];
 

@@ -53,7 +53,7 @@ describe('how the numbers are made', () => {
     ]);
     // 40 degF are 40/9 degC.
     expect(row(numbers, 'limit.air')[1]).toBe('40 °F; 4.44444 °C');
-    expect(row(numbers, 'dwell.least').slice(1, 3)).toEqual(['3 min', 'from 0 to 120 min']);
+    expect(row(numbers, 'dwell.least').slice(1, 3)).toEqual(['3 min', 'from 0 to 120 minutes']);
     // 6 g on 30 in2 are 6 * 0.001 / 0.01935480 kg/m2.
     expect(row(numbers, 'ground-face-block').slice(1, 4)).toEqual([
       'class 1 (neutral detergent)',

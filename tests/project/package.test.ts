@@ -83,7 +83,7 @@ describe('npm run package', () => {
     ['an empty address', ['--url='], 'missing'],
     ['an address without its option', ['https://bids.example'], '--url with an address'],
     ['no https', ['--url', 'http://bids.example'], 'https addresses alone'],
-    ['no address at all', ['--url', 'bids.example/washdown'], 'is no address'],
+    ['no address at all', ['--url', 'bids.example/washdown'], 'is not an address'],
     ['a query', ['--url', 'https://bids.example/?a=1'], 'no query'],
     ['an empty query', ['--url', 'https://bids.example/?'], 'no query'],
     ['a fragment', ['--url', 'https://bids.example/#a'], 'no fragment'],

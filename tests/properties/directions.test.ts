@@ -34,8 +34,8 @@ describe('never costs more hours:', () => {
         const narrow = hours(made, own);
         const lower = hours(made, withFactors(own, { 'dwell.least': least * by }));
         const higher = hours(made, withFactors(own, { 'dwell.most': Math.min(120, most * longer) }));
-        expectNoMore(lower, narrow, 'a lower least dwell');
-        expectNoMore(higher, narrow, 'a higher most dwell');
+        expectNoMore(lower, narrow, 'a lower minimum dwell');
+        expectNoMore(higher, narrow, 'a higher maximum dwell');
         if (lower < narrow && higher < narrow) moved++;
       }),
       { numRuns: RUNS },

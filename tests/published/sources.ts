@@ -44,7 +44,7 @@ export interface CheckedPart {
 export const checkedParts: readonly CheckedPart[] = [
   {
     title: 'The whole estimate beside public norms',
-    text: 'Our area per labor-hour for a face of 4,000 ft2, 20 ft high, with moves and set-up, a team of two. None of the norms is for new masonry on a facade: they bracket ours, they do not found it, and the split into parts is ours. A whole clean runs from 25 to 68 ft2 a labor-hour in them. What differs in the work stands beside each.',
+    text: 'Our area per labor-hour for a face of 4,000 ft2, 20 ft high, with moves and set-up, a team of two. None of the norms is for new masonry on a facade: they bracket ours, they do not found it, and the split into parts is ours. A whole clean runs from 25 to 68 ft2 per labor-hour in them. What differs in the work stands beside each.',
     sources: [sinapiWhole, fdeWhole, cdhuWhole, gesnrWhole, navfacWhole],
   },
   {

@@ -61,7 +61,7 @@ const allStated: [string, number][] = [
 
 const cases: readonly Case[] = [
   {
-    says: 'a cleaner that dries before its least dwell, once for the job',
+    says: 'a cleaner that dries before its minimum dwell, once for the job',
     check: dryBeforeLeast,
     rows: [brick, wall('B', { Zone: 'North' })],
     factors: hot,
@@ -70,7 +70,7 @@ const cases: readonly Case[] = [
     found: [
       [
         'factor weather.surface',
-        /^The cleaner dries after 0\.6197 min, before its least dwell of 3 min: 7\.069 mistings a pass are priced$/,
+        /^The cleaner dries after 0\.6197 min, before its minimum dwell of 3 min: 7\.069 mistings per pass are priced$/,
       ],
     ],
   },
@@ -96,7 +96,7 @@ const cases: readonly Case[] = [
     ],
   },
   {
-    says: 'least and most dwell that are one, at unequal rates: the quicker is paced',
+    says: 'least and maximum dwell that are one, at unequal rates: the quicker is paced',
     check: noContactWindow,
     rows: [brick],
     factors: [
@@ -464,7 +464,7 @@ const cases: readonly Case[] = [
       ...row,
       Wall: `W${String(index)}`,
     })),
-    found: [['South: W0', 'Type N is taken']],
+    found: [['South: W0', 'Type N is assumed']],
   },
   { says: 'a stated mortar', check: mortarDefault, rows: [brick], found: [] },
 
@@ -633,11 +633,11 @@ const cases: readonly Case[] = [
   },
 
   {
-    says: 'a face scraped at 30 ft2 a labor-hour, slower than the slowest norm',
+    says: 'a face scraped at 30 ft2 per labor-hour, slower than the slowest norm',
     check: yieldOutsideNorms,
     rows: [brick],
     factors: [['rate.scrape.light', 30]],
-    // 1 / 0.4302 m2 = 25.02 ft2 and 100 / 15.8 m2 = 68.13 ft2. Washing 100 ft2 at 64.5 ft2 a labor-hour takes 1.55,
+    // 1 / 0.4302 m2 = 25.02 ft2 and 100 / 15.8 m2 = 68.13 ft2. Washing 100 ft2 at 64.5 ft2 per labor-hour takes 1.55,
     // scraping at 30 of 50 minutes in the hour 4, re-clean and moves 0.13, and set-up comes on top of each:
     // 100 / ((1.55 + 4 + 0.13) * 8 / 7.25) = 15.96.
     found: [
@@ -663,7 +663,7 @@ const cases: readonly Case[] = [
       ['rate.scrape.light', 10000],
       ['working.share', 1],
     ],
-    // (0.1 + 0.1186 + 0.5 / 41) * 2 persons = 0.46 min/ft2 make 130 ft2 a labor-hour before scraping, moves and set-up.
+    // (0.1 + 0.1186 + 0.5 / 41) * 2 persons = 0.46 min/ft2 make 130 ft2 per labor-hour before scraping, moves and set-up.
     found: [['the whole job', /^1\d\d(\.\d)? ft²\/labor-h of cleaning/]],
   },
   { says: 'a wall of 1,000 ft2', check: yieldOutsideNorms, rows: [wall('A', { Area: 1000 })], found: [] },
@@ -842,7 +842,7 @@ const cases: readonly Case[] = [
     found: [
       [
         'factor table',
-        'Not stated, so nothing in the price: labor, cleaner of class 1, water, hire of equipment, hire of lift or scaffold, disposal of runoff, mobilization, site set-up of each zone, protection of planting, paving and neighbors, fixed sums of your own, supervision, contingency, overhead, profit, minimum charge, weather days',
+        'Not stated, so nothing in the price: labor, cleaner of class 1, water, hire of equipment, hire of lift or scaffold, disposal of runoff, mobilization, site set-up of each zone, protection of landscaping, paving and neighbors, fixed sums of your own, supervision, contingency, overhead, profit, minimum charge, weather days',
       ],
     ],
   },

@@ -47,7 +47,7 @@ describe('the range of factors', () => {
   ])('with the unknown id "%s" is refused, the nearest offered', (id, offered) => {
     expect(refused([[id, 2]]).message).toMatch(
       new RegExp(
-        `^Row 1 \\(${id}\\), column value: the factor "${id}" cannot be used\\. Accepted: a factor id; the nearest are ${offered}[^,]+, [^,]+\\.$`,
+        `^Row 1 \\(${id}\\), column value: the factor "${id}" cannot be used\\. Accepted: a factor id of WASH\\.FACTORS\\(\\)\\. Did you mean ${offered}[^,]+, [^,]+\\?$`,
       ),
     );
   });

@@ -15,12 +15,12 @@ describe('a factor of the user', () => {
     ['team.size', '#REF!', 'the error #REF!', 'a whole number from 1 to 20 persons'],
     ['team.size', NaN, 'NaN', 'a whole number from 1 to 20 persons'],
     ['cleaner.applications', 1.5, '1.5', 'a whole number from 1 to 10'],
-    ['shift', 25, '25', 'a number from 1 to 24 h/d'],
-    ['dwell.least', '2025-01-05', '"2025-01-05" (a date)', 'a number from 0 to 120 min'],
+    ['shift', 25, '25', 'a number from 1 to 24 hours per day'],
+    ['dwell.least', '2025-01-05', '"2025-01-05" (a date)', 'a number from 0 to 120 minutes'],
     ['mask.lap', -1, '-1', 'a number from 0 to 120 in'],
     ['tape.waste', 301, '301', 'a number from 0 to 300 %'],
-    ['rate.apply', 0, '0', 'a number above 0 and at most 1000 ft²/min'],
-    ['rate.apply', null, 'a blank cell', 'a number above 0 and at most 1000 ft²/min'],
+    ['rate.apply', 0, '0', 'a number above 0 and at most 1000 ft² per minute'],
+    ['rate.apply', null, 'a blank cell', 'a number above 0 and at most 1000 ft² per minute'],
     ['weather.air', 201, '201', 'a number from -40 to 200 °F'],
     ['nozzle.pressure', Infinity, 'Infinity', 'a number above 0 and at most 5000 psi'],
   ])('%s of %j is refused', (id, value, seen, accepted) => {
@@ -31,7 +31,9 @@ describe('a factor of the user', () => {
 
   it('has its range in the units of the user', () => {
     // 1000 ft2/min x 0.09290304; 120 in. x 25.4; 200 degF are 840/9 degC.
-    expect(refused(['units', 'SI'], ['rate.apply', 93])).toContain('above 0 and at most 92.903 m²/min');
+    expect(refused(['units', 'SI'], ['rate.apply', 93])).toContain(
+      'above 0 and at most 92.903 m² per minute',
+    );
     expect(refused(['units', 'SI'], ['mask.lap', 3049])).toContain('a number from 0 to 3048 mm');
     expect(refused(['units', 'SI'], ['weather.air', 94])).toContain('a number from -40 to 93.3333 °C');
   });
@@ -79,9 +81,9 @@ describe('a factor of the user', () => {
 describe('factors that do not fit together', () => {
   it.each<[string, unknown[][], string]>([
     [
-      'a least dwell above the most',
+      'a minimum dwell above the most',
       [['dwell.least', 6]],
-      'The least dwell is longer than the most dwell. Accepted: dwell.least at most dwell.most.',
+      'The minimum dwell is longer than the maximum dwell. Accepted: dwell.least at most dwell.most.',
     ],
     [
       'a set-up as long as the shift',

@@ -90,7 +90,7 @@ describe('the nearest names', () => {
 
   it('stand in the refusal of the wall', () => {
     expect(refusal(() => call('GOVERNOR', walls('Main storefront entrance'))).message).toContain(
-      'the nearest are Coated glass, ',
+      'Did you mean Coated glass, ',
     );
   });
 });
@@ -136,7 +136,7 @@ describe('a name of the user', () => {
     [
       'of nothing known',
       [['material.FB-1.as', 'Buff bricks from stock']],
-      'Row 1 (material.FB-1.as), column value: "Buff bricks from stock" cannot be used. Accepted: a name or code of the material table; the nearest are Light clay brick, ',
+      'Row 1 (material.FB-1.as), column value: "Buff bricks from stock" cannot be used. Accepted: a name or code of the material table. Did you mean Light clay brick, ',
     ],
     [
       'of a number',

@@ -37,12 +37,12 @@ describe('a material of the user', () => {
 
   it.each([0, 1, 2])('with value %i missing is refused, the nearest known ones offered', (left) => {
     expect(refused(...slate.toSpliced(left, 1))).toMatch(
-      /^Row 1, column 1: the material "slate", which the table does not have, cannot be used\. Accepted: ceiling, suction and pressure all three for a material of your own, or a known one; the nearest are [a-z-]+, [a-z-]+, [a-z-]+\.$/,
+      /^Row 1, column 1: the material "slate", which the table does not have, cannot be used\. Accepted: ceiling, suction and pressure all three for a material of your own, or a known one\. Did you mean [a-z-]+, [a-z-]+, [a-z-]+\?$/,
     );
   });
 
   it('that is a misspelt one of the table is refused with that one offered', () => {
-    expect(refused(['material.limestne.ceiling', 2])).toContain('the nearest are limestone, ');
+    expect(refused(['material.limestne.ceiling', 2])).toContain('Did you mean limestone, ');
   });
 
   it('is unknown to the walls while it is not given', () => {
@@ -68,8 +68,8 @@ describe('a material of the table', () => {
   it.each<[string, unknown, string, string]>([
     ['ceiling', 4, '4', 'a whole number from 0 to 3'],
     ['ceiling', 1.5, '1.5', 'a whole number from 0 to 3'],
-    ['suction', 201, '201', 'a number from 0 to 200 g/30in²'],
-    ['suction', -1, '-1', 'a number from 0 to 200 g/30in²'],
+    ['suction', 201, '201', 'a number from 0 to 200 g per 30 in²'],
+    ['suction', -1, '-1', 'a number from 0 to 200 g per 30 in²'],
     ['pressure', '600', '"600" (a number stored as text)', 'a number from 0 to 5000 psi'],
   ])('has no %s of %j', (property, value, seen, accepted) => {
     const id = `material.limestone.${property}`;

@@ -4,7 +4,7 @@ import { factors } from '../../src/rules/factors';
 import { startsAtNothing } from '../../src/rules/starts-at-nothing';
 import { wholeCleans } from '../../src/rules/whole-cleans';
 
-it('the norms of whole cleans run from 25 to 68 ft2 a labor-hour', () => {
+it('the norms of whole cleans run from 25 to 68 ft2 per labor-hour', () => {
   const shown = wholeCleans.map(({ value, unit }) => Math.round(toBase(value, unit) / 0.09290304));
   // 1 / (0.4302 * 0.0929), 60 / 2, 1 / (0.33 * 0.0929), 1 / (0.2 * 0.0929) twice, 100 / (15.8 * 0.0929).
   expect(shown).toEqual([25, 30, 33, 54, 54, 68]);

@@ -68,29 +68,29 @@ describe('the text of the progress', () => {
   });
 
   it.each([
-    ['', 'it is no JSON text'],
-    ['{"form":1,"zones":[', 'it is no JSON text'],
-    ['[]', 'the whole is no object'],
+    ['', 'it is not JSON text'],
+    ['{"form":1,"zones":[', 'it is not JSON text'],
+    ['[]', 'the whole is not an object'],
     ['{"zones":[]}', 'its form is null, this version reads 1'],
     ['{"form":2,"zones":[]}', 'its form is 2, this version reads 1'],
-    ['{"form":1}', 'zones is no list'],
-    ['{"form":1,"zones":[null]}', 'zone 1 is no object'],
-    [text({ zone: 7 }), 'zone 1, zone is no text'],
-    [text({ walls: ['a', 1] }), 'zone 1, walls 2 is no text'],
-    [text({ clock: 'noon' }), 'zone 1, clock is no date and time: "noon"'],
-    [text({ dwells: [{ start: '2026-05-04T08:00:00Z' }] }), 'zone 1, dwell 1, stop is no text'],
+    ['{"form":1}', 'zones is not a list'],
+    ['{"form":1,"zones":[null]}', 'zone 1 is not an object'],
+    [text({ zone: 7 }), 'zone 1, zone is not text'],
+    [text({ walls: ['a', 1] }), 'zone 1, walls 2 is not text'],
+    [text({ clock: 'noon' }), 'zone 1, clock is not a date and time: "noon"'],
+    [text({ dwells: [{ start: '2026-05-04T08:00:00Z' }] }), 'zone 1, dwell 1, stop is not text'],
     [text({ records: [{ ...record, step: 'polish' }] }), 'zone 1, record 1 has the step "polish"'],
     [text({ records: [{ ...record, done: 'yes' }] }), 'zone 1, record 1, done is neither true nor false'],
     [
       text({ records: [{ ...record, when: '4 May' }] }),
-      'zone 1, record 1, when is no date and time: "4 May"',
+      'zone 1, record 1, when is not a date and time: "4 May"',
     ],
-    [text({ agreed: { approvedBy: 'the architect' } }), 'zone 1, sample, on is no text'],
-    [text({ punch: {} }), 'zone 1, punch list is no list'],
-    [text({ punch: [{ wall: 'a', what: 7 }] }), 'zone 1, punch list 1, what is no text'],
+    [text({ agreed: { approvedBy: 'the architect' } }), 'zone 1, sample, on is not text'],
+    [text({ punch: {} }), 'zone 1, punch list is not a list'],
+    [text({ punch: [{ wall: 'a', what: 7 }] }), 'zone 1, punch list 1, what is not text'],
     [
       text({ secondCleans: [{ wall: 'a', hours: '2', why: '', who: '', when: '' }] }),
-      'zone 1, second clean 1, hours is no number above 0',
+      'zone 1, second clean 1, hours is not a number above 0',
     ],
   ])('refuses %s', (bad, why) => {
     expect(() => readProgress(bad)).toThrow(`The progress kept in this workbook cannot be read: ${why}.`);

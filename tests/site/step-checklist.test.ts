@@ -48,7 +48,7 @@ describe('the steps of a zone under cleaner', () => {
 
   it('carry their numbers', () => {
     expect(list.fact('age', 'Youngest wall here')).toBe('10 days: S-1, S-2');
-    expect(list.fact('sample', 'Least area of a sample')).toBe('20 ft²');
+    expect(list.fact('sample', 'Minimum area of a sample')).toBe('20 ft²');
     // 100 + 0.5 * 120 + 3 * 4 = 172; 200 + 0.5 * 2 * (200/4 + 4) = 254.
     expect(list.fact('protection', 'Masking')).toBe('426 ft²');
     // 426 * 1.10; (120 + 108) * 1.1; ((160 + 254) / 108 + 3 * 6 / 60) / (50 / 60).
@@ -79,12 +79,12 @@ describe('the steps of a zone under cleaner', () => {
     // 19.21 * 0.14167; persons: 2 * 0.14167 * (900 + 200) / 50.
     expect(list.fact('scrub', 'Scrub one patch, the whole team, for')).toBe('2.72 min');
     expect(list.fact('scrub', 'Time, whole zone')).toBe('6.23 labor-hours');
-    expect(list.fact('scrub', 'Held down by')).toBeUndefined();
+    expect(list.fact('scrub', 'Limited by')).toBeUndefined();
     expect(list.fact('dwell', 'Wait after scrubbing')).toBe('0 min');
     // 1.921 + 2.722; 1.921 + 5.
     expect(list.fact('dwell', 'Start to rinse, on the clock')).toBe('4.64 min');
-    expect(list.fact('dwell', 'Last point rinsed by, on the clock')).toBe('6.92 min');
-    // 0.1 mm of water at 0.3115 kg/m2/h: later than the most dwell, so nothing is misted.
+    expect(list.fact('dwell', 'Last spot rinsed by, on the clock')).toBe('6.92 min');
+    // 0.1 mm of water at 0.3115 kg/m2/h: later than the maximum dwell, so nothing is misted.
     expect(list.fact('dwell', 'Dry in this weather after')).toBe('19.3 min');
     expect(list.fact('dwell', 'Mist at least every')).toBeUndefined();
     // 2 * 20 * tan 20 degrees; 5.06 / 0.6.
@@ -123,7 +123,7 @@ describe('the steps of a zone under cleaner', () => {
       ['weather.wind', 12],
     ]);
     expect(given.fact('pre-wet', 'Air')).toBe('50 °F');
-    expect(given.fact('pre-wet', 'Coldest to wash in')).toBe('40 °F');
+    expect(given.fact('pre-wet', 'Minimum temperature to wash at')).toBe('40 °F');
     const ofDwell = ['Air', 'Face', 'Relative humidity', 'Wind'].map((label) =>
       given.step('dwell')?.facts.find((fact) => fact.label === label),
     );
@@ -136,7 +136,7 @@ describe('the steps of a zone under cleaner', () => {
   });
 
   it('warn of what may not meet the cleaner', () => {
-    expect(list.step('protection')?.todo.join(' ')).toContain('Limestone may not meet this cleaner (S-2)');
+    expect(list.step('protection')?.todo.join(' ')).toContain('this cleaner must not touch Limestone (S-2)');
   });
 
   it('have a source for each step and each number', () => {
@@ -152,7 +152,7 @@ describe('what changes the steps', () => {
     const list = checklist([wall('A', 'Marble')]);
     expect(list.ids).toEqual(['age', 'sample', 'protection', 'scrape', 'scrub', 'rinse', 'clear', 'look']);
     expect(list.notice).toContain('clear water');
-    expect(list.fact('rinse', 'Coldest to wash in')).toBe('40 °F');
+    expect(list.fact('rinse', 'Minimum temperature to wash at')).toBe('40 °F');
     expect(list.fact('clear', 'Sodium bicarbonate, at most')).toBeUndefined();
     // 400 * 0.5 / 18 / (50 / 60); a team of two: 2 * 60 * 0.5^-1 * 18 / 3600.
     expect(list.fact('scrub', 'Time, whole zone')).toBe('13.3 labor-hours');
@@ -178,8 +178,8 @@ describe('what changes the steps', () => {
 
   it('a milder cleaner than the residue needs: scrubbing', () => {
     const list = checklist([wall('A', 'Limestone'), wall('B', 'Red clay brick')]);
-    expect(list.fact('scrub', 'Held down by')).toBe('Limestone');
-    expect(list.fact('scrub', 'Class that the most stubborn wall needs')).toBe('2');
+    expect(list.fact('scrub', 'Limited by')).toBe('Limestone');
+    expect(list.fact('scrub', 'Class that the heaviest residue needs')).toBe('2');
     // 800 * 0.4 * 0.5 / 18 / (50 / 60).
     expect(list.fact('scrub', 'Time, whole zone')).toBe('10.7 labor-hours');
   });
@@ -235,7 +235,7 @@ describe('what changes the steps', () => {
   it('a nozzle too near is told at the rinse', () => {
     const list = checklist([wall('A', 'Red clay brick')], [['nozzle.distance', 4]]);
     expect(list.step('rinse')?.todo.join(' ')).toContain(
-      'the workbook has set 4 in off, less than the least',
+      'the workbook has set 4 in off, less than the minimum',
     );
   });
 
@@ -248,7 +248,7 @@ describe('what changes the steps', () => {
 
   it('a label of its own is an override', () => {
     const list = checklist([wall('A', 'Red clay brick')], [['dwell.most', 4]]);
-    expect(list.step('dwell')?.facts.find(({ label }) => label === 'Most dwell')).toMatchObject({
+    expect(list.step('dwell')?.facts.find(({ label }) => label === 'Maximum dwell')).toMatchObject({
       value: '4 min',
       kind: 'override',
       source: 'factors',
@@ -260,7 +260,7 @@ describe('what the workbook itself holds back', () => {
   it('a wall that is too young', () => {
     const { step } = checklist([wall('A', 'Red clay brick', [3, 'no', ''])]);
     expect(step('age')?.hold).toBe(
-      'Too young: A. Wait until they are 7 days old, then put the new age into the column Age.',
+      'Too young: A. Wait until they are 7 days old, then enter the new age in the Age column.',
     );
   });
 
@@ -270,13 +270,13 @@ describe('what the workbook itself holds back', () => {
         hold === undefined ? [] : [[id, hold]],
       );
     const cold =
-      'Too cold: face at 39 °F. Wait until it is above 40 °F and stays so until the wall is dry, then put the new weather into the factors.';
+      'Too cold: face at 39 °F. Wait until it is above 40 °F and stays so until the wall is dry, then enter the new weather in the factors.';
     expect(holds([['weather.surface', 39]])).toEqual([
       ['mix', cold],
       ['apply', cold],
     ]);
     const hot =
-      'Too hot: face at 95 °F. Wait until it is below 90 °F, then put the new weather into the factors.';
+      'Too hot: face at 95 °F. Wait until it is below 90 °F, then enter the new weather in the factors.';
     expect(holds([['weather.surface', 95]])).toEqual([
       ['mix', hot],
       ['apply', hot],
@@ -296,7 +296,7 @@ describe('what the workbook itself holds back', () => {
     expect(step('apply')?.hold).toBeUndefined();
   });
 
-  it('a cleaner that dries before its least dwell goes on with misting', () => {
+  it('a cleaner that dries before its minimum dwell goes on with misting', () => {
     const { step, fact } = checklist(
       [wall('A', 'Red clay brick')],
       [
@@ -311,7 +311,7 @@ describe('what the workbook itself holds back', () => {
     expect(fact('dwell', 'Mist at least every')).toBe('2.49 min');
     expect(fact('dwell', 'Mistings in a pass')).toBe('1.01');
     expect(step('dwell')?.todo.join(' ')).toContain('mist it at least every 2.49 min');
-    expect(step('dwell')?.todo.join(' ')).toContain('dry before even the least dwell');
+    expect(step('dwell')?.todo.join(' ')).toContain('dry before even the minimum dwell');
   });
 
   it('a wall that no patch fits into the dwell', () => {

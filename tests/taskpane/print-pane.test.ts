@@ -14,10 +14,12 @@ afterEach(() => {
 
 it('offers the sheet where the pane is not printed', () => {
   page.print = () => undefined;
-  expect(printPane()).toBe('This Excel cannot print the pane. Use “Put on a sheet” and print that sheet.');
+  expect(printPane()).toBe(
+    'This Excel cannot print the pane. Use “Copy to a new sheet” and print that sheet.',
+  );
 });
 
 it('offers it in the same breath where it is', () => {
   page.print = () => page.dispatchEvent(new Event('beforeprint'));
-  expect(printPane()).toMatch(/^Printing\. .*Put on a sheet/);
+  expect(printPane()).toMatch(/^Printing\. .*Copy to a new sheet/);
 });

@@ -34,7 +34,7 @@ describe('the word Type before a mortar', () => {
   });
 });
 
-it('a name of the upper zone that is no text is refused under its own heading', () => {
+it('a name of the upper zone that is not text is refused under its own heading', () => {
   const walls = [
     ['Wall', 'Zone', 'Material', 'Area', 'Receives'],
     ['A', 'Upper', 'Limestone', 10, ''],

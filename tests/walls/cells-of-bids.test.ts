@@ -168,7 +168,7 @@ describe('the date of the wash', () => {
     expect(readFactors([['wash.date', cell]]).value('wash.date')).toBe(WASH);
   });
 
-  it('is no text whose order is not known', () => {
+  it('is not text whose order is not known', () => {
     expect(() => readFactors([['wash.date', '3/2/2026']])).toThrow('wash.date');
   });
 });

@@ -72,7 +72,7 @@ describe('CHECKS', () => {
 
   it('says where every row is an example', () => {
     expect(said(example('a'), example('b'))[0]?.[1]).toBe(
-      'Every wall row is an example, 2 example rows: what is worked out is no bid',
+      'Every wall row is an example, 2 example rows: what is worked out is not a bid',
     );
   });
 

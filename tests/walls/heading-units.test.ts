@@ -153,7 +153,7 @@ describe('a heading with a unit of another measure', () => {
   it('is no column of ours where it is not mapped', () => {
     expect(read('Openings (no.)', 50).openings).toBe(0);
     expect(refusal(() => readWalls([['Wall', 'Material', 'Area (LF)']], US)).message).toContain(
-      'a missing heading',
+      'no column is headed "Area"',
     );
   });
 });

@@ -5,7 +5,7 @@ const refused = (walls: unknown, headings?: unknown): { type: string; message: s
   refusal(() => call('MASKING', walls, null, null, headings));
 const missing = (name: string, nearest: string, more = ''): { type: string; message: string } => ({
   type: 'input',
-  message: `Row 1, column ${name}: a missing heading cannot be used. Accepted: a column headed "${name}", or a headings range that names yours; the nearest headings here are ${nearest}.${more}`,
+  message: `Row 1: no column is headed "${name}". Accepted: that heading, or a headings range that names yours. Did you mean ${nearest}?${more}`,
 });
 const wall = ['South', 'Limestone', 40, 12, 8];
 const ours = ['Wall', 'Material', 'Area', 'Openings', 'Fixtures'];

@@ -79,7 +79,7 @@ describe('a number column', () => {
     ['Height', 5e-324, 'blank, or a number of ft from 0.00328084 to 3280.84'],
     ['Openings', -2, AREA],
     ['Opening perimeter', 1e8, 'a number of ft from 0 to 3280840'],
-    ['Suction', 500, 'a number of g/30in² from 0 to 193.548'],
+    ['Suction', 500, 'a number of g per 30 in² from 0 to 193.548'],
     ['Age', -1, 'a number of days from 0 to 19999, or a date'],
     ['Level', 1.5, 'a whole number from 0 to 1000000'],
     ['Level', -1, 'a whole number from 0 to 1000000'],
@@ -96,7 +96,7 @@ describe('a number column', () => {
       'Row 2 (South), column Area: -1 cannot be used. Accepted: a number of m² from 0 to 10000000.',
     );
     expect(refused({ Suction: 11 }, si)).toBe(
-      'Row 2 (South), column Suction: 11 cannot be used. Accepted: a number of kg/m² from 0 to 10.',
+      'Row 2 (South), column Suction: 11 cannot be used. Accepted: a number of kg per m² from 0 to 10.',
     );
   });
 

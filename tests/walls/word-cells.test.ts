@@ -40,7 +40,7 @@ describe('material', () => {
   ])('"%s" is refused with %s offered first, never taken', (Material, offered) => {
     expect(refused({ Material })).toMatch(
       new RegExp(
-        `^Row 2 \\(South\\), column Material: "${Material}" cannot be used\\. Accepted: a name or code of the material table; the nearest are ${offered}, [A-Z][a-z -]+, [A-Z][a-z -]+\\.$`,
+        `^Row 2 \\(South\\), column Material: "${Material}" cannot be used\\. Accepted: a name or code of the material table\\. Did you mean ${offered}, [A-Z][a-z -]+, [A-Z][a-z -]+\\?$`,
       ),
     );
   });

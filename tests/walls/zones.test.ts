@@ -58,7 +58,8 @@ describe('zones', () => {
   it('that are not there are not available, with the nearest offered', () => {
     expect(refusal(() => call('WATER', walls, 'Nroth court'))).toEqual({
       type: 'nothing',
-      message: 'No wall is in the zone "Nroth court". The nearest zones are North court, South, (no zone).',
+      message:
+        'No wall is in the zone "Nroth court". Accepted: a zone: North court, South, 7, (no zone). Did you mean North court?',
     });
   });
 

@@ -72,7 +72,7 @@ describe('opening a zip file', () => {
     ['a part twice', [1, 2].map(() => ({ name: 'a', bytes: text('x') })), /a is there twice/],
     ['a password', [{ name: 'a', bytes: text('x'), flags: 1 }], /protected by a password/],
     ['another way of packing', [{ name: 'a', bytes: text('x'), method: 12 }], /packed in a way/],
-    ['the name of an object', [{ name: '__proto__', bytes: text('x') }], /is no name of a part/],
+    ['the name of an object', [{ name: '__proto__', bytes: text('x') }], /is not the name of a part/],
   ])('refuses %s', (_, parts, reason) => {
     expect(() => openArchive(zip(parts))).toThrow(reason);
     expect(() => openArchive(zip(parts))).toThrow(BadFile);

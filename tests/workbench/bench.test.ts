@@ -34,7 +34,7 @@ describe('what SCHEDULE is compared with', () => {
       ],
     ],
     ['a window without play', [['dwell.least', 5]]],
-    ['no least dwell', [['dwell.least', 0]]],
+    ['no minimum dwell', [['dwell.least', 0]]],
     [
       'a long window and patches that bind',
       [

@@ -208,7 +208,7 @@ describe('the demo bid workbook in US units', () => {
       expect(at('P')).toBeCloseTo(at('M') / at('N'), 9);
     }
     expect(numberAt(opened, 'Estimate', 'N6')).toBeCloseTo(TOWERS, 9);
-    // Public norms of a whole clean run from 25 to 68 ft2 a labor-hour; this one has strong mortar, heavy residue and
+    // Public norms of a whole clean run from 25 to 68 ft2 per labor-hour; this one has strong mortar, heavy residue and
     // much to mask, sample panels and re-cleaning.
     const whole = numberAt(opened, 'Estimate', 'O8');
     expect(whole).toBeGreaterThan(12);
@@ -304,7 +304,7 @@ describe('the demo bid workbook in US units', () => {
     }
     // A milder class asks for more brushing.
     expect(gain('H8')).toBeGreaterThan(0);
-    expect(whole?.getCell(1).text).toBe('Whole difference');
+    expect(whole?.getCell(1).text).toBe('Total change');
   });
 
   it('traces the hours of the towers down to the cell', () => {

@@ -60,7 +60,7 @@ describe('table references become plain ranges', () => {
     expect(() => at('Walls[Surface]')).toThrow(
       'Table Walls has no column "Surface". It has: "Wall", "Opening perimeter"',
     );
-    expect(() => at('Walls[#Sums]')).toThrow('"#sums" is no part of a table');
+    expect(() => at('Walls[#Sums]')).toThrow('"#sums" is not part of a table');
     expect(() => at('Notes[#Totals]')).toThrow('Table Notes has no totals row');
     expect(() => at('Walls[@Wall]', 1)).toThrow('stands outside of its rows');
     expect(() => at('[@Wall]')).toThrow('without naming a table');

@@ -137,7 +137,7 @@ describe('the target of --out', () => {
       () => {
         writeFileSync(at('notes.xlsx'), 'my notes');
       },
-      /is there and is no workbook/,
+      /is there and is not a workbook/,
     ],
     [
       'kept.xlsx',

@@ -91,7 +91,7 @@ function rowsOf(
         }
         return [place.row, place.row] as const;
       default:
-        throw new BadReference(`"${section}" is no part of a table. Accepted: ${SECTIONS.join(', ')}.`);
+        throw new BadReference(`"${section}" is not part of a table. Accepted: ${SECTIONS.join(', ')}.`);
     }
   });
   return {

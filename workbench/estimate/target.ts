@@ -144,7 +144,7 @@ function checked(path: string, ending: string): string {
     throw new BadTarget(`${path} is read-only. Have that changed, or choose another name.`);
   }
   if (file.size > 0 && startOf(target) !== ZIP) {
-    throw new BadTarget(`${path} is there and is no workbook. Choose another name.`);
+    throw new BadTarget(`${path} is there and is not a workbook. Choose another name.`);
   }
   return target;
 }

@@ -14,7 +14,7 @@ const { values } = parseArgs({ options: { 'no-open': { type: 'boolean' }, port: 
 const wanted = values.port === undefined ? PORT : Number(values.port);
 if (!Number.isInteger(wanted) || wanted < 0 || wanted > MOST_PORTS) {
   console.error(
-    `"${values.port ?? ''}" is no port. Accepted: a whole number from 0 to ${String(MOST_PORTS)}.`,
+    `"${values.port ?? ''}" is not a port. Accepted: a whole number from 0 to ${String(MOST_PORTS)}.`,
   );
   process.exit(2);
 }

@@ -130,7 +130,7 @@ function readEntries(bytes: Uint8Array, most: number): ZipEntry[] {
     if (names.has(name)) throw damaged(`${name} is there twice`);
     names.add(name);
     // The packer keeps parts by name in an object, which has this one already.
-    if (name === '__proto__') throw damaged(`${name} is no name of a part`);
+    if (name === '__proto__') throw damaged(`${name} is not the name of a part`);
     const from = localNameEnd + view.getUint16(local + 28, true);
     if (from + packedSize > bytes.length) throw damaged('it ends too early');
     entries.push({

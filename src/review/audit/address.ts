@@ -43,7 +43,7 @@ export function columnNumber(letters: string): number {
 /**
  * Reads an address without a sheet.
  * @param address for example `$B$2:D9` or `B2`
- * @returns the block, or undefined where it is no address of cells
+ * @returns the block, or undefined where it is not an address of cells
  */
 export function parseAddress(address: string): Area | undefined {
   const [first = '', second = first, ...more] = address.split(':');

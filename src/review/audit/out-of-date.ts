@@ -34,14 +34,14 @@ function mendedFinding(
       ...finding,
       kind: 'other rules',
       what: `${finding.what} It was worked out under rules ${was}; these are rules ${is}.`,
-      todo: 'Nobody typed over it. Read what changed between the two, and hand on the new number or say which one stands.',
+      todo: 'Nobody typed over it. Read what changed between the two, and pass on the new number or say which one holds.',
     };
   }
   return {
     ...finding,
     kind: 'out of date',
     what: `${finding.what} It was out of date until the workbook calculated just now.`,
-    todo: 'Have the workbook calculate before a number is handed on.',
+    todo: 'Have the workbook calculate before a number is passed on.',
   };
 }
 

@@ -89,7 +89,7 @@ function cellsArea(
     return { sheet, top: 1, bottom: LAST_ROW, left: Math.min(...columns), right: Math.max(...columns) };
   }
   const rows = (ROWS.exec(address) ?? []).slice(1).map(Number);
-  if (rows.length === 0) throw new NotFollowed(`"${address}" is no address`);
+  if (rows.length === 0) throw new NotFollowed(`"${address}" is not an address`);
   return { sheet, left: 1, right: LAST_COLUMN, top: Math.min(...rows), bottom: Math.max(...rows) };
 }
 

@@ -38,7 +38,7 @@ export function tableArea(table: AuditedTable, selection: string, row: number): 
         if (row >= first && row <= last) return [row, row];
         throw new NotFollowed(`it asks for its own row of the table ${table.name} from outside of its rows`);
       default:
-        throw new NotFollowed(`"${section}" is no part of a table`);
+        throw new NotFollowed(`"${section}" is not part of a table`);
     }
   });
   const places = columns.map((column) => placeOf(table, column));

@@ -56,7 +56,7 @@ export function typedOver(book: AuditedBook, place: SheetPlace, formula: string)
     sheet: place.sheet,
     address: cellAddress(place.row, place.column),
     what: shown === '' ? 'Is blank where a formula stood.' : `Holds ${said(shown)} where a formula belongs.`,
-    todo: 'Put the formula back, or have the reason noted beside it.',
+    todo: 'Put the formula back, or note the reason beside it.',
     formula: readable(formula),
   };
 }

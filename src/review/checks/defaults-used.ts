@@ -8,7 +8,7 @@ export const mortarDefault = rowCheck(
   (row) => isWashedRow(row) && row.material.masonry && row.mortar === undefined,
   () => ({
     check: 'default used',
-    what: `Mortar is not stated: Type ${DEFAULT_MORTAR} is taken`,
+    what: `Mortar is not stated: Type ${DEFAULT_MORTAR} is assumed`,
     why: 'Stronger mortar needs more scraping and a stronger cleaner',
     todo: 'State the mortar type',
     source: 'practice',
@@ -59,7 +59,7 @@ export const residueAndBrushed = rowCheck(
     check: 'stated twice',
     what: 'Residue and Brushed are both stated: Residue counts',
     why: 'Brushing is only a guide to the residue; what was seen holds, and brushing counts no second time',
-    todo: 'Leave one of them blank, or look that Residue is what is left after brushing',
+    todo: 'Leave one of them blank, or check that Residue is what is left after brushing',
     source: 'rows',
   }),
 );

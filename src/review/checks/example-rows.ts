@@ -12,7 +12,7 @@ export const exampleRowsLeft: Check = ({ examples }) => {
     {
       check: 'example rows',
       what: areAll
-        ? `Every wall row is an example, ${count}: what is worked out is no bid`
+        ? `Every wall row is an example, ${count}: what is worked out is not a bid`
         : `${count} left out of the job`,
       where: labels.slice(0, NAMED).join('; ') + more,
       why: 'A label that starts with "Example:" marks a row that shows what the columns take; it counts only while no wall of yours is there',

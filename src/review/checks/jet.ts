@@ -28,7 +28,7 @@ export const tooNarrowJet: Check = ({ zones, factors }) => {
           what: `Nozzle at ${set}, the least is ${least}`,
           where: `factor ${setting}`,
           why: `Closer than ${least} a jet cuts joints and faces`,
-          todo: 'Hold it farther off',
+          todo: 'Hold it farther away',
           source: 'practice',
         }
       : {

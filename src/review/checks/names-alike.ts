@@ -5,8 +5,8 @@ import type { Check, Checked, Finding } from '../finding';
 const NAMED = 5;
 
 const WHY: Readonly<Record<'wall' | 'zone', string>> = {
-  zone: 'Characters that are not to be seen, or that only look like others, make them zones of their own, each with its own cleaner and set-up',
-  wall: 'Characters that are not to be seen, or that only look like others, hide that a wall may be listed twice',
+  zone: 'Invisible characters, or characters that only look like others, make them separate zones, each with its own cleaner and set-up',
+  wall: 'Invisible characters, or characters that only look like others, hide that a wall may be listed twice',
 };
 
 // Characters that are not to be seen: of no width, marks of the direction of text, fillers.
@@ -32,7 +32,7 @@ function alike(of: 'wall' | 'zone', form: (name: string) => string): Check {
         what: `${String(many)} ${of === 'zone' ? 'zones' : 'labels'} that look the same are different ones`,
         where: where.join('; ') + more,
         why: WHY[of],
-        todo: 'Type the name again in each of the rows, or give them names that differ to the eye',
+        todo: 'Type the name again in each of the rows, or give them names that look different',
         source: 'rows',
       },
     ];

@@ -14,8 +14,8 @@ export const notPriced: Check = ({ zones, factors }) => {
           check: 'not priced',
           what: `Not stated, so nothing in the price: ${missing.map(({ words }) => words).join(', ')}`,
           where: 'factor table',
-          why: 'Only you can know these; each starts at nothing',
-          todo: `State what the bid holds: ${missing.map(({ ids }) => ids.join(' or ')).join(', ')}; 0 says that nothing is meant`,
+          why: 'Only you can know these; each starts at zero',
+          todo: `State what the bid holds: ${missing.map(({ ids }) => ids.join(' or ')).join(', ')}; 0 means none`,
           source: 'yours',
         },
       ];

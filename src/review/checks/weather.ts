@@ -22,7 +22,7 @@ export const tooHot = weatherCheck(hot, (limit) => ({
   check: 'heat',
   what: `no cleaner goes on at ${limit} or more`,
   why: 'Cleaner dries on a hot face and stains it',
-  todo: 'Wait for shade or a cooler hour',
+  todo: 'Wait for shade or a cooler time of day',
   source: 'guide-section-brick',
 }));
 
@@ -30,7 +30,7 @@ export const tooHot = weatherCheck(hot, (limit) => ({
 export const tooWindy = weatherCheck(windy, (limit) => ({
   check: 'wind',
   what: `no cleaner is sprayed in more than ${limit}`,
-  why: 'Spray drifts onto people, cars and planting',
+  why: 'Spray drifts onto people, cars and landscaping',
   todo: 'Put the cleaner on with a brush, screen the work, or wait',
   source: 'estimate',
 }));

@@ -82,10 +82,10 @@ function included({ totals }: JobEstimate, factors: FactorsInForce): string[] {
 }
 
 const BY_OTHERS: readonly (readonly [FactorId, string])[] = [
-  ['price.water', 'Water: no price is given for it, so that it is by others.'],
-  ['price.access', 'Hire of lift or scaffold: no price is given for it, so that it is by others.'],
-  ['price.disposal', 'Disposal of the runoff: no price is given for it, so that it is by others.'],
-  ['price.fixed', 'Permits, meters and hydrant: no sum is given for them, so that they are by others.'],
+  ['price.water', 'Water: by others, since no price is given for it.'],
+  ['price.access', 'Rental of lift or scaffold: by others, since no price is given for it.'],
+  ['price.disposal', 'Disposal of the runoff: by others, since no price is given for it.'],
+  ['price.fixed', 'Permits, meters and hydrant: by others, since no sum is given for them.'],
 ];
 
 function notIncluded(rows: readonly WallRow[], factors: FactorsInForce): string[] {
@@ -94,9 +94,9 @@ function notIncluded(rows: readonly WallRow[], factors: FactorsInForce): string[
     ...(isPriced(factors) ? BY_OTHERS.filter(([id]) => !isGiven(id)).map(([, text]) => text) : []),
     ...(isGiven('scaffold') ? [] : ['Putting a scaffold up and taking it down.']),
     ...(rows.some((row) => row.mask === 'only' && row.material.masonry)
-      ? ['The wash of masonry that the scope leaves out.']
+      ? ['Washing of masonry that the scope leaves out.']
       : []),
-    'Repair, pointing, sealers, and stain other than that of mortar.',
+    'Repair, pointing, sealers, and stains other than mortar.',
   ];
 }
 
@@ -123,9 +123,9 @@ function clarifications(
     ...(mortar > 0 ? [`Mortar is not stated on ${walls(mortar)}: Type ${DEFAULT_MORTAR} is assumed.`] : []),
     ...(residue > 0 ? [`Residue is not stated on ${walls(residue)}: it is assumed from the brushing.`] : []),
     ...(height > 0 ? [`Height is not stated on ${walls(height)}: ${amount('access.lift')} is assumed.`] : []),
-    'The washing crew masks what the scope lists. Others keep people, cars and planting clear, and close windows and vents.',
+    'The washing crew masks what the scope lists. Others keep people, cars and landscaping clear, and close windows and vents.',
     ...(receives
-      ? ['Finished masonry below the wash stays free of other work while rinse runs over it.']
+      ? ['Finished masonry below the wash is kept free of other work while rinse water runs over it.']
       : []),
     'The label of the cleaner, its safety data sheet and the accepted sample come before this page.',
     'The engineer and the code choose the mortar; nothing here asks for another.',
@@ -133,8 +133,7 @@ function clarifications(
 }
 
 function priceLines({ totals }: JobEstimate, factors: FactorsInForce): PageLine[] {
-  if (!isPriced(factors))
-    return [{ part: 'Price', text: 'No price of labor is given, so that there is no price.' }];
+  if (!isPriced(factors)) return [{ part: 'Price', text: 'No labor price is given, so there is no price.' }];
   const price = bidPrice(totals.price);
   const { washedArea, laborHours } = totals;
   return [

@@ -18,18 +18,18 @@ export const age: StepBuilder = ({ zone, factors }) => {
     id: 'age',
     title: 'Age of the wall',
     todo: [
-      'Look up the day on which each wall was laid.',
+      'Look up the day when each wall was laid.',
       ...(unstated.length > 0
         ? ['Where the workbook does not state the age, whoever ticks this step confirms it.']
         : []),
       ...(old.length > 0
         ? [
-            `Smears may have got hard: ${wallsNamed(old)} ${old.length === 1 ? 'is' : 'are'} older than ${factorAmount('limit.late', factors)}. Try the sample first; no stronger acid, no more pressure.`,
+            `Smears may have hardened: ${wallsNamed(old)} ${old.length === 1 ? 'is' : 'are'} older than ${factorAmount('limit.late', factors)}. Try the sample first; no stronger acid, no more pressure.`,
           ]
         : []),
     ],
     facts: [
-      factorFact('Youngest to wash', 'limit.age', factors),
+      factorFact('Minimum age to wash', 'limit.age', factors),
       factorFact('Smears are harder after', 'limit.late', factors),
       ...(stated.length > 0
         ? [
@@ -44,7 +44,7 @@ export const age: StepBuilder = ({ zone, factors }) => {
     decidedOn: washed.map(({ wall }) => wall),
     hold:
       young.length > 0
-        ? `Too young: ${wallsNamed(young)}. Wait until they are ${factorAmount('limit.age', factors)} old, then put the new age into the column Age.`
+        ? `Too young: ${wallsNamed(young)}. Wait until they are ${factorAmount('limit.age', factors)} old, then enter the new age in the Age column.`
         : undefined,
     source: 'tn20',
     kind: 'published',

@@ -26,11 +26,11 @@ export const apply: StepBuilder = (site) => {
     ],
     facts: [
       ...applyFacts(first, factors),
-      factorFact('Least passes', 'cleaner.applications', factors),
-      factorFact('Pressure to put it on with, at most', 'apply.pressure', factors),
-      factorFact('Most wind to spray in', 'limit.wind', factors),
+      factorFact('Minimum passes', 'cleaner.applications', factors),
+      factorFact('Maximum pressure to apply it with', 'apply.pressure', factors),
+      factorFact('Maximum wind to spray in', 'limit.wind', factors),
       ...warmthFacts(factors),
-      factorFact('Too hot for cleaner from', 'limit.surface', factors),
+      factorFact('Too hot for cleaner at', 'limit.surface', factors),
     ],
     hold: first.finding ?? applyHold(zone, factors),
     source: 'tn20',
@@ -49,7 +49,7 @@ export function applyCautions({ zone, factors }: Pick<StepSite, 'zone' | 'factor
   return [
     ...(wind.length > 0
       ? [
-          `Do not spray: ${weatherHazardWords(wind, factors)}, more than ${factorAmount('limit.wind', factors)}. Put it on with a brush, screen the work, or wait.`,
+          `Do not spray: ${weatherHazardWords(wind, factors)}, more than ${factorAmount('limit.wind', factors)}. Apply it with a brush, screen the work, or wait.`,
         ]
       : []),
     ...(most === undefined

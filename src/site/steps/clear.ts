@@ -8,13 +8,13 @@ export const clear: StepBuilder = ({ zone, factors }) => {
   const alkali = totals.bicarbonate + totals.sodaAsh > 0;
   return {
     id: 'clear',
-    title: 'Unmask and clear up',
+    title: 'Unmask and clean up',
     todo: [
       'Rinse the masking before it comes off. What got under it is rinsed off at once.',
       'The wall need not be dry for this.',
-      'Give fixtures back to the licensed person who made them dead.',
+      'Have the licensed person re-energize the fixtures.',
       ...(totals.runoff > 0
-        ? ['Dispose of collected water as the local authority and the safety data sheet say.']
+        ? ['Dispose of collected water as the local authority and the safety data sheet direct.']
         : []),
       ...(totals.glassHours > 0 ? ['Give the glass its final clean.'] : []),
       ...(alkali ? ['Add alkali little by little, in the open, and measure the pH before and after.'] : []),

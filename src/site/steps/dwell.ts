@@ -40,11 +40,11 @@ export function mistTodo({ zone, factors }: Pick<StepSite, 'zone' | 'factors'>):
   if (dries === undefined) return [];
   const every = amount(dries, 'minutes', factors.system);
   return [
-    `It dries before the most dwell is over: mist it at least every ${every}, or wash smaller areas, in shade, or at a cooler hour.`,
+    `It dries before the maximum dwell is over: mist it at least every ${every}, or wash smaller areas, in shade, or at a cooler time of day.`,
     ...(driesTooSoon(zone, factors) === undefined
       ? []
       : [
-          'Without misting it is dry before even the least dwell is over: do not apply without water at hand.',
+          'Without misting it is dry before even the minimum dwell is over: do not apply without water at hand.',
         ]),
   ];
 }

@@ -41,7 +41,7 @@ export function mixTodo(used: CleanerClass, calcareous: readonly WallRow[]): str
     'Mix no more than the next patches take, and label what it is mixed in.',
     ...(calcareous.length > 0
       ? [
-          `Mix no acid for ${materialsNamed(calcareous)} (${wallsNamed(calcareous)}) without the written word of the maker of the unit and an accepted sample.`,
+          `Mix no acid for ${materialsNamed(calcareous)} (${wallsNamed(calcareous)}) without written approval from the unit manufacturer and an accepted sample.`,
         ]
       : []),
   ];

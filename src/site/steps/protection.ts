@@ -30,16 +30,16 @@ export const protection: StepBuilder = ({ zone, zones, factors, later }) => {
         : []),
       ...(weaker.length > 0
         ? [
-            `Seal with special care: ${materialsNamed(weaker)} may not meet this cleaner (${wallsNamed(weaker)}).`,
+            `Seal with special care: this cleaner must not touch ${materialsNamed(weaker)} (${wallsNamed(weaker)}).`,
           ]
         : []),
       ...(below.length > 0
         ? [`Protect what stands below in other zones: ${materialsNamed(below)} (${wallsNamed(below)}).`]
         : []),
       ...(unmasked.length > 0
-        ? [`Not masked, and washed along: ${materialsNamed(unmasked)} (${wallsNamed(unmasked)}).`]
+        ? [`Not masked, so it is washed too: ${materialsNamed(unmasked)} (${wallsNamed(unmasked)}).`]
         : []),
-      'Cover planting, vehicles and ways in below; bar the ground; make ready to collect what runs off.',
+      'Cover landscaping, vehicles and entrances below; barricade the area; set up to collect the runoff.',
     ],
     facts: [
       ...(covered.length > 0 ? [rowsFact('Masked walls', wallsNamed(covered))] : []),

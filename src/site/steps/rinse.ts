@@ -39,7 +39,7 @@ export const rinse: StepBuilder = (site) => {
       factorFact('Fan', 'nozzle.angle', factors),
       factorFact('Narrowest fan', 'limit.angle', factors),
       factorFact('Distance', 'nozzle.distance', factors),
-      factorFact('Least distance', 'limit.distance', factors),
+      factorFact('Minimum distance', 'limit.distance', factors),
       resultFact(
         'Width of the fan on the wall, at most',
         fanWidth(factors.value('nozzle.distance'), factors.value('nozzle.angle')),
@@ -86,7 +86,7 @@ export function jetTodo(
     ...(narrow.length === 0
       ? []
       : [
-          `Hold the nozzle farther off or use a wider fan: the workbook has set ${nozzleHazardWords(narrow, factors)}, less than the least.`,
+          `Hold the nozzle farther away or use a wider fan: the workbook has set ${nozzleHazardWords(narrow, factors)}, less than the minimum.`,
         ]),
   ];
 }

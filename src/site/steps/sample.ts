@@ -33,10 +33,10 @@ export const sample: StepBuilder = ({ zone, factors, first, later }) => {
       'Tick this step only when the dry sample is accepted.',
     ],
     facts: [
-      factorFact('Least area of a sample', 'sample.least', factors),
-      factorFact('Least wait before it is inspected', 'sample.wait', factors),
+      factorFact('Minimum area of a sample', 'sample.least', factors),
+      factorFact('Minimum wait before inspection', 'sample.wait', factors),
       rowsFact('Materials', listed(materials)),
-      factorFact('Looked at so far, says the workbook', 'sample.area', factors),
+      factorFact('Inspected so far, per the workbook', 'sample.area', factors),
     ],
     decidedOn: [
       ...(first ? [`class ${String(first.class)}`, ...ofWash(first)] : []),

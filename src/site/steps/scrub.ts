@@ -20,8 +20,8 @@ export const scrub: StepBuilder = ({ zone, factors, first }) => {
     ],
     facts: [
       ...scrubFacts(first, factors),
-      ...(heldDown ? [rowsFact('Held down by', governing.governors.map(({ name }) => name).join(', '))] : []),
-      resultFact('Class that the most stubborn wall needs', governing.mostNeed, 'class', 'mostNeed', factors),
+      ...(heldDown ? [rowsFact('Limited by', governing.governors.map(({ name }) => name).join(', '))] : []),
+      resultFact('Class that the heaviest residue needs', governing.mostNeed, 'class', 'mostNeed', factors),
       resultFact('Time, whole zone', totals.scrubHours, 'laborHours', 'washPart', factors),
     ],
     source: 'tn20',

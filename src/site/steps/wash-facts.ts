@@ -142,8 +142,8 @@ export function dwellFacts(wash: SiteWash, factors: FactorsInForce): StepFact[] 
   const misted = mistings(factors);
   const cleaned = cleanedOf(wash);
   return [
-    factorFact('Least dwell', 'dwell.least', factors),
-    factorFact('Most dwell', 'dwell.most', factors),
+    factorFact('Minimum dwell', 'dwell.least', factors),
+    factorFact('Maximum dwell', 'dwell.most', factors),
     ...(Number.isFinite(dries)
       ? [resultFact('Dry in this weather after', dries, 'minutes', 'timeToDry', factors)]
       : []),
@@ -171,7 +171,7 @@ export function dwellFacts(wash: SiteWash, factors: FactorsInForce): StepFact[] 
       (walls) => patchTimes(walls.cycle, factors).rinseAt,
     ),
     ...ofCleaned(
-      'Last point rinsed by, on the clock',
+      'Last spot rinsed by, on the clock',
       cleaned,
       'minutes',
       'patch',

@@ -8,7 +8,7 @@ import { factorFact } from '../step-facts';
  * @returns the facts
  */
 export function warmthFacts(factors: FactorsInForce): StepFact[] {
-  return [...airAndFace(factors), factorFact('Coldest to wash in', 'limit.air', factors)];
+  return [...airAndFace(factors), factorFact('Minimum temperature to wash at', 'limit.air', factors)];
 }
 
 /**

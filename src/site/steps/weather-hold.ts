@@ -14,7 +14,7 @@ export function coldHold(zone: ZoneEstimate, factors: FactorsInForce): string | 
   const cold = tooCold(zone, factors);
   return cold.length === 0
     ? undefined
-    : `Too cold: ${weatherHazardWords(cold, factors)}. Wait until it is above ${factorAmount('limit.air', factors)} and stays so until the wall is dry, then put the new weather into the factors.`;
+    : `Too cold: ${weatherHazardWords(cold, factors)}. Wait until it is above ${factorAmount('limit.air', factors)} and stays so until the wall is dry, then enter the new weather in the factors.`;
 }
 
 /**
@@ -29,6 +29,6 @@ export function applyHold(zone: ZoneEstimate, factors: FactorsInForce): string |
     coldHold(zone, factors) ??
     (hot.length === 0
       ? undefined
-      : `Too hot: ${weatherHazardWords(hot, factors)}. Wait until it is below ${factorAmount('limit.surface', factors)}, then put the new weather into the factors.`)
+      : `Too hot: ${weatherHazardWords(hot, factors)}. Wait until it is below ${factorAmount('limit.surface', factors)}, then enter the new weather in the factors.`)
   );
 }

@@ -18,7 +18,7 @@ export const commonPractice: SourceChecks = {
   section: '',
   checks: [
     {
-      what: 'least dwell',
+      what: 'minimum dwell',
       value: 3,
       unit: 'min',
       ...practice,
@@ -26,7 +26,7 @@ export const commonPractice: SourceChecks = {
       ours: () => factor('dwell.least'),
     },
     {
-      what: 'most dwell',
+      what: 'maximum dwell',
       value: 5,
       unit: 'min',
       ...practice,

@@ -38,7 +38,7 @@ function bracket(
   return {
     what,
     value: perLaborHour(laborHoursPerM2),
-    unit: 'ft2 a labor-hour',
+    unit: 'ft2 per labor-hour',
     mark: 'published',
     relation,
     within: 0.05,

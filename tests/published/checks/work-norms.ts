@@ -30,7 +30,7 @@ interface Bound {
 }
 const bound = ({ laborHoursPerM2, ...rest }: Bound): PublishedCheck => ({
   value: perLaborHour(laborHoursPerM2),
-  unit: 'ft2 a labor-hour',
+  unit: 'ft2 per labor-hour',
   mark: 'published',
   within: 0.5,
   ...rest,
@@ -311,7 +311,7 @@ export const australianPractice: SourceChecks = {
       ours: () => factor('patch.least', 'SI'),
     },
     {
-      what: 'least dwell',
+      what: 'minimum dwell',
       reading: true,
       value: 3,
       unit: 'min',
@@ -322,7 +322,7 @@ export const australianPractice: SourceChecks = {
       ours: () => factor('dwell.least'),
     },
     {
-      what: 'most dwell, scrubbing within it',
+      what: 'maximum dwell, scrubbing within it',
       reading: true,
       value: 6,
       unit: 'min',

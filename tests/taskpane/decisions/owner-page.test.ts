@@ -92,7 +92,7 @@ it('has no column of money where labor has no price', () => {
     'Alternate',
     'What it changes',
     'Labor-hours added',
-    'To know',
+    'Notes',
   ]);
   expect(widths).toHaveLength(4);
 });

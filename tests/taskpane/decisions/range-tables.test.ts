@@ -22,7 +22,7 @@ describe('tables of ranges', () => {
 
   it('start with a quarter either way of the values in force, in the units of the user', () => {
     const [, ...us] = starterRanges(readFactors([['price.labor', 60]]));
-    // The starting values of the table of factors, by hand: 18, 300 and 108 ft2 a labor-hour, 10 ft2/min, 0.6 gal/ft2.
+    // The starting values of the table of factors, by hand: 18, 300 and 108 ft2 per labor-hour, 10 ft2/min, 0.6 gal/ft2.
     expect(us.map((row) => row.slice(0, 5))).toEqual([
       ['scrub.full', 13.5, 18, 22.5, 'ft²/labor-h'],
       ['rate.scrape.moderate', 225, 300, 375, 'ft²/labor-h'],

@@ -13,7 +13,7 @@ function limits(rows: unknown[][], factors: unknown[][] = []) {
   return dwellLimits(zone, job.factors);
 }
 
-it('tells when the plan starts to rinse, and when the last point has had its most dwell', () => {
+it('tells when the plan starts to rinse, and when the last point has had its maximum dwell', () => {
   // A patch of 5 / (0.11859 + 0.14167) = 19.212 ft2 is covered at 10 ft2/min and scrubbed at 0.14167 min/ft2.
   const alike = limits([row('A', 'Red clay brick'), row('B', 'Red clay brick')]);
   const { least, most, rinseAt, rinseAtMost, lastBy } = alike;

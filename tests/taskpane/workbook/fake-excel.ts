@@ -461,7 +461,7 @@ function isFormula(cell: Cell): boolean {
 
 function areaOf(address: string): Area {
   const area = parseAddress(address);
-  if (!area) throw new Error(`${address} is no address.`);
+  if (!area) throw new Error(`${address} is not an address.`);
   return area;
 }
 

@@ -42,7 +42,7 @@ export function addedTwice(book: BidBook): AuditFinding[] {
             total,
             'added twice',
             `Takes ${someOf(own)} twice.`,
-            'Take each line once: out of the range, or out of the other total.',
+            'Count each line once: leave it out of the range, or out of the other total.',
           ),
         ];
   });

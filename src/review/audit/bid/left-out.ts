@@ -40,7 +40,7 @@ function linesLeftOut({
       const total = beside && taker.get(beside);
       // A total of the column says nothing of a cell beside it.
       if (!beside || !total || !isLike(beside, step) || !inLine(total, beside, direction)) continue;
-      const what = `No total takes it: ${cellNamed(total)} takes ${cellNamed(beside)} and leaves it out.`;
+      const what = `No total includes it: ${cellNamed(total)} takes ${cellNamed(beside)} and leaves it out.`;
       return [
         {
           step,
@@ -107,7 +107,7 @@ function nothingLinked(book: BidBook, out: readonly Step[]): AuditFinding[] {
     findingAt(
       first,
       'left out',
-      `No total takes this price together with other lines, though there are other totals, such as ${someOf(other.map(cellNamed))}.${endsAt(book, first)}`,
+      `No total includes this price together with other lines, though there are other totals, such as ${someOf(other.map(cellNamed))}.${endsAt(book, first)}`,
       'Find the bid line that should take this price: it may have been typed over, or never linked.',
     ),
   ];
@@ -116,7 +116,7 @@ function nothingLinked(book: BidBook, out: readonly Step[]): AuditFinding[] {
 /** Where the way of a price ends, if it goes anywhere. */
 function endsAt({ ways }: BidBook, price: Step): string {
   const ends = [...ways.from(price)].filter(({ readers }) => readers.length === 0).map(cellNamed);
-  return ends.length === 0 ? ' No formula reads it.' : ` Its way ends at ${someOf(ends)}.`;
+  return ends.length === 0 ? ' No formula reads it.' : ` It ends at ${someOf(ends)}.`;
 }
 
 /** A total on the way of a price that takes more than what Washdown gives. */

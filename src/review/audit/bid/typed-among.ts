@@ -56,7 +56,7 @@ export function typedTotals({ ways, priceWay }: BidBook): AuditFinding[] {
       sheet: place.sheet,
       address: cellAddress(place.row, place.column),
       what: `Holds ${said(ways.book.value(place.sheet, place.row, place.column))} below or beside ${cellNamed(step)}, which carries a price and is read by nothing.`,
-      todo: 'Put the total back as a formula, or have the reason noted beside it.',
+      todo: 'Put the total back as a formula, or note the reason beside it.',
     });
   }
   return [...found.values()];
@@ -125,7 +125,7 @@ function typed(ways: Ways, place: SheetPlace, formula: string): AuditFinding {
     sheet: place.sheet,
     address: cellAddress(place.row, place.column),
     what: `Holds ${said(ways.book.value(place.sheet, place.row, place.column))} where a formula belongs.`,
-    todo: 'Put the formula back, or have the reason noted beside it.',
+    todo: 'Put the formula back, or note the reason beside it.',
     formula: readable(formula),
   };
 }
@@ -136,6 +136,6 @@ function typedLink(ways: Ways, place: SheetPlace, cut: Step): AuditFinding {
     sheet: place.sheet,
     address: cellAddress(place.row, place.column),
     what: `Holds ${said(ways.book.value(place.sheet, place.row, place.column))} among links to other totals, while ${cellNamed(cut)}, with a price in it, is read by nothing.`,
-    todo: 'Link the total, or have the reason noted beside the cell.',
+    todo: 'Link the total, or note the reason beside the cell.',
   };
 }

@@ -59,7 +59,7 @@ export function zonesMissing(book: BidBook, zonesOf: ZonesOf): AuditFinding[] {
         total,
         'left out',
         `${missing.length === 1 ? 'Zone' : 'Zones'} ${missing.join(', ')} ${missing.length === 1 ? 'has' : 'have'} no line here: the lines come to ${shownAt(book.ways, total)}, ${asked.name} of the whole job is ${said(whole)}.`,
-        `Add a line for ${missing.join(', ')}, and see that this total takes it.`,
+        `Add a line for ${missing.join(', ')}, and see that this total includes it.`,
       ),
     );
 }
