@@ -109,7 +109,6 @@ export interface Caution {
 }
 
 const practice = { source: 'practice', kind: 'common practice' } as const;
-const memory = { source: 'memory', kind: 'from memory' } as const;
 const ours = { source: 'estimate', kind: 'assumption' } as const;
 const advice = { source: 'tn20', kind: 'published' } as const;
 const published = <Id extends SiteSourceId>(source: Id) => ({ source, kind: 'published' }) as const;
@@ -540,10 +539,10 @@ export const cautions: readonly Caution[] = [
   {
     id: 'metal',
     topic: 'beside',
-    text: 'Cover metal: acid dissolves zinc, dulls finishes and stains the wall below.',
+    text: 'Cover metal: strong cleaner harms bare metal and spots painted metal.',
     when: 'cleaner beside group',
     groups: ['metal'],
-    ...memory,
+    ...published('bare-metal'),
   },
   {
     id: 'unmasked',
@@ -607,9 +606,9 @@ export const cautions: readonly Caution[] = [
   {
     id: 'neutralizing',
     topic: 'runoff',
-    text: 'Alkali foams in acid and gives off carbon dioxide: add it little by little in the open, and measure the pH before and after.',
+    text: 'Alkali foams in acid: add it slowly, in the open, and measure the pH before and after.',
     when: 'alkali',
-    ...memory,
+    ...published('acid-neutralizing'),
   },
   {
     id: 'freezing',

@@ -151,7 +151,7 @@ export const constants = {
     kind: 'ratio',
     meaning: 'ranges of the middle half beyond which an entry is called an outlier',
     source: 'box-plot',
-    sourceKind: 'from memory',
+    sourceKind: 'published',
   },
 } as const satisfies Record<string, Constant>;
 

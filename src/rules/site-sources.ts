@@ -26,6 +26,22 @@ const ofTheSite = {
     used: 'acid cleaner for brick can etch block beside and below it: protect the block',
     kind: 'published',
   },
+  'bare-metal': {
+    document: 'Mason Contractors Association of America, Tackling cleaning challenges',
+    edition: 'July 2, 2014',
+    section: 'caution',
+    address: 'masoncontractors.org/2014/07/02/tackling-cleaning-challenges',
+    used: 'strong masonry cleaner etches window glass, harms bare metal and spots painted metal: mask them',
+    kind: 'published',
+  },
+  'acid-neutralizing': {
+    document: 'University of Washington, Acid and base neutralization',
+    edition: 'as stored',
+    section: 'dilute or weak acids',
+    address: 'ehs.washington.edu/epohazreduce/acid.shtm',
+    used: 'bicarbonate is added to acid slowly, to minimize foaming; the pH is checked',
+    kind: 'published',
+  },
   'cfr-403.5': {
     document: '40 CFR 403.5(b), National pretreatment standards',
     edition: 'as quoted by a city from EPA',

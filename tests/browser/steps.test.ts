@@ -265,7 +265,7 @@ describe('the dwell clock', () => {
     await expect.poll(() => clock(page).innerText()).toContain('Waits for "Age of the wall".');
   });
 
-  it('warns at least and maximum dwell, in words, and keeps the patch', async () => {
+  it('warns at minimum and maximum dwell, in words, and keeps the patch', async () => {
     const { page } = await steps();
     await pass(page, 'Age of the wall');
     await timeIs(page, '08:00:00');
@@ -273,7 +273,7 @@ describe('the dwell clock', () => {
     await expect.poll(() => alert(page)).toBe('Let it dwell until 3 min, and keep it wet.');
     await timeIs(page, '08:02:59');
     await expect.poll(() => page.getByRole('timer').innerText()).toBe('2:59');
-    await expect.poll(() => clock(page).innerText()).toContain('Let it work');
+    await expect.poll(() => clock(page).innerText()).toContain('Dwelling');
     await timeIs(page, '08:03:00');
     // Patches of 5 / (0.11859 + 0.14167) and, heavy residue of Type S, 5 / (0.11859 + 0.41312) ft2.
     await expect

@@ -25,10 +25,30 @@ describe('the source of a caution', () => {
     resolves(source);
   });
 
-  it('is no memory where it speaks of a law, a permit or a standard', () => {
-    const laws = /CFR|OSHA|permit|corrosive waste|storm drain|sewer|silica|scaffold|energized/i;
-    for (const { id, text, kind } of cautions)
-      if (laws.test(text)) expect([id, kind]).not.toEqual([id, 'from memory']);
+  it('is never a memory: the crew can look each of them up, or is told that it is practice or our own', () => {
+    for (const { id, kind, source } of cautions)
+      expect([id, kind, source]).not.toEqual([id, 'from memory', source]);
+  });
+});
+
+describe('the table of sources', () => {
+  const rows = Object.entries(siteSources) as [SiteSourceId, Source][];
+  const published = rows.filter(([, { kind }]) => kind === 'published').map(([id]) => id);
+
+  it.each(published)('%s can be followed by title, edition, section and address', (id) => {
+    resolves(id);
+  });
+
+  it('says of what was not read that it is not at hand', () => {
+    const memories = rows.filter(([id, { kind }]) => kind === 'from memory' && id !== 'memory');
+    for (const [id, { document, edition, address }] of memories) {
+      expect([id, document !== '', /not at hand$/.test(edition), address]).toEqual([
+        id,
+        true,
+        true,
+        undefined,
+      ]);
+    }
   });
 });
 

@@ -17,7 +17,7 @@ export const clear: StepBuilder = ({ zone, factors }) => {
         ? ['Dispose of collected water as the local authority and the safety data sheet direct.']
         : []),
       ...(totals.glassHours > 0 ? ['Give the glass its final clean.'] : []),
-      ...(alkali ? ['Add alkali little by little, in the open, and measure the pH before and after.'] : []),
+      ...(alkali ? ['Add alkali slowly, in the open, and measure the pH before and after.'] : []),
     ],
     facts: [
       resultFact('Time to unmask', totals.unmaskHours, 'laborHours', 'maskOff', factors),

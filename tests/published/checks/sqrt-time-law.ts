@@ -26,7 +26,8 @@ function uptake(minutes: number): number {
 
 /** Uptake grows with the square root of time. */
 export const sqrtTimeLaw: SourceChecks = {
-  document: 'Hall and Hoff, Water Transport in Brick, Stone and Concrete; ASTM C1585',
+  document:
+    'Hall, Water sorptivity of mortars and concretes: a review, Magazine of Concrete Research 41 (147)',
   edition: 'law as quoted in secondary sources',
   section: 'sorptivity: i = S sqrt(t)',
   checks: [4, 9, 25].map((minutes) => ({
