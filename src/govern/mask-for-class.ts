@@ -21,7 +21,7 @@ export function maskForClass(
 ): MaskForClass {
   const wetted = below.filter(({ material }) => material.ceiling < wanted);
   if (wetted.length > 0) {
-    return { feasible: false, reason: `the rinse runs over what may not meet it: ${named(wetted)}` };
+    return { feasible: false, reason: `the rinse runs over what it must not touch: ${named(wetted)}` };
   }
   const after = rows.map((row): WallRow => {
     if (row.mask === 'only') return row;

@@ -567,7 +567,7 @@ export const cautions: readonly Caution[] = [
     ...practice,
   },
   {
-    id: 'planting',
+    id: 'landscaping',
     topic: 'beside',
     text: 'Find out where the wind takes spray and mist. Keep people out of it, move cars or cover them, wet and cover landscaping, and rinse all of it afterward. Clear film over plants in the sun kills them.',
     when: 'cleaner',

@@ -109,7 +109,7 @@ export const sources = {
     edition: 'as read in 2026',
     section: 'masonry cleaning',
     address: 'constructionmentor.net/masonry-cleaning',
-    used: 'air above 40 degF until dry; cleaner put on with a brush or at 50 psi or less',
+    used: 'air above 40 degF until dry; cleaner applied with a brush or at 50 psi or less',
     kind: 'published',
   },
   practice: {

@@ -33,7 +33,7 @@ export function ChangesList({
       <Differences of={whole} factors={factors} />
       <p>
         Each change has what it does on average over every order in which the changes can be made, so that
-        together they are the whole difference.
+        together they make the total change.
         {!exact &&
           ' There are too many orders to try them all: the numbers are means over 100 of them, give or take the standard error.'}
       </p>

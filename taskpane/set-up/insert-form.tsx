@@ -175,7 +175,7 @@ async function readPlace(text: string, port: SetUpProps['port']): Promise<Place>
   const area = parseAddress(text.slice(end + 1).trim());
   if (sheet === undefined || !area) {
     throw new Error(
-      `"${text}" is no cell of this workbook. Accepted: a sheet and a cell, such as Estimate!B4.`,
+      `"${text}" is not a cell of this workbook. Accepted: a sheet and a cell, such as Estimate!B4.`,
     );
   }
   return { sheet, address: cellAddress(area.top, area.left) };

@@ -288,11 +288,11 @@ describe('the ladder of one zone', () => {
     expect(rung('Limestone', '')).toEqual([
       'none',
       'W4',
-      'the rinse runs over what may not meet it: C1 (Limestone)',
-      'the rinse runs over what may not meet it: C1 (Limestone)',
+      'the rinse runs over what it must not touch: C1 (Limestone)',
+      'the rinse runs over what it must not touch: C1 (Limestone)',
     ]);
     expect(rung('Cast stone', '')[2]).toBe('W2, W4');
-    expect(rung('Cast stone', '')[3]).toBe('the rinse runs over what may not meet it: C1 (Cast stone)');
+    expect(rung('Cast stone', '')[3]).toBe('the rinse runs over what it must not touch: C1 (Cast stone)');
     expect(rung('Limestone', 'yes')).toEqual(['none', 'W4', 'W2, W4', 'W2, W3, W4']);
   });
 

@@ -17,7 +17,7 @@ it('every wall that stands in the way of a class is named, not the first alone',
   expect(whyNot(walls('never', ''))[2]).toContain('cannot be masked: A-2 (Limestone), A-3 (Stucco)');
   // Marble takes clear water alone; limestone below takes class 1.
   const wetted = whyNot(walls('', 'Upper'));
-  expect(wetted[1]).toContain('the rinse runs over what may not meet it: B-1 (Marble)');
+  expect(wetted[1]).toContain('the rinse runs over what it must not touch: B-1 (Marble)');
   expect(wetted[1]).not.toContain('B-2');
   expect(wetted[2]).toContain(': B-1 (Marble), B-2 (Limestone)');
 });

@@ -82,7 +82,7 @@ export const libraryUs: Job = {
     ['setup.perDay', 1, 'h; water is brought from the street'],
     ['setup.zone', 6, 'labor-h: hoses, standpipe, containment of a zone'],
     ['mobilize.hours', 12, 'labor-h, there and back'],
-    ['protect.hours', 18, 'labor-h: planting, paving, entrance'],
+    ['protect.hours', 18, 'labor-h: landscaping, paving, entrance'],
     ['rate.maskOn', 100, 'ft²/h a person; many small openings'],
     ['hire.least', 5, 'd; hired by the week'],
     ['weather.days', 2, 'd, from the records of the site'],

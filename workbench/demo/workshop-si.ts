@@ -33,7 +33,7 @@ export const workshopSi: Job = {
     ['nozzle.number', 12, 'a smaller nozzle, over the yard drains'],
     ['setup.zone', 3, 'labor-h: hoses and containment of a zone'],
     ['mobilize.hours', 4, 'labor-h, there and back'],
-    ['protect.hours', 6, 'labor-h: drains and planting'],
+    ['protect.hours', 6, 'labor-h: drains and landscaping'],
     ['price.labor', 46, 'demo price: a person for an hour'],
     ['price.cleaner.1', 4.2, 'demo price: per L of concentrate'],
     ['price.cleaner.2', 6.5, 'demo price: per L of concentrate'],
@@ -74,7 +74,7 @@ export const workshopSi: Job = {
   ],
   traced: 'Boiler house',
   before: [
-    { item: '10', description: 'Protection of paving and planting', quantity: 140, unit: 'm²', rate: 3.8 },
+    { item: '10', description: 'Protection of paving and landscaping', quantity: 140, unit: 'm²', rate: 3.8 },
   ],
   after: [{ item: '30', description: 'Window cleaning, inside', quantity: 92, unit: 'm²', rate: 4.2 }],
 };
