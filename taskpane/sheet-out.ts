@@ -7,7 +7,7 @@ import type { Block, WorkbookPort } from './workbook/port';
  * @param name name of the sheet, counted up where it is taken
  * @param rows values, the first row in bold
  * @param widths of the columns in characters; without them a column fits its content
- * @param paper what it prints on upright, one page wide; without it the host decides
+ * @param print how it prints; without it the host decides
  * @returns the name of the sheet
  */
 export async function putOnNewSheet(
@@ -15,11 +15,11 @@ export async function putOnNewSheet(
   name: string,
   rows: Block['rows'],
   widths?: readonly number[],
-  paper?: Block['paper'],
+  print?: Block['print'],
 ): Promise<string> {
   const sheet = freeName(name, await port.sheets(), ' ');
   await port.write([
-    { sheet, address: 'A1', rows, heading: true, ...(widths ? { widths } : {}), ...(paper ? { paper } : {}) },
+    { sheet, address: 'A1', rows, heading: true, ...(widths ? { widths } : {}), ...(print ? { print } : {}) },
   ]);
   // It is written, whether it can be shown or not.
   await port.goTo({ sheet, address: 'A1' }).catch(() => undefined);

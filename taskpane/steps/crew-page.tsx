@@ -45,8 +45,12 @@ export function CrewPage({ data, factors, port, chosen, choose, back, say }: Cre
   const { system } = factors;
   const items = punchList(progress);
   const putOnSheet = () => {
-    const paper = system === 'US' ? 'letter' : 'a4';
-    putOnNewSheet(port, SHEET, crewRows(data), WIDTHS, paper).then(
+    const print = {
+      held: 'upright',
+      paper: system === 'US' ? 'letter' : 'a4',
+      repeatsFirstRow: true,
+    } as const;
+    putOnNewSheet(port, SHEET, crewRows(data), WIDTHS, print).then(
       (sheet) => {
         say(`The crew's page is on the sheet ${sheet}.`);
       },
