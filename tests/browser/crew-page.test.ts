@@ -115,6 +115,9 @@ describe("the crew's page", () => {
     }
     const pdf = await page.pdf({ format, preferCSSPageSize: false });
     mkdirSync(SCREENS, { recursive: true });
+    const sheet = { x: 0, y: 0, ...room };
+    if (format === 'Letter')
+      await page.screenshot({ path: join(SCREENS, 'crew-page-paper.png'), clip: sheet });
     if (process.env['PICTURES'] === undefined) writeFileSync(join(SCREENS, `crew-page-${format}.pdf`), pdf);
     const pages = pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length ?? 0;
     expect(pages).toBeGreaterThan(2);
@@ -149,7 +152,7 @@ describe('inspection', () => {
   const tick = (page: Page, title: string) => page.getByRole('button', { name: title });
 
   it('keeps what was agreed on the sample, a punch list and a second clean, and shows them on the page', async () => {
-    const { page, errors } = await openPanel(tests, 'Steps', siteBook(), { width: 320 });
+    const { page, errors } = await openPanel(tests, 'Steps', siteBook(), { width: 320, height: 2600 });
     await tick(page, '2. Sample area').click();
     await page.getByRole('button', { name: 'Record the acceptance' }).click();
     await page.getByText('Fill in “Accepted by” first.').waitFor();
@@ -187,7 +190,7 @@ describe('inspection', () => {
     await look.getByText('S-1: 2.5 labor-hours. haze.').waitFor();
     expect(await violations(page)).toEqual([]);
     expect(await overflow(page)).toBe(0);
-    await picture(page, 'crew-inspection');
+    await look.screenshot({ path: join(SCREENS, 'crew-inspection.png') });
 
     await look.getByRole('button', { name: 'Copy the rows to a new sheet' }).click();
     await page.getByText('The rows are on the sheet Washdown second cleans.').waitFor();

@@ -1,8 +1,9 @@
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { HOSTILE } from './bid';
 import { NOTES_SHEET as NOTES } from '../../taskpane/kept-text';
-import { overflow, PaneTests, picture, violations } from './pane';
+import { overflow, PaneTests, picture, SCREENS, violations } from './pane';
 import { cellsOf, keepSteps, keptSteps, openPanel, showPanel, SITE_ROWS, siteBook, typeWall } from './site';
 
 let tests: PaneTests;
@@ -280,6 +281,7 @@ describe('the dwell clock', () => {
       .poll(() => alert(page))
       .toContain('Minimum dwell reached. Start to rinse at 4.64 to 4.83 min');
     await picture(page, 'site-steps-dwell-within');
+    await clock(page).screenshot({ path: join(SCREENS, 'crew-dwell.png') });
     await timeIs(page, '08:05:01');
     await expect
       .poll(() => alert(page))
