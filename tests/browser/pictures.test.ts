@@ -79,6 +79,9 @@ it('a zone with a tower and a slot is drawn without a hole, its names whole or s
   expect(await page.locator('.elevation .key').innerText()).toContain('Long wall of the reading room');
   await page.getByText('The picture as a table').click();
   expect(await overflow(page)).toBe(0);
+  // Nothing of the table is cut: it needs no scrolling sideways.
+  const table = page.getByRole('region', { name: 'The picture as a table' });
+  expect(await table.evaluate(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth)).toBe(0);
   await picture(page, 'site-elevation-tower');
 });
 
