@@ -8,7 +8,7 @@ import { layoutElevation, type DrawnWall } from './elevation-layout';
 import { wallLabel } from './wall-label';
 import { wallState, type WallState } from './wall-state';
 
-const ON_SCREEN = { width: 272, mostHeight: 220, leastWallHeight: 6, mostWidth: 1600 };
+const ON_SCREEN = { width: 272, mostHeight: 220, leastWallHeight: 4, mostWidth: 1600 };
 // The width of a page that fits letter and A4 paper, margins and level numbers off.
 const ON_PAPER = { width: 600, mostHeight: 300, leastWallHeight: 14, mostWidth: 600 };
 const MARGIN = 20;
