@@ -2,7 +2,8 @@ import type { System } from '../../src/quantity/systems';
 import type { Reference, WallSource } from '../wall-source';
 import type { Block } from '../workbook/port';
 import { headingRows, type HeadingMatch } from './guess-headings';
-import { factorRows, type Plan } from './new-estimate';
+import { FORM_SAYS, formBlock } from './factor-form';
+import type { Plan } from './new-estimate';
 import type { FreeNames } from './free-names';
 
 /** What the user chose for walls that are in the workbook already. */
@@ -29,8 +30,8 @@ export function useTable(choice: TableChoice, names: FreeNames): Plan {
   if (factors === undefined) {
     const table = names.table('Factors');
     const sheet = names.sheet('Factors');
-    blocks.push({ sheet, address: 'A1', rows: factorRows(choice.system), table });
-    says.push(`Sheet ${sheet}: the table ${table} with the units, for values of your own.`);
+    blocks.push(formBlock(choice.system, { sheet, table }));
+    says.push(`Sheet ${sheet}: the table ${table}: ${FORM_SAYS}.`);
     factors = { table };
   }
   const rows = headingRows(choice.headings, choice.match);

@@ -35,6 +35,8 @@ export function useWriting(
   readonly overwrite: (order: Order) => void;
   readonly refuse: (message: string) => void;
   readonly drop: () => void;
+  /** Takes back what was said of the last writing, once something else is wanted. */
+  readonly clear: () => void;
 } {
   const [writing, setWriting] = useState<Writing>({ is: 'none' });
   const refuse = (message: string) => {
@@ -67,6 +69,9 @@ export function useWriting(
       write(order).catch(fail);
     },
     refuse,
+    clear: () => {
+      setWriting({ is: 'none' });
+    },
     drop: () => {
       setWriting({ is: 'none' });
       say('Nothing was written.');
