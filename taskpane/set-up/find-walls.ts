@@ -32,7 +32,7 @@ export function findWalls(rows: readonly (readonly CellContent[])[], heading = h
   const isWall = (row: readonly CellContent[]): boolean =>
     at !== undefined && findMaterial(materials, String(row[at] ?? '')) !== undefined && !isSum(row);
   const isEmpty = (row: readonly CellContent[]): boolean =>
-    [...match.values()].every((place) => (row[place] ?? '') === '');
+    match.size > 0 && [...match.values()].every((place) => (row[place] ?? '') === '');
   const end = below.findIndex(
     (row, index) => (isSum(row) || isEmpty(row)) && !below.slice(index + 1).some(isWall),
   );

@@ -160,7 +160,7 @@ export function addedRows(
   lines: readonly FactorLine[],
   changes: readonly Change[],
 ): CellContent[][] {
-  const headings = (rows[0] ?? []).map((content) => String(content));
+  const headings = (rows[0] ?? []).map((content) => (typeof content === 'object' ? '' : String(content)));
   const isForm = formHeadings.every(
     (heading, place) => comparable(headings[place] ?? '') === comparable(heading),
   );
@@ -176,7 +176,7 @@ export function addedRows(
 }
 
 /** As a cell holds it that the user types into. */
-function typedContent(typed: string): FactorContent {
+function typedContent(typed: string): CellContent {
   const text = typed.trim().replace(/^'/, '');
   if (text === '') return START;
   if (THOUSANDS.test(text)) return Number(text.replace(/,/g, ''));
@@ -188,7 +188,7 @@ function writtenContent(typed: string, isPercent: boolean, inPercentCell: boolea
   const content = typedContent(typed);
   const [, number] = PERCENT.exec(String(content)) ?? [];
   const percent = number === undefined ? content : Number(number);
-  if (!isPercent || typeof percent !== 'number') return content as CellContent;
+  if (!isPercent || typeof percent !== 'number') return content;
   const isPlain = !inPercentCell && (percent === 0 || percent >= 1);
   return isPlain ? percent : `${String(percent)}%`;
 }
@@ -196,7 +196,7 @@ function writtenContent(typed: string, isPercent: boolean, inPercentCell: boolea
 /** As a field shows it. */
 function shownContent(content: FactorContent | undefined): string {
   if (typeof content === 'object') return `${String(percentShown(content.basicValue))}%`;
-  return isStart(readCell(content)) ? '' : String(content).trim();
+  return content === undefined || isStart(readCell(content)) ? '' : String(content).trim();
 }
 
 function isOf(content: FactorContent | undefined, id: string): boolean {
