@@ -1,8 +1,6 @@
 import { comparable } from '../../src/quantity/cell';
-import { findMaterial } from '../../src/rules/material-names';
-import { materials } from '../../src/rules/materials';
 import { areaAddress } from '../../src/review/audit/address';
-import { columnIds, columns } from '../../src/walls/columns';
+import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
 import { isTotal } from '../../src/walls/total-rows';
 import { areaOf } from '../workbook/block-area';
 import type { CellContent, Place } from '../workbook/port';
@@ -28,9 +26,10 @@ const NEEDED = 3;
 export function findWalls(rows: readonly (readonly CellContent[])[], heading = headingRow(rows)): WallRows {
   const below = rows.slice(heading + 1);
   const match = guessHeadings((rows[heading] ?? []).map(String), below);
-  const at = match.get('material');
+  const at = (id: ColumnId, row: readonly CellContent[]): CellContent => row[match.get(id) ?? -1] ?? '';
+  // Its material may have a name that nobody knows yet.
   const isWall = (row: readonly CellContent[]): boolean =>
-    at !== undefined && findMaterial(materials, String(row[at] ?? '')) !== undefined && !isSum(row);
+    at('area', row) !== '' && (at('material', row) !== '' || at('wall', row) !== '') && !isSum(row);
   const isEmpty = (row: readonly CellContent[]): boolean =>
     match.size > 0 && [...match.values()].every((place) => (row[place] ?? '') === '');
   const end = below.findIndex(
