@@ -303,6 +303,7 @@ function unlabelled(cells: readonly unknown[], places: ColumnPlaces): Refusal | 
   for (const [id, place] of places) {
     const cell = readCell(cells[place]);
     if (isBlankOrZero(cell)) continue;
+    if (cell.type === 'text' && isTotal(cell.value)) return counted(cell.value);
     const seen = `a blank label beside ${describe(cell)} in column ${columns[id].name}`;
     return new Refusal('wall', seen, 'a label for each row that is not blank');
   }

@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useId, useMemo, useState } from 'preact/hooks';
+import type { Problem } from '../../src/quantity/problem';
 import type { System } from '../../src/quantity/systems';
 import { UNITS } from '../../src/rules/read-factors';
 import type { ColumnId } from '../../src/walls/columns';
@@ -304,7 +305,7 @@ function Reading({
     return (
       <>
         <p class="notice done">
-          {test.walls} walls in {test.zones} zones can be read.
+          {counted(test.walls, 'wall')} in {counted(test.zones, 'zone')} can be read.
         </p>
         {warnings}
       </>
@@ -319,7 +320,7 @@ function Reading({
             const at = placeOfProblem(problem, place, match);
             return (
               <li key={problem.message}>
-                {problem.message}{' '}
+                {inSheet(problem, place)}{' '}
                 {at && (
                   <GoThere port={port} place={at} say={say}>
                     Go to {at.address}
@@ -370,6 +371,17 @@ function correctionsOf(
       .filter((id) => before.has(id) || guess.get(id) !== next.get(id))
       .map((id) => [id, headings[next.get(id) ?? -1] ?? '']),
   );
+}
+
+/** The rows of the sheet are what the user sees. */
+function inSheet({ message, row }: Problem, place: Place): string {
+  const { top } = areaOf(place.address);
+  if (row === undefined || top === 1) return message;
+  return message.replace(/^Row \d+/, `Row ${String(top + row - 1)} of the sheet`);
+}
+
+function counted(number: number, what: string): string {
+  return `${String(number)} ${what}${number === 1 ? '' : 's'}`;
 }
 
 function placeText({ sheet, address }: Place): string {

@@ -29,6 +29,17 @@ describe('a row that sums others', () => {
     );
   });
 
+  it('is refused too where its label stands in another column', () => {
+    const rows = [
+      ['Wall', 'Zone', 'Material', 'Area'],
+      ['A', 'North', 'CMU', 10],
+      ['', 'Total', '', 10],
+    ];
+    expect(refusal(() => readWalls(rows, readFactors(null))).message).toContain(
+      'Row 3, column Wall: "Total", which would count its walls twice',
+    );
+  });
+
   it.each(['Totalizer room', 'Totem wall', 'Subbasement', 'Hotel lobby'])('%s is a wall', (label) => {
     expect(read(label)).toHaveLength(2);
   });

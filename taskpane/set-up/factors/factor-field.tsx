@@ -3,6 +3,8 @@ import { cleanerClasses } from '../../../src/rules/cleaner-classes';
 import { classLine, type FactorLine } from '../../../src/rules/factor-lines';
 import type { Edit, Standing } from './factor-edits';
 
+const DIGITS = 6;
+
 /**
  * One factor of the form: its value, its note, and what it takes.
  * @param props the factor
@@ -103,7 +105,13 @@ function choicesOf({ id, choices }: FactorLine): readonly (readonly [string, str
 
 function takes({ choices, start, unit, least, most }: FactorLine): string {
   const inUnit = unit === '' ? '' : ` ${unit}`;
-  const from = start === '' ? 'Not stated at the start.' : `Starting value: ${String(start)}${inUnit}.`;
+  const from = start === '' ? 'Not stated at the start.' : `Starting value: ${shown(start)}${inUnit}.`;
   if (choices.length > 0 || most === '') return from;
-  return `${from} Least ${String(least)}, most ${String(most)}${inUnit}.`;
+  return `${from} Least ${shown(least)}, most ${shown(most)}${inUnit}.`;
+}
+
+function shown(value: number | string): string {
+  return typeof value === 'string'
+    ? value
+    : value.toLocaleString(undefined, { maximumFractionDigits: DIGITS });
 }
