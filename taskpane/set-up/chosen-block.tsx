@@ -149,6 +149,12 @@ function Walls({
       <p>
         Walls: <strong>{placeText(place)}</strong>. Formulas name them {referenceText(reference)}.
       </p>
+      {tables.some(({ name, totals }) => name === choice.table && totals) && (
+        <p class="notice">
+          The table ends with a totals row, which formulas read as a wall. Turn the totals row off, or select
+          the rows above it and use the selected cells.
+        </p>
+      )}
       {choice.table === undefined && (
         <RowChoice
           {...{ rows, wallRows }}

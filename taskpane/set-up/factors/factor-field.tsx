@@ -4,6 +4,7 @@ import { classLine, type FactorLine } from '../../../src/rules/factor-lines';
 import type { Edit, Standing } from './factor-edits';
 
 const DIGITS = 6;
+const MONEY = 'money';
 
 /**
  * One factor of the form: its value, its note, and what it takes.
@@ -78,7 +79,7 @@ export function FactorField({
         </p>
       )}
       <p id={`${id}-about`} class="about">
-        {meaning}. {takes(line)}
+        {meaning.charAt(0).toUpperCase() + meaning.slice(1)}. {takes(line)}
         {bracket !== '' && ` Published for like work: ${bracket}.`}
       </p>
       {takesNote && (standing.value !== '' || standing.note !== '' || value !== '' || note !== '') && (
@@ -104,7 +105,7 @@ function choicesOf({ id, choices }: FactorLine): readonly (readonly [string, str
 }
 
 function takes({ choices, start, unit, least, most }: FactorLine): string {
-  const inUnit = unit === '' ? '' : ` ${unit}`;
+  const inUnit = ['', MONEY].includes(unit) ? '' : ` ${unit}`;
   const from = start === '' ? 'Not stated at the start.' : `Starting value: ${shown(start)}${inUnit}.`;
   if (choices.length > 0 || most === '') return from;
   return `${from} Least ${shown(least)}, most ${shown(most)}${inUnit}.`;

@@ -5,7 +5,15 @@ import { readWalls } from '../../../src/walls/read-walls';
 import { formulaFor, quoted } from '../../../taskpane/set-up/formulas';
 import { freeName } from '../../../taskpane/free-name';
 import { FreeNames } from '../../../taskpane/set-up/free-names';
-import { formulasAt, insertable, inTheWay, spillOf } from '../../../taskpane/set-up/insert-formulas';
+import {
+  formatsOf,
+  formulasAt,
+  insertable,
+  inTheWay,
+  spillOf,
+  withoutWords,
+  type Wanted,
+} from '../../../taskpane/set-up/insert-formulas';
 import { functionNamed } from '../../../taskpane/set-up/job-summary';
 import { formRows } from '../../../taskpane/set-up/factor-form';
 import { exampleWalls, newEstimate } from '../../../taskpane/set-up/new-estimate';
@@ -185,6 +193,25 @@ describe('formulas at a cell', () => {
     expect(formulasAt({ ...one, zone: '' }, at, source, job).rows).toEqual([
       [{ formula: '=WASH.TAPE(Walls[#All])' }],
     ]);
+  });
+
+  it('have the format of their quantity, and a class its words', () => {
+    const one = { is: 'function', name: 'BIDPRICE', zone: '', eachZone: false } as const;
+    const formats = (wanted: Wanted) => formatsOf(wanted, formulasAt(wanted, at, source, job));
+    expect(formats(one)).toEqual({ C4: '#,##0.00' });
+    expect(formats({ ...one, name: 'TAPE', eachZone: true })).toEqual({ D4: '#,##0.0', D5: '#,##0.0' });
+    expect(formats({ ...one, name: 'GOVERNOR' })).toEqual({});
+    expect(formats({ ...one, name: 'SCHEDULE' })).toEqual({});
+    expect(Object.keys(formats({ is: 'summary' }))).toHaveLength(8);
+    const classes = { ...one, name: 'CLASS', eachZone: true } as const;
+    expect(formats(classes)).toEqual({ D4: '0', D5: '0' });
+    const block = formulasAt(classes, at, source, job);
+    expect(block.rows[1]?.[2]).toEqual({
+      formula:
+        '=IF(D5="","",IF(D5=0,"clear water",IF(D5=1,"neutral detergent",IF(D5=2,"buffered mild acid",IF(D5=3,"buffered acid at full label strength","")))))',
+    });
+    expect(withoutWords(classes, block).rows.map((row) => row.length)).toEqual([2, 2]);
+    expect(withoutWords(one, block)).toBe(block);
   });
 
   it('are of the functions that need walls alone', () => {
