@@ -1,7 +1,7 @@
 import { START } from '../../src/rules/factor-start';
 import { classLine, factorLines, unitsLine, type FactorLine } from '../../src/rules/factor-lines';
 import type { System } from '../../src/quantity/systems';
-import { cellAddress } from '../../src/review/audit/address';
+import { cellAddress } from '../../src/spreadsheet/address';
 import type { Block, CellContent, Place } from '../workbook/port';
 
 /** The headings of a table of factors; the first three are read, the others tell what a factor is. */

@@ -1,5 +1,5 @@
 import { comparable } from '../../src/quantity/cell';
-import { areaAddress } from '../../src/review/audit/address';
+import { areaAddress } from '../../src/spreadsheet/address';
 import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
 import { isTotal } from '../../src/walls/total-rows';
 import { areaOf } from '../workbook/block-area';

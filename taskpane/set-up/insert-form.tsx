@@ -4,7 +4,7 @@ import { UNITS } from '../../src/rules/read-factors';
 import { useJob, type Job } from '../use-job';
 import { readSource, type WallSource } from '../wall-source';
 import type { Block, Place } from '../workbook/port';
-import { parseAddress, cellAddress } from '../../src/review/audit/address';
+import { parseAddress, cellAddress } from '../../src/spreadsheet/address';
 import { resultUnit } from '../../functions/result-unit';
 import {
   fillsMore,

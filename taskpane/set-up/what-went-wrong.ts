@@ -1,6 +1,6 @@
-import { errorCode } from '../../src/quantity/cell-error';
+import { errorCode } from '../../src/spreadsheet/cell-error';
 import { WashdownError } from '../../src/quantity/problem';
-import { parseAddress, areaAddress, cellAddress } from '../../src/review/audit/address';
+import { parseAddress, areaAddress, cellAddress } from '../../src/spreadsheet/address';
 import { areaUnder } from '../workbook/block-area';
 import { readSource, type WallSource } from '../wall-source';
 import type { Block, Formula, WorkbookPort } from '../workbook/port';

@@ -1,6 +1,6 @@
 import { comparable, percentShown, readCell } from '../../../src/quantity/cell';
 import { WashdownError, type Problem } from '../../../src/quantity/problem';
-import { cellAddress } from '../../../src/review/audit/address';
+import { cellAddress } from '../../../src/spreadsheet/address';
 import type { FactorLine } from '../../../src/rules/factor-lines';
 import { isStart, START } from '../../../src/rules/factor-start';
 import { factorIdOf, readFactors } from '../../../src/rules/read-factors';
