@@ -268,7 +268,7 @@ function RowChoice({
             : `Row ${String(top + last + 1)} (“${beginningOf(after)}”) and what is below it are left out.`}
         </p>
       )}
-      <p>A wall that is added later counts where its row is put in between these.</p>
+      <p>A wall that is added later counts where its row is inserted between these.</p>
     </>
   );
 }
