@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
-import { factorLines, type FactorLine } from '../../../src/rules/factor-lines';
+import { className } from '../../../src/rules/cleaner-classes';
+import { classLine, factorLines, type FactorLine } from '../../../src/rules/factor-lines';
 import type { System } from '../../../src/quantity/systems';
 import { failureText } from '../../failure-text';
 import { GoThere } from '../../go-there';
@@ -167,58 +168,60 @@ function Form({
           {...{ ofGroup, rows, edits, wrong, takesNote, change }}
         />
       ))}
-      <p class="actions">
-        <button
-          type="button"
-          class="main"
-          onClick={() => {
-            started(offer());
-          }}
-        >
-          {changes.length === 0 ? 'Write the changes' : `Write ${counted(changes.length)}`}
-        </button>
-      </p>
-      {writing.is === 'failed' && <p class="notice">{writing.message}</p>}
-      {writing.is === 'asking' && (
-        <section class="notice" aria-label="Values are changed">
-          <h4 tabIndex={-1} ref={question}>
-            {counted(writing.asked.length)} to what stands there
-          </h4>
-          <ul>
-            {writing.asked.map((each) => (
-              <li key={each.id + each.of}>{sentenceOf(each)}</li>
-            ))}
-          </ul>
-          <p class="actions">
-            <button
-              type="button"
-              onClick={() => {
-                setWriting({ is: 'none' });
-                say('Nothing was written.');
-              }}
-            >
-              Leave them
-            </button>
-            <button
-              type="button"
-              onClick={() => {
-                started(write(writing.changes));
-              }}
-            >
-              Change them
-            </button>
-          </p>
-        </section>
-      )}
-      {writing.is === 'written' && (
-        <div class="notice done" role="group" aria-label="Written">
-          <ul>
-            {writing.says.map((sentence) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
-          </ul>
-        </div>
-      )}
+      <div class="write">
+        <p class="actions">
+          <button
+            type="button"
+            class="main"
+            onClick={() => {
+              started(offer());
+            }}
+          >
+            {changes.length === 0 ? 'Write the changes' : `Write ${counted(changes.length)}`}
+          </button>
+        </p>
+        {writing.is === 'failed' && <p class="notice">{writing.message}</p>}
+        {writing.is === 'asking' && (
+          <section class="notice" aria-label="Values are changed">
+            <h4 tabIndex={-1} ref={question}>
+              {counted(writing.asked.length)} to what stands there
+            </h4>
+            <ul>
+              {writing.asked.map((each) => (
+                <li key={each.id + each.of}>{sentenceOf(each)}</li>
+              ))}
+            </ul>
+            <p class="actions">
+              <button
+                type="button"
+                onClick={() => {
+                  setWriting({ is: 'none' });
+                  say('Nothing was written.');
+                }}
+              >
+                Leave them
+              </button>
+              <button
+                type="button"
+                onClick={() => {
+                  started(write(writing.changes));
+                }}
+              >
+                Change them
+              </button>
+            </p>
+          </section>
+        )}
+        {writing.is === 'written' && (
+          <div class="notice done" role="group" aria-label="Written">
+            <ul>
+              {writing.says.map((sentence) => (
+                <li key={sentence}>{sentence}</li>
+              ))}
+            </ul>
+          </div>
+        )}
+      </div>
     </div>
   );
 }
@@ -286,8 +289,12 @@ async function withFormulas(port: WorkbookPort, changes: readonly Change[]): Pro
 
 function sentenceOf({ id, of, from, to, formula }: Asked): string {
   const what = of === 'note' ? `The note on ${id}` : id;
-  const shown = (text: string): string =>
-    text === '' ? (of === 'note' ? 'none' : 'the starting value') : text;
+  const shown = (text: string): string => {
+    if (of === 'note') return text === '' ? 'none' : text;
+    if (id === classLine.id)
+      return text === '' ? String(classLine.start) : `${text} (${className(Number(text))})`;
+    return text === '' ? 'the starting value' : text;
+  };
   const was = formula === undefined ? shown(from) : `${shown(from)} by the formula ${formula}`;
   return `${what}: ${was} → ${shown(to)}`;
 }
