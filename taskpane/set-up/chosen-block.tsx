@@ -1,9 +1,7 @@
 import { useCallback, useEffect, useId, useMemo, useState } from 'preact/hooks';
-import type { Problem } from '../../src/quantity/problem';
 import type { System } from '../../src/quantity/systems';
-import { UNITS } from '../../src/rules/read-factors';
+import { readFactors, UNITS } from '../../src/rules/read-factors';
 import type { ColumnId } from '../../src/walls/columns';
-import { GoThere } from '../go-there';
 import { messageOf } from '../message-of';
 import { useReading } from '../use-reading';
 import {
@@ -15,18 +13,18 @@ import {
 } from '../wall-source';
 import { areaOf } from '../workbook/block-area';
 import type { CellContent, Place, TableInfo } from '../workbook/port';
-import { beginningOf, findWalls, wallsIn, type WallRows } from './find-walls';
+import { findWalls, wallsIn, type WallRows } from './find-walls';
 import { FreeNames } from './free-names';
 import { guessHeadings, systemOfHeadings, type HeadingMatch } from './guess-headings';
 import { HeadingSelects } from './heading-selects';
-import { matchWarnings, missingColumns } from './match-warnings';
-import { placeOfProblem, readTest } from './read-test';
+import { MaterialNamesForm } from './material-names-form';
+import { ReadNotice } from './read-notice';
+import { RowChoice } from './row-choice';
 import type { SetUpProps } from './set-up-props';
 import { UnitsChoice } from './units-choice';
+import { nameRows, unknownMaterials, type OwnNames } from './unknown-materials';
 import { useWriting } from './use-writing';
 import { WritingNotice } from './writing-notice';
-
-const PROBLEMS_SHOWN = 5;
 
 /** Cells that the user pointed at. */
 export interface Choice {
@@ -101,6 +99,7 @@ function Walls({
   const [last, setLast] = useState<number>();
   const [corrections, setCorrections] = useState<Corrections>(new Map());
   const [typedSystem, setSystem] = useState<System>();
+  const [names, setNames] = useState<OwnNames>(new Map());
   const writing = useWriting(port, say);
   const { rows } = cells;
   const found = useMemo(
@@ -118,6 +117,10 @@ function Walls({
   const match = corrected(guess, headings, corrections);
   const system = typedSystem ?? systemOfHeadings(headings, match) ?? 'US';
   const reference = choice.table === undefined ? place : { table: choice.table };
+  // A new table takes names; one that is there may have some already.
+  const { materials } = useMemo(() => readFactors(null), []);
+  const unknown = factorTable === '' ? unknownMaterials(walls.slice(1), match, materials) : [];
+  const ownNames = new Map([...names].filter(([name]) => unknown.includes(name)));
   useEffect(() => {
     say(`${String(guess.size)} of our columns are matched by name. Check the matches.`);
     // Only what is chosen is told, not what is read again.
@@ -132,6 +135,7 @@ function Walls({
         match,
         factors: factorTable === '' ? undefined : { table: factorTable },
         system,
+        names: ownNames,
       },
       await FreeNames.of(port),
     );
@@ -193,11 +197,14 @@ function Walls({
         </select>
       </p>
       {factorTable === '' && <UnitsChoice system={system} choose={setSystem} />}
-      <Reading
+      {unknown.length > 0 && (
+        <MaterialNamesForm {...{ unknown, materials }} names={ownNames} change={setNames} />
+      )}
+      <ReadNotice
         {...{ place, match, port, say }}
         rows={walls}
         headings={headings}
-        factors={cells.factors ?? [[UNITS, system]]}
+        factors={cells.factors ?? [[UNITS, system], ...nameRows(ownNames)]}
       />
       <p class="actions">
         <button
@@ -213,132 +220,6 @@ function Walls({
         </button>
       </p>
       <WritingNotice port={port} of={writing} say={say} />
-    </>
-  );
-}
-
-/** Which row has the headings and which is the last wall, and what is left out by that. */
-function RowChoice({
-  rows,
-  wallRows: { heading, last },
-  top,
-  chooseHeading,
-  chooseLast,
-}: {
-  rows: Cells['rows'];
-  wallRows: WallRows;
-  top: number;
-  chooseHeading: (row: number) => void;
-  chooseLast: (row: number) => void;
-}) {
-  const id = useId();
-  const field = (name: string, label: string, row: number, least: number, choose: (row: number) => void) => (
-    <p class="field">
-      <label for={`${id}-${name}`}>{label}</label>
-      <input
-        id={`${id}-${name}`}
-        type="number"
-        min={top + least}
-        max={top + rows.length - 1}
-        value={top + row}
-        onChange={(event) => {
-          const typed = event.currentTarget.valueAsNumber - top;
-          if (Number.isInteger(typed) && typed >= least && typed < rows.length) choose(typed);
-        }}
-      />
-    </p>
-  );
-  const after = rows[last + 1];
-  return (
-    <>
-      {field('heading', 'Row of the headings', heading, 0, chooseHeading)}
-      {field('last', 'Last row of the walls', last, heading, chooseLast)}
-      {heading > 0 && (
-        <p>
-          {heading === 1
-            ? `Row ${String(top)} above the headings is`
-            : `Rows ${String(top)} to ${String(top + heading - 1)} above the headings are`}{' '}
-          left alone.
-        </p>
-      )}
-      {after && (
-        <p>
-          {beginningOf(after) === ''
-            ? `Row ${String(top + last + 1)}, which is blank, and what is below it are left out.`
-            : `Row ${String(top + last + 1)} (“${beginningOf(after)}”) and what is below it are left out.`}
-        </p>
-      )}
-      <p>A wall that is added later counts where its row is inserted between these.</p>
-    </>
-  );
-}
-
-function Reading({
-  rows,
-  headings,
-  place,
-  match,
-  factors,
-  port,
-  say,
-}: Pick<SetUpProps, 'port' | 'say'> & {
-  rows: readonly (readonly CellContent[])[];
-  headings: readonly string[];
-  place: Place;
-  match: HeadingMatch;
-  factors: readonly (readonly FactorContent[])[];
-}) {
-  const missing = missingColumns(match);
-  const warnings = matchWarnings(headings, match, rows.slice(1)).map((sentence) => (
-    <p key={sentence}>{sentence}</p>
-  ));
-  if (missing.length > 0) {
-    return (
-      <>
-        <section class="notice" aria-label="What cannot be read">
-          <ul>
-            {missing.map((sentence) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
-          </ul>
-        </section>
-        {warnings}
-      </>
-    );
-  }
-  const test = readTest(rows, match, factors);
-  if (test.is === 'read') {
-    return (
-      <>
-        <p class="notice done">
-          {counted(test.walls, 'wall')} in {counted(test.zones, 'zone')} can be read.
-        </p>
-        {warnings}
-      </>
-    );
-  }
-  const more = test.problems.length - PROBLEMS_SHOWN;
-  return (
-    <>
-      <section class="notice" aria-label="What cannot be read">
-        <ul>
-          {test.problems.slice(0, PROBLEMS_SHOWN).map((problem) => {
-            const at = placeOfProblem(problem, place, match);
-            return (
-              <li key={problem.message}>
-                {inSheet(problem, place)}{' '}
-                {at && (
-                  <GoThere port={port} place={at} say={say}>
-                    Go to {at.address}
-                  </GoThere>
-                )}
-              </li>
-            );
-          })}
-        </ul>
-        {more > 0 && <p>And {more} more.</p>}
-      </section>
-      {warnings}
     </>
   );
 }
@@ -377,17 +258,6 @@ function correctionsOf(
       .filter((id) => before.has(id) || guess.get(id) !== next.get(id))
       .map((id) => [id, headings[next.get(id) ?? -1] ?? '']),
   );
-}
-
-/** The rows of the sheet are what the user sees. */
-function inSheet({ message, row }: Problem, place: Place): string {
-  const { top } = areaOf(place.address);
-  if (row === undefined || top === 1) return message;
-  return message.replace(/^Row \d+/, `Row ${String(top + row - 1)} of the sheet`);
-}
-
-function counted(number: number, what: string): string {
-  return `${String(number)} ${what}${number === 1 ? '' : 's'}`;
 }
 
 function placeText({ sheet, address }: Place): string {

@@ -56,14 +56,20 @@ export function formRow(line: FactorLine, value: CellContent, note = ''): CellCo
  * The form on a sheet of its own.
  * @param system the units
  * @param place where it stands, and the name of its table
+ * @param own rows of the user's own, factor id and value
  * @returns what to write
  */
-export function formBlock(system: System, place: Pick<Place, 'sheet'> & { readonly table: string }): Block {
+export function formBlock(
+  system: System,
+  place: Pick<Place, 'sheet'> & { readonly table: string },
+  own: readonly (readonly [string, CellContent])[] = [],
+): Block {
   const { rows, titles } = formRows(system);
+  const blank = formHeadings.slice(2).map(() => '');
   return {
     ...place,
     address: 'A1',
-    rows,
+    rows: [...rows, ...own.map((row) => [...row, ...blank])],
     widths: WIDTHS,
     bold: titles.map((row) => cellAddress(row + 1, 1)),
   };

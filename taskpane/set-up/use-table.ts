@@ -5,6 +5,7 @@ import { headingRows, type HeadingMatch } from './guess-headings';
 import { FORM_SAYS, formBlock } from './factor-form';
 import type { Plan } from './new-estimate';
 import type { FreeNames } from './free-names';
+import { nameRows, type OwnNames } from './unknown-materials';
 
 /** What the user chose for walls that are in the workbook already. */
 export interface TableChoice {
@@ -14,6 +15,8 @@ export interface TableChoice {
   /** A table of factors that is there already; without one a new table takes the units. */
   readonly factors?: Reference | undefined;
   readonly system: System;
+  /** Materials by the names of the user; a new table takes them. */
+  readonly names?: OwnNames;
 }
 
 /**
@@ -30,7 +33,7 @@ export function useTable(choice: TableChoice, names: FreeNames): Plan {
   if (factors === undefined) {
     const table = names.table('Factors');
     const sheet = names.sheet('Factors');
-    blocks.push(formBlock(choice.system, { sheet, table }));
+    blocks.push(formBlock(choice.system, { sheet, table }, choice.names && nameRows(choice.names)));
     says.push(`Sheet ${sheet}: the table ${table}: ${FORM_SAYS}.`);
     factors = { table };
   }
