@@ -20,6 +20,7 @@ import { edgeLength, openingsEdge } from './edge-length';
 import { isExample } from './example-rows';
 import { Labels, type Repeat } from './labels';
 import { matchHeadings, type ColumnPlaces } from './match-headings';
+import { isTotal } from './total-rows';
 import type { WallRow } from './wall-row';
 
 // Stands for the place of a column that the range does not have: past the end of every row.
@@ -113,6 +114,10 @@ function readRows(
     const wall = label instanceof Refusal ? '' : label;
     if (!withExamples && isExample(wall)) {
       examples++;
+      continue;
+    }
+    if (isTotal(wall)) {
+      problems.push(problemOf(counted(wall), row, wall));
       continue;
     }
     if (label instanceof Refusal) problems.push(problemOf(label, row, wall));
@@ -298,10 +303,19 @@ function unlabelled(cells: readonly unknown[], places: ColumnPlaces): Refusal | 
   for (const [id, place] of places) {
     const cell = readCell(cells[place]);
     if (isBlankOrZero(cell)) continue;
+    if (cell.type === 'text' && isTotal(cell.value)) return counted(cell.value);
     const seen = `a blank label beside ${describe(cell)} in column ${columns[id].name}`;
     return new Refusal('wall', seen, 'a label for each row that is not blank');
   }
   return undefined;
+}
+
+function counted(label: string): Refusal {
+  return new Refusal(
+    'wall',
+    `"${label}", which would count its walls twice,`,
+    'walls alone: end the range above it, or name the row otherwise where it is a wall',
+  );
 }
 
 function repeated({ label, first }: Repeat): Refusal {
