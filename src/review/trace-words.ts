@@ -166,6 +166,7 @@ export function expressionInWords(rec: Recorder, line: TraceLine): string {
       return FUNCTIONS[token] ?? SIGNS[token] ?? token;
     })
     .join('')
+    .replace(/^rounded\((.*); 2\)$/, '$1, rounded to cents')
     .replace(/(?<=\w)\(/g, ' (')
     .replace(/ +/g, ' ')
     .trim();

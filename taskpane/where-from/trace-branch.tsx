@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { expressionInWords, nameOf, partName } from '../../src/review/trace-words';
 import { citationOf, type TraceLine } from '../../src/trace/recorder';
 import { traceNode, type TraceNode } from '../../src/trace/trace-tree';
+import { methods } from '../../src/rules/methods';
 import { sources, type Source } from '../../src/rules/sources';
 import { GoThere } from '../go-there';
 import { SHOWN_AT_ONCE, ShowMore } from '../show-more';
@@ -25,6 +26,7 @@ interface NodeProps extends BranchProps {
   readonly open: boolean;
 }
 
+const SUM = methods.sum.rule;
 const byCitation = new Map<string, Source>(
   Object.values(sources).map((source: Source) => [citationOf(source), source]),
 );
@@ -94,7 +96,7 @@ function Inside({ number, node, whole, port, say }: NodeProps) {
           <Parts {...list} nodes={zero} />
         </details>
       )}
-      <Reason line={line} />
+      {line.rule !== SUM && <Reason line={line} />}
     </>
   );
 }
