@@ -7,6 +7,7 @@ import {
   type QuantityId,
 } from '../src/estimate/quantities';
 import type { ZoneEstimate } from '../src/estimate/schedule';
+import { unitRates } from '../src/estimate/unit-rates';
 import type { RowWash } from '../src/estimate/wash-row';
 import { classInWords, className } from '../src/rules/cleaner-classes';
 import { constants } from '../src/rules/constants';
@@ -114,6 +115,7 @@ function zoneLine(
   const { system } = factors;
   const none = notAvailable(NOTHING_WASHED);
   const { washedArea } = totals;
+  const { pricePerArea, areaPerLaborHour } = unitRates(totals);
   const cell = (value: number, kind: Kind): CellValue => quantityCell(value, kind, system, finding);
   const noArea = notAvailable('No masonry is washed here.');
   return [
@@ -126,11 +128,9 @@ function zoneLine(
     ...zoneColumns.map(({ kind, of }) => cell(of(estimate), kind)),
     ...quantityCells(totals, physicalIds, system, finding),
     cell(calendarDays(totals.days, washedArea > 0, factors), 'days'),
-    washedArea > 0 ? cell(washedArea / totals.laborHours, 'areaPerLaborHour') : noArea,
+    washedArea > 0 ? cell(areaPerLaborHour, 'areaPerLaborHour') : noArea,
     ...quantityCells(totals, money, system, finding),
-    ...(money.length === 0
-      ? []
-      : [washedArea > 0 ? cell(totals.price / washedArea, 'moneyPerArea') : noArea]),
+    ...(money.length === 0 ? [] : [washedArea > 0 ? cell(pricePerArea, 'moneyPerArea') : noArea]),
   ];
 }
 

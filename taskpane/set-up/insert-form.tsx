@@ -1,4 +1,5 @@
 import { useId, useState } from 'preact/hooks';
+import { isPriced } from '../../src/estimate/price';
 import { useJob, type Job } from '../use-job';
 import { readSource, type WallSource } from '../wall-source';
 import type { Place } from '../workbook/port';
@@ -72,7 +73,11 @@ function Choices({ port, source, say, job }: SetUpProps & { source: WallSource; 
       );
       return;
     }
-    const block = formulasAt(wanted, at, source, { zones, system: job.factors.system });
+    const block = formulasAt(wanted, at, source, {
+      zones,
+      system: job.factors.system,
+      priced: isPriced(job.factors),
+    });
     writing.offer({
       blocks: [block],
       says: [

@@ -1,3 +1,4 @@
+import { perUnit } from '../../src/quantity/shown-unit';
 import { classText } from '../../src/review/trace-words';
 import type { TraceLine } from '../../src/trace/recorder';
 import { priceText } from '../price-text';
@@ -18,10 +19,5 @@ export function amountText(line: TraceLine): string {
     Math.abs(value) >= 1
       ? value.toLocaleString(undefined, { maximumFractionDigits: DECIMALS })
       : value.toLocaleString(undefined, { maximumSignificantDigits: DIGITS });
-  return classText(line) ?? (unit === '1' ? number : `${number} ${moneyless(unit)}`);
-}
-
-/** A rate in money is said as what it is a price of. */
-function moneyless(unit: string): string {
-  return unit.replace(/^money\//, 'per ');
+  return classText(line) ?? (unit === '1' ? number : `${number} ${perUnit(unit) ?? unit}`);
 }

@@ -1,4 +1,4 @@
-import { cellAddress, parseAddress } from '../../src/review/audit/address';
+import { cellAddress, parseAddress } from '../../src/spreadsheet/address';
 import { factorIdOf } from '../../src/rules/read-factors';
 import type { Statement } from '../../src/trace/recorder';
 import type { ColumnId } from '../../src/walls/columns';

@@ -3,7 +3,7 @@ import { priceParts } from '../../functions/bid-price';
 import { traceNames } from '../../functions/trace-names';
 import { worksheetFunctions } from '../../functions/worksheet-functions';
 import { addedQuantities, type QuantityId } from '../../src/estimate/quantities';
-import { areaAddress, cellAddress, parseAddress } from '../../src/review/audit/address';
+import { areaAddress, cellAddress, parseAddress } from '../../src/spreadsheet/address';
 import { AuditedBook, type SheetArea } from '../../src/review/audit/audited-book';
 import { isRows, type Outcome, type Value } from '../../src/review/audit/outcome';
 import type { SheetPlace } from '../../src/review/audit/references';

@@ -127,7 +127,7 @@ describe('the range as a whole', () => {
 
   it('with an empty first row has no headings', () => {
     expect(refused([[]]).message).toBe(
-      'Row 1, column Wall: a missing heading cannot be used. Accepted: a column headed "Wall", or a headings range that names yours. (and 2 more)',
+      'Row 1, column Wall: a missing heading cannot be used. Accepted: a column headed "Wall", or a headings range that names yours. 2 more problems were found.',
     );
   });
 });

@@ -1,5 +1,5 @@
 import type { Workbook } from 'exceljs';
-import { jobCell } from './estimate-sheet';
+import { jobCell, jobRate } from './estimate-sheet';
 import { asHeader, FONT, FORMATS, freeze, QUIET, setWidths, title } from './look';
 import type { Job } from './wall-line';
 
@@ -37,6 +37,16 @@ function washLines(job: Job): Line[] {
     },
     { description: 'Runoff to collect', quantity: whole('RUNOFF'), unit: units.volume },
     { description: 'Neutralizer', quantity: whole('NEUTRALIZER'), unit: units.mass },
+    {
+      description: 'Price for washed area',
+      quantity: { formula: `ROUND(${jobRate(job, 'price')},2)` },
+      unit: `per ${units.area}`,
+    },
+    {
+      description: 'Washed area for a labor-hour',
+      quantity: { formula: `ROUND(${jobRate(job, 'yield')},1)` },
+      unit: units.area,
+    },
   ];
   return [
     {
