@@ -16,6 +16,7 @@ import type { Kind, System } from '../src/quantity/systems';
 import { answer, readQuestion } from './arguments';
 import { heading, notAvailable, quantityCell, valueError } from './cells';
 import { NOTHING_WASHED } from './governing';
+import { NO_AREA } from './rate-cells';
 import type { CellValue, Run } from './worksheet-function';
 
 interface ZoneColumn {
@@ -117,7 +118,7 @@ function zoneLine(
   const { washedArea } = totals;
   const { pricePerArea, areaPerLaborHour } = unitRates(totals);
   const cell = (value: number, kind: Kind): CellValue => quantityCell(value, kind, system, finding);
-  const noArea = notAvailable('No masonry is washed here.');
+  const noArea = notAvailable(NO_AREA);
   return [
     zone.name,
     governing?.ceiling ?? none,

@@ -1,7 +1,7 @@
 import { bidPrice } from '../../src/estimate/price';
 import type { Quantities } from '../../src/estimate/quantities';
 import { unitRates } from '../../src/estimate/unit-rates';
-import { perUnit } from '../../src/quantity/shown-unit';
+import { perUnit, shownUnit } from '../../src/quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../../src/quantity/systems';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import { amount, rounded } from '../../src/site/amount';
@@ -68,7 +68,7 @@ export function addedText(value: number, kind: 'money' | 'laborHours'): string {
  * @param totals the quantities of a zone or a job
  * @param factors the factors in force
  * @param price the price as it is bid
- * @returns for example `4.21 per ft², 38.4 ft²/labor-h`; empty where nothing is washed
+ * @returns for example `4.21 per ft², 38.4 ft² per labor-hour`; empty where nothing is washed
  */
 export function ratesText(totals: Quantities, { system }: FactorsInForce, price = totals.price): string {
   const { pricePerArea, areaPerLaborHour } = unitRates(totals, price);
@@ -77,6 +77,10 @@ export function ratesText(totals: Quantities, { system }: FactorsInForce, price 
     ...(Number.isNaN(pricePerArea)
       ? []
       : [`${priceText(show(pricePerArea, 'moneyPerArea', system))} ${per}`]),
-    ...(Number.isNaN(areaPerLaborHour) ? [] : [amount(areaPerLaborHour, 'areaPerLaborHour', system)]),
+    ...(Number.isNaN(areaPerLaborHour)
+      ? []
+      : [
+          `${rounded(show(areaPerLaborHour, 'areaPerLaborHour', system))} ${shownUnit(unitOf('area', system))} per labor-hour`,
+        ]),
   ].join(', ');
 }
