@@ -92,7 +92,7 @@ describe('rows', () => {
 
   it('are all read: one error line counts the rest', () => {
     const walls = [header, ['A', '', 'Slate', 'x'], ['A', '', 'Limestone', -3], ['C', '', 'Limestone', 4]];
-    expect(refused(walls).message).toMatch(/^Row 2 \(A\), .*\. \(and 3 more\)$/);
+    expect(refused(walls).message).toMatch(/^Row 2 \(A\), .*\. 3 more problems were found\.$/);
     let problems: readonly Problem[] = [];
     try {
       call('WATER', walls);
