@@ -66,7 +66,7 @@ export function checkFindings(
       : [];
   }
   const findings = checksOf(args);
-  const cells = cellsOf(question);
+  const cells = findings.length > 0 ? cellsOf(question) : () => [];
   return outcome
     .slice(1)
     .map((line, index) => ({ line: line.map(text), finding: findings[index] }))
