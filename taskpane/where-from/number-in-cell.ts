@@ -7,6 +7,7 @@ import { areaAddress, cellAddress, parseAddress } from '../../src/spreadsheet/ad
 import { AuditedBook, type SheetArea } from '../../src/review/audit/audited-book';
 import { isRows, type Outcome, type Value } from '../../src/review/audit/outcome';
 import type { SheetPlace } from '../../src/review/audit/references';
+import { rootError, type RootError } from '../../src/review/audit/root-error';
 import { filledBy } from '../../src/review/audit/spills';
 import { callsWashdown } from '../../src/review/audit/washdown-calls';
 import { WorkOut, type Call } from '../../src/review/audit/work-out';
@@ -67,13 +68,44 @@ export async function numberInSelection(port: WorkbookPort, signal: AbortSignal)
   const at = { sheet: selected.sheet, row: area.top, column: area.left };
   const book = new AuditedBook(await port.tables(), await port.names());
   for await (const block of port.scan(() => undefined, signal)) book.add(block);
-  const named = `${at.sheet}!${cellAddress(at.row, at.column)}`;
+  const named = placeText(at);
+  const root = rootError(book, at, (formula, from) => workerOf(book).formula(formula, from));
+  if (root) throw new CellInError(named, root);
   const found = callIn(book, at);
   if (!found) throw new Error(`There is no Washdown formula in ${named}.`);
   const ranges = found.call && rangesIn(found.call);
   const wanted = found.call && wantedBy(found.name, found.call, found.outcome, found.from, at);
   if (!ranges || !wanted) throw new Error(`${named} shows no single number that can be followed.`);
   return { ranges, wanted };
+}
+
+/** The selected cell shows an error, and no number. */
+export class CellInError extends Error {
+  /** The cells to look at: the formula that the error starts at, where it is another, and the input to blame. */
+  readonly places: readonly Place[];
+
+  /**
+   * Says where the error starts.
+   * @param named the selected cell
+   * @param root where the error starts
+   */
+  constructor(named: string, { at, message, cause }: RootError) {
+    const start = placeText(at);
+    const because = start === named ? '' : ` because of ${start}`;
+    super(`${named} is in error${because}: ${message}`);
+    this.places = [...(start === named ? [] : [at]), ...(cause ? [cause] : [])].map((place) => ({
+      sheet: place.sheet,
+      address: cellAddress(place.row, place.column),
+    }));
+  }
+}
+
+function placeText({ sheet, row, column }: SheetPlace): string {
+  return `${sheet}!${cellAddress(row, column)}`;
+}
+
+function workerOf(book: AuditedBook, seen?: (call: Call, name: string) => void): WorkOut {
+  return new WorkOut(book, (name) => byName.get(name), seen);
 }
 
 interface FoundCall {
@@ -86,11 +118,7 @@ interface FoundCall {
 
 function callIn(book: AuditedBook, at: SheetPlace): FoundCall | undefined {
   const calls: { call: Call; name: string }[] = [];
-  const worker = new WorkOut(
-    book,
-    (name) => byName.get(name),
-    (call, name) => calls.push({ call, name }),
-  );
+  const worker = workerOf(book, (call, name) => calls.push({ call, name }));
   const callOf = (from: SheetPlace, formula: string): FoundCall => {
     calls.length = 0;
     const outcome = worker.formula(formula, from);

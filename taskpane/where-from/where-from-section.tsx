@@ -2,12 +2,13 @@ import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { traceNames } from '../../functions/trace-names';
 import { explainedByRow } from '../../src/trace/explained';
 import { traceNode } from '../../src/trace/trace-tree';
+import { GoThere } from '../go-there';
 import { messageOf } from '../message-of';
 import { useJob } from '../use-job';
 import type { WallSource } from '../wall-source';
-import type { WorkbookPort } from '../workbook/port';
+import type { Place, WorkbookPort } from '../workbook/port';
 import { askNumber, rangesOf, type AskedNumber } from './asked-number';
-import { numberInSelection } from './number-in-cell';
+import { CellInError, numberInSelection } from './number-in-cell';
 import { TraceBranch } from './trace-branch';
 
 /** What the section works on. */
@@ -21,7 +22,7 @@ export interface WhereFromProps {
 type State =
   | { readonly is: 'idle' }
   | { readonly is: 'reading' }
-  | { readonly is: 'failed'; readonly message: string }
+  | { readonly is: 'failed'; readonly message: string; readonly places: readonly Place[] }
   | { readonly is: 'shown'; readonly number: AskedNumber; readonly times: number };
 
 const ASKED_FIRST = ['bid price', 'labor-hours', 'crew-hours', 'water', 'cleaner', 'class'];
@@ -61,7 +62,7 @@ export function WhereFromSection({ port, source, say }: WhereFromProps) {
       (error: unknown) => {
         if (signal.aborted) return;
         const message = messageOf(error, 'The workbook cannot be read.');
-        setState({ is: 'failed', message });
+        setState({ is: 'failed', message, places: error instanceof CellInError ? error.places : [] });
         say(message);
       },
     );
@@ -93,7 +94,18 @@ export function WhereFromSection({ port, source, say }: WhereFromProps) {
         </button>
       </p>
       {state.is === 'reading' && <p>Reading the cells…</p>}
-      {state.is === 'failed' && <p class="notice">{state.message}</p>}
+      {state.is === 'failed' && (
+        <div class="notice">
+          <p>{state.message}</p>
+          {state.places.map((place) => (
+            <p key={`${place.sheet}!${place.address}`}>
+              <GoThere port={port} place={place} say={say}>
+                {place.sheet}!{place.address}
+              </GoThere>
+            </p>
+          ))}
+        </div>
+      )}
       {state.is === 'shown' && (
         <>
           {isOld && <p class="notice">Cells have changed since. Show the number again.</p>}

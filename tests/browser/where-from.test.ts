@@ -98,3 +98,22 @@ it('the selected cell is the number that is shown; a cell without a Washdown for
   await page.getByRole('button', { name: 'Use the selected cell' }).click();
   await page.getByRole('status').getByText('There is no Washdown formula in Estimate!B2.').waitFor();
 });
+
+it('a cell in error says which input is to blame, and goes there', async () => {
+  const walls = (BID.sheets['Walls'] ?? []).map((line) =>
+    line.map((shown) => (shown === 'Limestone' ? 'Lime stome' : shown)),
+  );
+  ({ page } = await tests.open({
+    ...PRICED,
+    sheets: { ...PRICED.sheets, Walls: walls, Bid: [['Wash-down', '=Estimate!B1*2']] },
+    shows: { 'Bid!B1': '#VALUE!' },
+  }));
+  await page.getByRole('tab', { name: 'Review' }).click();
+  await page.evaluate(() => {
+    globalThis.testWorkbook.select({ sheet: 'Bid', address: 'B1' });
+  });
+  await page.getByRole('button', { name: 'Use the selected cell' }).click();
+  await page.locator('.notice', { hasText: 'Bid!B1 is in error because of Estimate!B1:' }).waitFor();
+  await page.getByRole('button', { name: 'Walls!D4' }).click();
+  await page.getByRole('status').getByText('Walls, D4 is selected.').waitFor();
+});
