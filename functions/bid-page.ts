@@ -1,5 +1,5 @@
 import { alternatesOf } from '../src/alternates/alternates';
-import { shownUnit } from '../src/quantity/shown-unit';
+import { perUnit, shownUnit } from '../src/quantity/shown-unit';
 import { show, unitOf, type System } from '../src/quantity/systems';
 import { pageParts, type PageLine } from '../src/site/bid/page-line';
 import { pageLines } from '../src/site/bid/page-lines';
@@ -65,8 +65,7 @@ function amountCells({ value, kind }: NonNullable<PageLine['amount']>, system: S
   const shown = show(value, kind, system);
   const unit = unitOf(kind, system);
   if (kind === 'money' || kind === 'moneyPerArea') {
-    const per = kind === 'money' ? '' : shownUnit(unit).replace('money/', 'per ');
-    return ['', per, Math.round(shown * CENTS) / CENTS];
+    return ['', perUnit(unit) ?? '', Math.round(shown * CENTS) / CENTS];
   }
   const step = Math.abs(shown) < FINE_BELOW ? FINE_STEPS : 1;
   return [Math.round(shown * step) / step, shownUnit(unit), ''];

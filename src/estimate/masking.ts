@@ -77,6 +77,7 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
       fixtures,
       'count',
       row.masked && !later ? 'Fixtures lie beneath the masked row' : 'Fixtures of the row',
+      'fixtures',
     );
     rec.line('lapArea#', 'perimeter# * mask_lap', lapArea, 'area', 'lapArea');
     rec.line('fixtureArea#', 'fixtures# * fixture_film', fixtureArea, 'area', 'fixtureArea');
@@ -96,7 +97,13 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
 function edgeOfOpenings({ openings, openingPerimeter }: WallRow, rec?: Recorder): number {
   const edge = openingsEdge(openings, openingPerimeter);
   if (openingPerimeter > 0 || openings === 0)
-    rec?.input('openingsEdge#', openingPerimeter, 'length', 'Opening perimeter of the row');
+    rec?.input(
+      'openingsEdge#',
+      openingPerimeter,
+      'length',
+      'Opening perimeter of the row',
+      'openingPerimeter',
+    );
   else rec?.line('openingsEdge#', '4 * sqrt(Openings#)', edge, 'length', 'openingsEdge');
   return edge;
 }
@@ -105,7 +112,7 @@ function edgeOf({ area, height, edge: edges }: WallRow, rec?: Recorder): number 
   // Rows put together have the sum of their edges.
   const edge = edges ?? edgeLength(area, height);
   if (height > 0) {
-    rec?.input('Height#', height, 'length', 'Height of the row');
+    rec?.input('Height#', height, 'length', 'Height of the row', 'height');
     rec?.line('edge#', '2 * (Area# / Height# + Height#)', edge, 'length', 'edgeFromHeight');
   } else {
     rec?.line('edge#', '4 * sqrt(Area#)', edge, 'length', 'edgeFromArea');

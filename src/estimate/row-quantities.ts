@@ -105,8 +105,8 @@ export function addFaceQuantities(
   const { crew } = rules;
   if (rec) {
     rec.inRow(row.row, row.wall);
-    rec.input('Area#', row.area, 'area', 'Area of the row, gross');
-    rec.input('Openings#', row.openings, 'area', 'Openings in the row');
+    rec.input('Area#', row.area, 'area', 'Area of the row, gross', 'area');
+    rec.input('Openings#', row.openings, 'area', 'Openings in the row', 'openings');
   }
   const slowed = slowdownOf(row, rules.slowdowns, rec);
   const mask = masking(row, rules.masking, rec);

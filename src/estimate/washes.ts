@@ -236,8 +236,8 @@ function traceTry(
   const minutes = rows.map((row) => {
     rec.inRow(row.row, row.wall, rules.class);
     const area = netArea(row);
-    rec.input('Area#', row.area, 'area', 'Area of the row, gross');
-    rec.input('Openings#', row.openings, 'area', 'Openings in the row');
+    rec.input('Area#', row.area, 'area', 'Area of the row, gross', 'area');
+    rec.input('Openings#', row.openings, 'area', 'Openings in the row', 'openings');
     rec.line('bareArea#', 'Area# - Openings#', area, 'area', 'bareArea');
     const slowed = slowdownOf(row, slowdowns, rec).washing;
     const strip = stripBelow(row, elevation, masonry, rules.below, rec);

@@ -8,6 +8,17 @@ import type { FactorsInForce, MaterialInForce, MaterialProperty } from '../rules
 import type { SourceKind } from '../rules/source-kinds';
 import { sources } from '../rules/sources';
 
+/** What states the value of a line that is not worked out. */
+export type Statement =
+  /** A cell of the walls: its row within the range, and the name of its column in the code. */
+  | { readonly by: 'cell'; readonly row: number; readonly column: string }
+  /** A factor or a property of a material, by the id that the factors take it under. */
+  | { readonly by: 'factor'; readonly id: string }
+  /** A definition or a published equation, or the conversion of a unit. */
+  | { readonly by: 'constant' }
+  /** A zone that is not worked out here. */
+  | { readonly by: 'zone' };
+
 /** One line of how a number was worked out. */
 export interface TraceLine {
   /** Name of the number, a word that an expression can use. */
@@ -22,6 +33,10 @@ export interface TraceLine {
   readonly kind: SourceKind;
   /** The wall or zone that the line belongs to; empty for the whole job. */
   readonly where: string;
+  /** Row of the wall within the range, its header being row 1; left out for what belongs to no wall. */
+  readonly row?: number;
+  /** Left out where the expression gives the value. */
+  readonly stated?: Statement;
 }
 
 const SYMBOL = /[A-Za-z_][A-Za-z0-9_]*/g;
@@ -29,6 +44,7 @@ const SYMBOL = /[A-Za-z_][A-Za-z0-9_]*/g;
 const TERMS_A_LINE = 20;
 
 const GIVEN = /_given$/;
+const NO_ROW = { suffix: '', label: '', number: undefined };
 
 type FactorRow = (typeof factors)[number];
 const symbolOf = (id: FactorId): string => id.replaceAll('.', '_');
@@ -42,7 +58,7 @@ const factorOf = new Map<string, FactorRow>(factors.map((row) => [symbolOf(row.i
 export class Recorder {
   private readonly lines = new Map<string, TraceLine>();
   private zone = { suffix: '', label: '' };
-  private row = { suffix: '', label: '' };
+  private row: { suffix: string; label: string; number: number | undefined } = NO_ROW;
 
   /**
    * Starts an empty record.
@@ -61,7 +77,7 @@ export class Recorder {
    */
   inZone(index: number | undefined, label: string): void {
     this.zone = { suffix: index === undefined ? '' : `_z${String(index + 1)}`, label };
-    this.row = { suffix: '', label: '' };
+    this.row = NO_ROW;
   }
 
   /**
@@ -72,7 +88,7 @@ export class Recorder {
    */
   inRow(row: number | undefined, label: string, tried?: number): void {
     const trying = tried === undefined ? '' : `_c${String(tried)}`;
-    this.row = { suffix: row === undefined ? '' : `_r${String(row)}${trying}`, label };
+    this.row = { suffix: row === undefined ? '' : `_r${String(row)}${trying}`, label, number: row };
   }
 
   /**
@@ -100,10 +116,13 @@ export class Recorder {
    * @param value in the base unit
    * @param kind what it measures
    * @param what the rule beside it
+   * @param column the column of its cell, by its name in the code
    */
-  input(symbol: string, value: number, kind: Kind, what: string): void {
+  input(symbol: string, value: number, kind: Kind, what: string, column: string): void {
     const own = this.isConverted(kind);
-    this.put(own ? `${symbol}_given` : symbol, '', value, kind, what, sources.rows, 'input');
+    const { number: row } = this.row;
+    const stated: Statement | undefined = row === undefined ? undefined : { by: 'cell', row, column };
+    this.put(own ? `${symbol}_given` : symbol, '', value, kind, what, sources.rows, 'input', stated);
     if (own) this.convert(symbol, value, kind);
   }
 
@@ -116,7 +135,7 @@ export class Recorder {
    */
   given(symbol: string, value: number, kind: Kind, method: MethodId): void {
     const { rule, source, kind: sourceKind } = methods[method];
-    this.put(symbol, '', value, kind, rule, sources[source], sourceKind);
+    this.put(symbol, '', value, kind, rule, sources[source], sourceKind, { by: 'zone' });
   }
 
   /**
@@ -137,10 +156,11 @@ export class Recorder {
    */
   material(symbol: string, material: MaterialInForce, property: MaterialProperty, kind: Kind): void {
     const overridden = material.overridden.includes(property);
+    const id = `material.${material.code}.${property}`;
     const own = this.isConverted(kind);
     const rule = `${material.name}, ${property}: ${material.why}`;
     const source = overridden
-      ? this.ownSource(`material.${material.code}.${property}`)
+      ? this.ownSource(id)
       : material.kind === 'from memory'
         ? sources.memory
         : material.kind === 'common practice'
@@ -154,6 +174,7 @@ export class Recorder {
       rule,
       source,
       overridden ? 'override' : material.kind,
+      { by: 'factor', id },
     );
     if (own) this.convert(symbol, material[property], kind);
   }
@@ -242,6 +263,15 @@ export class Recorder {
   }
 
   /**
+   * The line of a number.
+   * @param symbol name of the number
+   * @returns its line; undefined where no such number was worked out
+   */
+  lineOf(symbol: string): TraceLine | undefined {
+    return this.lines.get(symbol);
+  }
+
+  /**
    * The names in the expression of a number.
    * @param symbol name of the number
    * @returns the names in their order; none where there is no such number
@@ -283,9 +313,10 @@ export class Recorder {
         value: conversionFactor(fromUnit, toUnit),
         unit: `${shownUnit(toUnit)} per ${shownUnit(fromUnit)}`,
         rule: methods.convert.rule,
-        source: citation(sources.sp811),
+        source: citationOf(sources.sp811),
         kind: 'published',
         where: '',
+        stated: { by: 'constant' },
       });
     }
     this.line(symbol, `${symbol}_given * ${factor}`, value, to, 'convert');
@@ -305,6 +336,7 @@ export class Recorder {
       `${id}: ${meaning}`,
       overridden ? this.ownSource(id) : sources[source],
       overridden ? 'override' : sourceKind,
+      { by: 'factor', id },
     );
     if (own) this.convert(symbol, value, kind);
   }
@@ -317,7 +349,7 @@ export class Recorder {
 
   private constant(id: ConstantId): void {
     const { value, kind, meaning, source, sourceKind } = constants[id];
-    this.put(id, '', value, kind, meaning, sources[source], sourceKind);
+    this.put(id, '', value, kind, meaning, sources[source], sourceKind, { by: 'constant' });
   }
 
   private put(
@@ -328,6 +360,7 @@ export class Recorder {
     rule: string,
     source: Source,
     sourceKind: SourceKind,
+    stated?: Statement,
   ): void {
     const name = this.named(symbol);
     const ofRow = symbol.includes('#');
@@ -338,9 +371,11 @@ export class Recorder {
       value: show(value, kind, this.system),
       unit: shownUnit(unitOf(kind, this.system)),
       rule,
-      source: citation(source),
+      source: citationOf(source),
       kind: sourceKind,
       where: ofRow ? this.row.label : ofZone ? this.zone.label : '',
+      ...(ofRow && this.row.number !== undefined && { row: this.row.number }),
+      ...(stated && { stated }),
     });
   }
 
@@ -349,13 +384,19 @@ export class Recorder {
   }
 }
 
+/** A document as a trace names it. */
 interface Source {
   readonly document: string;
   readonly edition: string;
   readonly section: string;
 }
 
-function citation({ document, edition, section }: Source): string {
+/**
+ * A source as a line of a trace names it.
+ * @param source the document
+ * @returns title, edition and section
+ */
+export function citationOf({ document, edition, section }: Source): string {
   return [document, edition, section].filter((part) => part !== '').join(', ');
 }
 

@@ -1,6 +1,7 @@
 import { useId, useState } from 'preact/hooks';
 import type { System } from '../../src/quantity/systems';
 import { UNITS } from '../../src/rules/read-factors';
+import { isPriced } from '../../src/estimate/price';
 import { useJob, type Job } from '../use-job';
 import { readSource, type WallSource } from '../wall-source';
 import type { Block, Place } from '../workbook/port';
@@ -83,7 +84,11 @@ function Choices({ port, source, say, job }: SetUpProps & { source: WallSource; 
       );
       return;
     }
-    const whole = formulasAt(wanted, at, source, { zones, system: job.factors.system });
+    const whole = formulasAt(wanted, at, source, {
+      zones,
+      system: job.factors.system,
+      priced: isPriced(job.factors),
+    });
     // Words beside a class overwrite nothing.
     const filled = new Set((await port.filledCells([whole])).map(({ address }) => address));
     const hasRoom = !isClass(wanted) || lastColumn(whole).every((address) => !filled.has(address));

@@ -40,15 +40,16 @@ export const insertable = catalogue.filter(
  * @param job what the labels need
  * @param job.zones names of the zones
  * @param job.system the units of the factors
+ * @param job.priced whether there is a price
  * @returns what to write
  */
 export function formulasAt(
   wanted: Wanted,
   at: Place,
   source: WallSource,
-  job: { readonly zones: readonly string[]; readonly system: System },
+  job: { readonly zones: readonly string[]; readonly system: System; readonly priced?: boolean },
 ): Block {
-  if (wanted.is === 'summary') return { ...at, rows: jobSummary(source, job.system) };
+  if (wanted.is === 'summary') return { ...at, rows: jobSummary(source, job.system, job.priced) };
   const called = functionNamed(wanted.name);
   const { top = 1, left = 1 } = parseAddress(at.address) ?? {};
   const words = (row: number, column: number) =>

@@ -783,7 +783,7 @@ const cases: readonly Case[] = [
       ['price.labor', 60],
       ['price.span.most', 0.01],
     ],
-    found: [['the whole job', / over all, above the most that you state, 0\.01 money\/ft²$/]],
+    found: [['the whole job', / over all, above the most that you state, 0\.01 per ft²$/]],
   },
   {
     says: 'a price per area without a span',

@@ -82,8 +82,8 @@ describe.each(['US', 'SI'] as const)('a new estimate in %s', (system) => {
     expect(shown.filter((value) => typeof value === 'string' && value.startsWith('#'))).toEqual([]);
     expect((await readSource(workbook, plan.source)).walls).toHaveLength(4);
     const formats = plan.blocks.flatMap((block) => Object.keys(block.formats ?? {}));
-    expect(formats).toEqual(['B3:B10', 'E14:BZ213']);
-    const [headings = [], zone = []] = await workbook.readRange({ sheet: 'Estimate', address: 'A13:BZ14' });
+    expect(formats).toEqual(['B3:B11', 'E15:BZ214']);
+    const [headings = [], zone = []] = await workbook.readRange({ sheet: 'Estimate', address: 'A14:BZ15' });
     expect(headings.slice(3, 7)).toEqual(['Class', 'Cleaner', 'Washed afterwards', 'Most pre-wet passes']);
     const filled = zone.slice(6).filter((value) => value !== '');
     expect(filled.length).toBeGreaterThan(10);
@@ -185,6 +185,23 @@ describe('formulas at a cell', () => {
         ['South', { formula: '=WASH.TAPE(Walls[#All],$C5)' }],
       ],
     });
+  });
+
+  it('sum the job up with its area per labor-hour, and with price and price per area where there is one', () => {
+    const labels = (priced: boolean) =>
+      formulasAt({ is: 'summary' }, at, source, { ...job, priced }).rows.map(([label, formula, unit]) => [
+        label,
+        (formula as { formula: string }).formula,
+        unit,
+      ]);
+    const area = ['Area per labor-hour', '=WASH.LABORHOURS(Walls[#All],,,"rate")', 'ft²/labor-h'];
+    const price = [
+      ['Price', '=WASH.BIDPRICE(Walls[#All])', 'money'],
+      ['Price per area', '=WASH.BIDPRICE(Walls[#All],,,"rate")', 'per ft²'],
+    ];
+    expect(labels(true)).toEqual(expect.arrayContaining([area, ...price]));
+    expect(labels(false)).toEqual(expect.arrayContaining([area]));
+    expect(labels(false)).toHaveLength(labels(true).length - price.length);
   });
 
   it('stand alone for one zone, or for the job', () => {
