@@ -78,6 +78,7 @@ const PLANS: readonly Plan[] = [
       'scrubPass',
       'patch',
       'paced',
+      'pacedByWindow',
       'wait',
       'cycle',
       'clearWaterCycle',
@@ -232,6 +233,7 @@ const PLANS: readonly Plan[] = [
       'Every price is yours to state and starts at nothing, in whatever money yours are in. Supervision is a share of labor; contingency, overhead and profit are added in that order, each on all before it; the price is rounded once, at the end.',
     methods: [
       'priceLabor',
+      'priceCrew',
       'priceCleaner',
       'priceMasking',
       'priceWater',

@@ -50,7 +50,8 @@ export function stripBelow(
     const terms = levels.map(
       ({ level }) => `min(access_dropWidth * levelHeight${String(level)}@, ${masonrySymbol(level)})`,
     );
-    rec.line(levels.length > 0 ? 'stripBelow' : 'nothingBelow', strip, terms.join(' + ') || '0');
+    if (levels.length > 0) rec.line('stripBelow', strip, { levels: terms.join(' + ') });
+    else rec.line('nothingBelow', 0);
   }
   return strip;
 }

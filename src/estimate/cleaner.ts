@@ -62,8 +62,7 @@ export function concentrate(mix: Litres, use: CleanerUse | undefined, rec?: Reco
   const volume = use === undefined ? 0 : mix / (1 + use.dilution);
   if (use === undefined) rec?.nothing('concentrate#', 'volume', 'noCleaner');
   else if (rec) {
-    const expression = `mix# / (1 + cleaner_dilution_${use.class})`;
-    rec.line('concentrate', volume, expression);
+    rec.line('concentrate', volume, { class: use.class });
   }
   return litres(volume);
 }

@@ -60,12 +60,7 @@ export function dryingTime(factors: FactorsInForce, rec?: Recorder): Minutes {
   });
   const time = timeToDry(factors.value('weather.film'), factors.value('water.density'), rate);
   if (rec) {
-    const term = (t: string) => `max(0, ${t} + evaporationOffset)^evaporationPower`;
-    rec.line(
-      'evaporation',
-      rate,
-      `evaporationCoefficient * max(0, ${term('weather_surface')} - weather_humidity * ${term('weather_air')}) * (weather_wind + windOffset)`,
-    );
+    rec.line('evaporation', rate);
     if (rate > 0) rec.line('timeToDry', time);
   }
   return time;

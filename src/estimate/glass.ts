@@ -20,7 +20,7 @@ export function glassHours(row: WallRow, rate: number, crew: Crew, rec?: Recorde
   if (rec) {
     const surface = isGlass ? 'Area#' : 'Openings#';
     if (left) rec.nothing('glassHours#', 'laborHours', 'leftOut');
-    else rec.line('glass', hours, `${surface} / rate_glass / working_share`);
+    else rec.line('glass', hours, { surface });
   }
   return hours;
 }

@@ -62,14 +62,10 @@ export function jobOwn(
       'laborHours',
       'sum',
     );
-    rec.line('samplePanels', sampleHours, `${String(panels)} * sample_hours`);
+    rec.line('samplePanels', sampleHours, { panels });
     rec.line('jobHours', all);
     rec.line('jobDays', days);
-    rec.line(
-      'hireDays',
-      hireDays,
-      days > 0 ? 'max(hire_least, ceil(jobDays / oneDay - guard) * oneDay) * teams' : '0',
-    );
+    rec.line('hireDays', hireDays, days > 0 ? undefined : '0');
   }
   return { sampleHours, mobilizeHours, protectHours, hireDays, days, shares };
 }

@@ -69,9 +69,9 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
   const film = area * (1 + allow.filmWaste);
   const tape = perimeter * (1 + allow.tapeWaste);
   if (rec) {
-    rec.line('masked', surface, row.masked ? 'Area#' : 'Openings#');
+    rec.line('masked', surface, { surface: row.masked ? 'Area#' : 'Openings#' });
     const edges = later ? 'edge# + openingsEdge#' : row.masked ? 'edge#' : 'openingsEdge#';
-    rec.line('perimeter', perimeter, edges);
+    rec.line('perimeter', perimeter, { edges });
     rec.input(
       'fixtures#',
       fixtures,

@@ -83,11 +83,7 @@ export function neutralizer(
   const bicarbonate = alkaliMass(acid * (1 - use.sodaAshShare), 'NaHCO3');
   const sodaAsh = alkaliMass(acid * use.sodaAshShare, 'Na2CO3');
   if (rec) {
-    rec.line(
-      'acid',
-      acid,
-      `concentrate# * acid_${use.class}_density * acid_${use.class}_fraction / molarMassHCl * runoff_captured`,
-    );
+    rec.line('acid', acid, { class: use.class });
     rec.line('bicarbonate', bicarbonate);
     rec.line('sodaAsh', sodaAsh);
   }

@@ -59,7 +59,7 @@ export function moveHours(
     traceHeight(row, rec);
     const below = elevation.below(row).map(({ level }) => `levelHeight${String(level)}@`);
     rec.line('positions', positions);
-    rec.line('foot', foot, below.join(' + ') || '0 * access_ground');
+    rec.line('foot', foot, { below: below.join(' + ') || '0 * access_ground' });
     rec.line('aboveGround', above);
     rec.line('moveHours', hours);
   }

@@ -87,11 +87,7 @@ export function preWet(row: WallRow, rules: PreWetRules, rec?: Recorder): PreWet
     rec.line(
       'prewetTime',
       needed,
-      field === 0
-        ? '0'
-        : spare <= 0
-          ? '(prewet_capacity / fieldS#)^2'
-          : 'min((prewet_capacity / fieldS#)^2, (max(0 * dwell_least, dwell_least - (spare / fieldS#)^2) / (2 * spare / fieldS#))^2)',
+      field === 0 ? '0' : spare <= 0 ? '(prewet_capacity / fieldS#)^2' : undefined,
     );
     rec.line('passes', passes);
     rec.line('absorbed', absorbed);

@@ -78,8 +78,8 @@ export function cleanerPrice(
 ): number {
   const price = concentrate * prices.cleaner[classToUse];
   if (rec) {
-    const expression = classToUse === 0 ? '0' : `concentrate# * price_cleaner_${String(classToUse)}`;
-    rec.line('priceCleaner', price, expression);
+    if (classToUse === 0) rec.nothing('priceCleaner#', 'money', 'priceCleaner');
+    else rec.line('priceCleaner', price, { class: classToUse });
   }
   return price;
 }
@@ -126,12 +126,7 @@ export function addPrice(of: Quantities, prices: Prices, at: '#' | '@', rec?: Re
   of.priceProfit = (supervised + of.priceContingency + of.priceOverhead) * prices.profit;
   of.price = supervised + of.priceContingency + of.priceOverhead + of.priceProfit;
   if (!rec) return;
-  rec.lineAt(
-    at,
-    'priceLabor',
-    of.priceLabor,
-    prices.byCrew ? 'crewHours~ * price_crew' : 'laborHours~ * price_labor',
-  );
+  rec.lineAt(at, prices.byCrew ? 'priceCrew' : 'priceLabor', of.priceLabor);
   rec.lineAt(at, 'priceMasking', of.priceMasking);
   rec.lineAt(at, 'priceWater', of.priceWater);
   rec.lineAt(at, 'priceEquipment', of.priceEquipment);

@@ -41,7 +41,7 @@ export function rinsePressure(row: WallRow, rules: RinseRules, rec?: Recorder): 
   if (rec) {
     const limit = `pressure_${symbolOf(row.material)}`;
     rec.material(limit, row.material, 'pressure', 'pressure');
-    rec.line('rinsePressure', pressure, `min(nozzle_pressure, ${limit})`);
+    rec.line('rinsePressure', pressure, { limit });
   }
   return pressure;
 }

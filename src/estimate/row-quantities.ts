@@ -197,8 +197,7 @@ export function addWashQuantities(
       const expression = `bareArea# * ${part}Work# * slowed# / minPerHour / working_share`;
       rec.lineNamed(`${id}#`, expression, hours(how[part]), 'laborHours', 'washPart');
     }
-    const once = washHours.map((id) => `${id}#`).join(' + ');
-    rec.line('reclean', cleanedAgain, `(${once}) * reclean_share`);
+    rec.line('reclean', cleanedAgain, { parts: washHours.map((id) => `${id}#`).join(' + ') });
   }
   if (isMasonry) sums.scrapeHours += scrapeHours(row, area, slowed, rules.scrape, crew, rec);
   else rec?.nothing('scrapeHours#', 'laborHours', 'onlyProtected');

@@ -60,7 +60,7 @@ export function scaffoldHours(
   if (rec) {
     traceHeight(row, rec);
     const below = elevation.below(row).map(({ level }) => `levelHeight${String(level)}@`);
-    rec.line('foot', foot, below.join(' + ') || '0 * access_ground');
+    rec.line('foot', foot, { below: below.join(' + ') || '0 * access_ground' });
     rec.line('highScaffold', high);
     rec.line('scaffoldHours', hours);
   }

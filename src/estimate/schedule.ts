@@ -279,8 +279,7 @@ function traceJob(estimates: readonly ZoneEstimate[], totals: Quantities, rec: R
   );
   if (governed.length === 0) return;
   const least = Math.min(...governed.map(({ value }) => value));
-  const expression = `min(${governed.map(({ symbol }) => symbol).join(', ')})`;
-  rec.line('jobCeiling', least, expression);
+  rec.line('jobCeiling', least, { ceilings: governed.map(({ symbol }) => symbol).join(', ') });
 }
 
 /** Shares what belongs to the zone out over its rows, so that the rows add up to it. */

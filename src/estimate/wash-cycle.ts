@@ -106,25 +106,11 @@ export function traceCycle(cycle: WashCycle, times: StepTimes, rules: CycleRules
   const quicker = times.apply >= times.rinse ? 'rinseTime#' : 'applyTime#';
   const byWindow = rules.mostDwell / (cycle.slower + cycle.scrub) <= rules.mostPatch;
   rec.line('slowerStep', cycle.slower);
-  rec.line(
-    'washPasses',
-    cycle.passes,
-    `max(cleaner_applications, 1, scrubTime# / (dwell_most / patch_least - ${slower}))`,
-  );
+  rec.line('washPasses', cycle.passes, { slower });
   rec.line('scrubPass', cycle.scrub);
   rec.line('patch', cycle.patch);
-  rec.line(
-    'paced',
-    cycle.paced,
-    byWindow
-      ? `max(${quicker}, dwell_least * (slower# + scrubPass#) / dwell_most - scrubPass#)`
-      : `max(${quicker}, slower# - (dwell_most - dwell_least) / patch#)`,
-  );
-  rec.line(
-    'wait',
-    cycle.wait,
-    byWindow ? '0 * dwell_least' : 'max(0 * dwell_least, dwell_least - patch# * (paced# + scrubPass#))',
-  );
+  rec.line(byWindow ? 'pacedByWindow' : 'paced', cycle.paced, { quicker });
+  rec.line('wait', cycle.wait, byWindow ? '0 * dwell_least' : undefined);
   rec.line('cycle', cycle.time);
 }
 

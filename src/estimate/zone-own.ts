@@ -85,11 +85,10 @@ export function zoneOwn(
   if (rec) traceSums(rows, (row) => rowOwn(row, { decision, elevation }, rules), rec);
   const washes = decision.later.length + (decision.first ? 1 : 0);
   sums.zonesetupHours = washes * factors.value('setup.zone');
-  rec?.line('zoneSetup', sums.zonesetupHours, `${String(washes)} * setup_zone`);
+  rec?.line('zoneSetup', sums.zonesetupHours, { washes });
   let ownHours = 0;
   for (const part of ownParts) ownHours += sums[part];
-  const expression = ownParts.map((part) => `${part}@`).join(' + ');
-  rec?.line('ownHours', ownHours, expression);
+  rec?.line('ownHours', ownHours, { parts: ownParts.map((part) => `${part}@`).join(' + ') });
   return { zone, index, decision, elevation, sums, ownHours, washed, finding };
 }
 

@@ -27,10 +27,6 @@ export function effortsOf(factors: FactorsInForce): Efforts {
  */
 export function effortOf(row: WallRow, efforts: Efforts, rec?: Recorder): number {
   const type = row.mortar ?? DEFAULT_MORTAR;
-  rec?.line(
-    row.mortar ? 'mortarEffort' : 'mortarDefault',
-    efforts[type],
-    `(mortar_${type}_strength / mortar_N_strength)^mortar_effortExponent`,
-  );
+  rec?.line(row.mortar ? 'mortarEffort' : 'mortarDefault', efforts[type], { type });
   return efforts[type];
 }

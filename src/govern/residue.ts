@@ -58,11 +58,7 @@ export function leftToBrush(
 ): number {
   const residue = residueOf(row);
   const left = (rules.left[withClass] ?? NaN) * rules.load[residue] * effortOf(row, rules.efforts, rec);
-  rec?.line(
-    row.residue ? 'leftToBrush' : 'leftToBrushAssumed',
-    left,
-    `left_${withClass} * load_${residue} * effort#`,
-  );
+  rec?.line(row.residue ? 'leftToBrush' : 'leftToBrushAssumed', left, { class: withClass, residue });
   return left;
 }
 

@@ -12,8 +12,8 @@ export interface Method {
   /** What that number measures. */
   readonly measures?: Kind;
   /**
-   * How it is worked out: arithmetic over other symbols, factors and constants. Left out where it differs from case to
-   * case; the code that works it out says it then.
+   * How it is worked out: arithmetic over other symbols, factors and constants. `{class}` and the like stand for what
+   * the code fills in. Left out where it differs from case to case; the code that works it out says it then.
    */
   readonly is?: string;
 }
@@ -45,24 +45,28 @@ export const methods = {
   mortarEffort: {
     symbol: 'effort#',
     measures: 'ratio',
+    is: '(mortar_{type}_strength / mortar_N_strength)^mortar_effortExponent',
     rule: 'Effort from the strength ratio to Type N',
     ...assumed,
   },
   mortarDefault: {
     symbol: 'effort#',
     measures: 'ratio',
+    is: '(mortar_{type}_strength / mortar_N_strength)^mortar_effortExponent',
     rule: 'Effort; no mortar is stated, so Type N is taken',
     ...practice,
   },
   leftToBrush: {
     symbol: 'left#',
     measures: 'ratio',
+    is: 'left_{class} * load_{residue} * effort#',
     rule: 'Residue that the cleaner leaves to the brush',
     ...assumed,
   },
   leftToBrushAssumed: {
     symbol: 'left#',
     measures: 'ratio',
+    is: 'left_{class} * load_{residue} * effort#',
     rule: 'Residue left to the brush; residue assumed from brushing',
     ...assumed,
   },
@@ -81,10 +85,17 @@ export const methods = {
   ceiling: {
     symbol: 'ceiling@',
     measures: 'class',
+    is: 'min({ceilings})',
     rule: 'Governing ceiling: least ceiling of the unmasked rows',
     ...practice,
   },
-  jobCeiling: { symbol: 'ceiling', measures: 'class', rule: 'Least ceiling of the zones', ...practice },
+  jobCeiling: {
+    symbol: 'ceiling',
+    measures: 'class',
+    is: 'min({ceilings})',
+    rule: 'Least ceiling of the zones',
+    ...practice,
+  },
   laterCeiling: {
     symbol: 'laterCeiling#',
     measures: 'class',
@@ -94,6 +105,7 @@ export const methods = {
   mostNeed: {
     symbol: 'mostNeed@',
     measures: 'class',
+    is: '{need}',
     rule: 'Greatest need of the unmasked masonry',
     ...computed,
   },
@@ -117,12 +129,31 @@ export const methods = {
     source: 'factors',
     kind: 'override',
   },
-  accessOfRow: { symbol: 'access#', measures: 'ratio', rule: 'Access as the row states it', ...assumed },
-  accessUsual: { symbol: 'access#', measures: 'ratio', rule: 'Access by the factor access.kind', ...assumed },
-  slowed: { symbol: 'slowed#', measures: 'ratio', rule: 'Slower by access and texture', ...computed },
+  accessOfRow: {
+    symbol: 'access#',
+    measures: 'ratio',
+    is: 'access_factor_{kind}',
+    rule: 'Access as the row states it',
+    ...assumed,
+  },
+  accessUsual: {
+    symbol: 'access#',
+    measures: 'ratio',
+    is: 'access_kind == {place} ? access_factor_{kind} : 0',
+    rule: 'Access by the factor access.kind',
+    ...assumed,
+  },
+  slowed: {
+    symbol: 'slowed#',
+    measures: 'ratio',
+    is: 'access# * texture_factor_{texture}',
+    rule: 'Slower by access and texture',
+    ...computed,
+  },
   rinsePressure: {
     symbol: 'pressure#',
     measures: 'pressure',
+    is: 'min(nozzle_pressure, {limit})',
     rule: 'Rinse pressure: the nozzle, or the limit of the material',
     ...assumed,
   },
@@ -165,6 +196,7 @@ export const methods = {
   washPasses: {
     symbol: 'washPasses#',
     measures: 'count',
+    is: 'max(cleaner_applications, 1, scrubTime# / (dwell_most / patch_least - {slower}))',
     rule: 'Passes of cleaner, so that the scrubbing of each fits the dwell on the smallest patch',
     ...assumed,
   },
@@ -185,10 +217,24 @@ export const methods = {
   paced: {
     symbol: 'paced#',
     measures: 'minutesPerArea',
+    is: 'max({quicker}, slower# - (dwell_most - dwell_least) / patch#)',
     rule: 'The quicker of applying and rinsing, paced so that no point is rinsed too soon',
     ...assumed,
   },
-  wait: { symbol: 'wait#', measures: 'minutes', rule: 'Wait before rinsing a patch', ...computed },
+  pacedByWindow: {
+    symbol: 'paced#',
+    measures: 'minutesPerArea',
+    is: 'max({quicker}, dwell_least * (slower# + scrubPass#) / dwell_most - scrubPass#)',
+    rule: 'Likewise, where the window and not the patch sets the pace',
+    ...assumed,
+  },
+  wait: {
+    symbol: 'wait#',
+    measures: 'minutes',
+    is: 'max(0 * dwell_least, dwell_least - patch# * (paced# + scrubPass#))',
+    rule: 'Wait before rinsing a patch',
+    ...computed,
+  },
   cycle: {
     symbol: 'cycle#',
     measures: 'minutesPerArea',
@@ -208,6 +254,7 @@ export const methods = {
   sorptivity: {
     symbol: 'S#',
     measures: 'sorptivity',
+    is: '{suction} / water_density / sqrt(iraTime)',
     rule: 'Sorptivity: the suction is the uptake of the first minute',
     source: 'sqrt-time',
     kind: 'published',
@@ -229,6 +276,7 @@ export const methods = {
   prewetTime: {
     symbol: 'prewetTime#',
     measures: 'minutes',
+    is: 'min((prewet_capacity / fieldS#)^2, (max(0 * dwell_least, dwell_least - (spare / fieldS#)^2) / (2 * spare / fieldS#))^2)',
     rule: 'Wet until the face takes up no more in the least dwell, or is full',
     ...assumed,
   },
@@ -287,12 +335,14 @@ export const methods = {
   stripBelow: {
     symbol: 'stripBelow#',
     measures: 'area',
+    is: '{levels}',
     rule: 'Strip below that is kept wet: a drop wide on each level, no more masonry than is washed there',
     ...assumed,
   },
   nothingBelow: {
     symbol: 'stripBelow#',
     measures: 'area',
+    is: '0',
     rule: 'Nothing that is washed lies below',
     ...computed,
   },
@@ -356,28 +406,28 @@ export const methods = {
     symbol: 'applyWork#',
     measures: 'laborMinutesPerArea',
     is: 'washPasses# * applyTime# * onePerson',
-    rule: 'Work of one person on an area',
+    rule: 'Applying on an area, by one person',
     ...computed,
   },
   rinseWork: {
     symbol: 'rinseWork#',
     measures: 'laborMinutesPerArea',
     is: 'washPasses# * rinseTime# * onePerson',
-    rule: 'Work of one person on an area',
+    rule: 'Rinsing an area, by one person',
     ...computed,
   },
   scrubWork: {
     symbol: 'scrubWork#',
     measures: 'laborMinutesPerArea',
     is: 'scrubTime# * team_size',
-    rule: 'Work of the whole team on an area',
+    rule: 'Scrubbing an area, by the whole team',
     ...computed,
   },
   changeWork: {
     symbol: 'changeWork#',
     measures: 'laborMinutesPerArea',
     is: 'washPasses# * patch_change / patch# * team_size',
-    rule: 'Work of the whole team on an area',
+    rule: 'Stepping on to the next patch, by the whole team',
     ...computed,
   },
   tend: {
@@ -391,12 +441,14 @@ export const methods = {
   reclean: {
     symbol: 'recleanHours#',
     measures: 'laborHours',
+    is: '({parts}) * reclean_share',
     rule: 'What is washed once more after inspection',
     ...assumed,
   },
   mistings: {
     symbol: 'mistings',
     measures: 'count',
+    is: 'max(0, dwell_most / timeToDry - 1)',
     rule: 'Mistings in a pass, so that the cleaner does not dry',
     ...assumed,
   },
@@ -418,28 +470,28 @@ export const methods = {
     symbol: 'preWetWater#',
     measures: 'volume',
     is: 'preWetPerArea# * bareArea#',
-    rule: 'Water on the row',
+    rule: 'Pre-wet water on the row',
     ...computed,
   },
   belowWater: {
     symbol: 'belowWater#',
     measures: 'volume',
     is: 'belowPerArea# * bareArea#',
-    rule: 'Water on the row',
+    rule: 'Water that the row takes for what lies below',
     ...computed,
   },
   mistWater: {
     symbol: 'mistWater#',
     measures: 'volume',
     is: 'mistPerArea# * bareArea#',
-    rule: 'Water on the row',
+    rule: 'Mist water on the row',
     ...computed,
   },
   rinseWater: {
     symbol: 'rinseWater#',
     measures: 'volume',
     is: 'rinsePerArea# * bareArea#',
-    rule: 'Water on the row',
+    rule: 'Rinse water on the row',
     ...computed,
   },
   recleanWater: {
@@ -481,6 +533,7 @@ export const methods = {
   acid: {
     symbol: 'acid#',
     measures: 'amount',
+    is: 'concentrate# * acid_{class}_density * acid_{class}_fraction / molarMassHCl * runoff_captured',
     rule: 'Acid in the concentrate that is collected, as HCl; none counts as used up',
     ...computed,
   },
@@ -488,7 +541,7 @@ export const methods = {
     symbol: 'bicarbonate#',
     measures: 'mass',
     is: 'acid# * (1 - neutralizer_sodaAsh) / acidPerNaHCO3 * molarMassNaHCO3',
-    rule: 'Alkali that neutralizes the acid',
+    rule: 'Sodium bicarbonate that neutralizes its part of the acid',
     source: 'molar-mass',
     kind: 'published',
   },
@@ -496,7 +549,7 @@ export const methods = {
     symbol: 'sodaAsh#',
     measures: 'mass',
     is: 'acid# * neutralizer_sodaAsh / acidPerNa2CO3 * molarMassNa2CO3',
-    rule: 'Alkali that neutralizes the acid',
+    rule: 'Soda ash that neutralizes its part of the acid',
     source: 'molar-mass',
     kind: 'published',
   },
@@ -516,7 +569,13 @@ export const methods = {
     rule: 'Mixed cleaner, each pass, and re-clean',
     ...computed,
   },
-  concentrate: { symbol: 'concentrate#', measures: 'volume', rule: 'Concentrate in the mix', ...computed },
+  concentrate: {
+    symbol: 'concentrate#',
+    measures: 'volume',
+    is: 'mix# / (1 + cleaner_dilution_{class})',
+    rule: 'Concentrate in the mix',
+    ...computed,
+  },
   mixWater: {
     symbol: 'mixWater#',
     measures: 'volume',
@@ -528,6 +587,7 @@ export const methods = {
   perimeter: {
     symbol: 'perimeter#',
     measures: 'length',
+    is: '{edges}',
     rule: 'Edges that the masking laps over',
     ...computed,
   },
@@ -562,6 +622,7 @@ export const methods = {
   masked: {
     symbol: 'masked#',
     measures: 'area',
+    is: '{surface}',
     rule: 'Openings of a washed row, or the whole of a masked one',
     ...computed,
   },
@@ -597,6 +658,7 @@ export const methods = {
   evaporation: {
     symbol: 'evaporation',
     measures: 'evaporation',
+    is: 'evaporationCoefficient * max(0, max(0, weather_surface + evaporationOffset)^evaporationPower - weather_humidity * max(0, weather_air + evaporationOffset)^evaporationPower) * (weather_wind + windOffset)',
     rule: 'Evaporation of a wet film; made for level concrete, on a wall an extrapolation',
     source: 'aci305',
     kind: 'published',
@@ -608,7 +670,13 @@ export const methods = {
     rule: 'Time until the film has dried',
     ...computed,
   },
-  scrape: { symbol: 'scrapeHours#', measures: 'laborHours', rule: 'Dry scraping', ...assumed },
+  scrape: {
+    symbol: 'scrapeHours#',
+    measures: 'laborHours',
+    is: 'washedArea# / rate_scrape_{residue} * effort# * slowed# / working_share',
+    rule: 'Dry scraping',
+    ...assumed,
+  },
   maskOn: {
     symbol: 'maskHours#',
     measures: 'laborHours',
@@ -623,7 +691,13 @@ export const methods = {
     rule: 'Masking taken off',
     ...assumed,
   },
-  glass: { symbol: 'glassHours#', measures: 'laborHours', rule: 'Final clean of the glass', ...assumed },
+  glass: {
+    symbol: 'glassHours#',
+    measures: 'laborHours',
+    is: '{surface} / rate_glass / working_share',
+    rule: 'Final clean of the glass',
+    ...assumed,
+  },
   noScaffold: {
     symbol: 'scaffoldHours#',
     measures: 'laborHours',
@@ -663,6 +737,7 @@ export const methods = {
   foot: {
     symbol: 'foot#',
     measures: 'length',
+    is: '{below}',
     rule: 'Height at which the row stands: the levels below it',
     ...computed,
   },
@@ -683,12 +758,14 @@ export const methods = {
   zoneSetup: {
     symbol: 'zonesetupHours@',
     measures: 'laborHours',
+    is: '{washes} * setup_zone',
     rule: 'Site set-up of each wash of the zone',
     ...computed,
   },
   ownHours: {
     symbol: 'ownHours@',
     measures: 'laborHours',
+    is: '{parts}',
     rule: 'Labor-hours of the zone by itself',
     ...computed,
   },
@@ -696,6 +773,7 @@ export const methods = {
   samplePanels: {
     symbol: 'jobSampleHours',
     measures: 'laborHours',
+    is: '{panels} * sample_hours',
     rule: 'A sample panel of each masonry material that is washed',
     ...computed,
   },
@@ -710,6 +788,7 @@ export const methods = {
   hireDays: {
     symbol: 'jobHireDays',
     measures: 'days',
+    is: 'max(hire_least, ceil(jobDays / oneDay - guard) * oneDay) * teams',
     rule: 'Hire by whole days of the job, for each team',
     ...computed,
   },
@@ -731,7 +810,7 @@ export const methods = {
     symbol: 'jobDays',
     measures: 'days',
     is: 'jobHours / (team_size * teams * (shift - setup_perDay))',
-    rule: 'Days: labor-hours by what the crew works beside set-up',
+    rule: 'Days of the job: its labor-hours by what the crew works beside set-up',
     ...computed,
   },
   setupHours: {
@@ -754,10 +833,24 @@ export const methods = {
     rule: 'Crew-hours: the whole crew for one hour is one',
     ...computed,
   },
-  priceLabor: { symbol: 'priceLabor~', measures: 'money', rule: 'Labor: hours by price', ...computed },
+  priceLabor: {
+    symbol: 'priceLabor~',
+    measures: 'money',
+    is: 'laborHours~ * price_labor',
+    rule: 'Labor: hours by price',
+    ...computed,
+  },
+  priceCrew: {
+    symbol: 'priceLabor~',
+    measures: 'money',
+    is: 'crewHours~ * price_crew',
+    rule: 'Labor: crew-hours by the price of the crew',
+    ...computed,
+  },
   priceCleaner: {
     symbol: 'priceCleaner#',
     measures: 'money',
+    is: 'concentrate# * price_cleaner_{class}',
     rule: 'Cleaner: concentrate by price',
     ...computed,
   },

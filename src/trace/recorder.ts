@@ -34,6 +34,9 @@ type FactorRow = (typeof factors)[number];
 const symbolOf = (id: FactorId): string => id.replaceAll('.', '_');
 const factorOf = new Map<string, FactorRow>(factors.map((row) => [symbolOf(row.id), row]));
 
+/** What takes the places in braces of an expression, by their names. */
+export type Filling = Readonly<Record<string, string | number>>;
+
 /**
  * Takes down how a number is worked out, while it is worked out. In symbols and expressions `@` stands for the
  * zone at hand and `#` for the wall row at hand. A factor's symbol is its id with `_` for the dots; the factors and
@@ -79,10 +82,10 @@ export class Recorder {
    * A number that was worked out by a rule of its own.
    * @param rule the rule, whose entry says what the number is called and what it measures
    * @param value in the base unit
-   * @param is how it was worked out, where the entry does not say it
+   * @param how what takes the places in braces of its expression, or another expression where the usual one does not hold
    */
-  line(rule: LineId, value: number, is?: string): void {
-    this.lineAt('', rule, value, is);
+  line(rule: LineId, value: number, how?: string | Filling): void {
+    this.lineAt('', rule, value, how);
   }
 
   /**
@@ -90,11 +93,12 @@ export class Recorder {
    * @param at whose it is: `#` of the row at hand, `@` of the zone, empty of the job; it takes the place of `~`
    * @param rule the rule, whose entry says what the number is called and what it measures
    * @param value in the base unit
-   * @param is how it was worked out, where the entry does not say it
+   * @param how as for `line`
    */
-  lineAt(at: '#' | '@' | '', rule: LineId, value: number, is?: string): void {
-    const { symbol, measures, is: usual = '' }: LineEntry = methods[rule];
-    this.lineNamed(symbol.replaceAll('~', at), (is ?? usual).replaceAll('~', at), value, measures, rule);
+  lineAt(at: '#' | '@' | '', rule: LineId, value: number, how?: string | Filling): void {
+    const { symbol, measures, is = '' }: LineEntry = methods[rule];
+    const expression = typeof how === 'string' ? how : filled(is, how);
+    this.lineNamed(symbol.replaceAll('~', at), expression.replaceAll('~', at), value, measures, rule);
   }
 
   /**
@@ -393,4 +397,10 @@ function citation({ document, edition, section }: Source): string {
 
 function plain(unit: string): string {
   return unit === '%' ? 'pct' : unit.replace(/[^A-Za-z0-9]+/g, '');
+}
+
+function filled(expression: string, filling: Filling | undefined): string {
+  return filling === undefined
+    ? expression
+    : expression.replace(/\{(\w+)\}/g, (_, name: string) => String(filling[name] ?? ''));
 }
