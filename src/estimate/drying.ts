@@ -60,22 +60,8 @@ export function dryingTime(factors: FactorsInForce, rec?: Recorder): Minutes {
   });
   const time = timeToDry(factors.value('weather.film'), factors.value('water.density'), rate);
   if (rec) {
-    const term = (t: string) => `max(0, ${t} + evaporationOffset)^evaporationPower`;
-    rec.line(
-      'evaporation',
-      `evaporationCoefficient * max(0, ${term('weather_surface')} - weather_humidity * ${term('weather_air')}) * (weather_wind + windOffset)`,
-      rate,
-      'evaporation',
-      'evaporation',
-    );
-    if (rate > 0)
-      rec.line(
-        'timeToDry',
-        'weather_film * water_density / evaporation * minPerHour',
-        time,
-        'minutes',
-        'timeToDry',
-      );
+    rec.line('evaporation', rate);
+    if (rate > 0) rec.line('timeToDry', time);
   }
   return time;
 }

@@ -26,7 +26,7 @@ export function sorptivity(row: WallRow, density: number, rec?: Recorder): numbe
         'suction',
       );
     else rec.material(symbol, row.material, 'suction', 'suction');
-    rec.line('S#', `${symbol} / water_density / sqrt(iraTime)`, value, 'sorptivity', 'sorptivity');
+    rec.line('sorptivity', value, { suction: symbol });
   }
   return value;
 }

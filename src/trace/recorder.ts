@@ -3,7 +3,7 @@ import { shownUnit } from '../quantity/shown-unit';
 import { coherentKind, show, unitOf, type Kind, type System } from '../quantity/systems';
 import { constants, type ConstantId } from '../rules/constants';
 import { factors, type FactorId } from '../rules/factors';
-import { methods, type MethodId } from '../rules/methods';
+import { methods, type LineEntry, type LineId, type MethodId } from '../rules/methods';
 import type { FactorsInForce, MaterialInForce, MaterialProperty } from '../rules/read-factors';
 import type { SourceKind } from '../rules/source-kinds';
 import { sources } from '../rules/sources';
@@ -50,6 +50,9 @@ type FactorRow = (typeof factors)[number];
 const symbolOf = (id: FactorId): string => id.replaceAll('.', '_');
 const factorOf = new Map<string, FactorRow>(factors.map((row) => [symbolOf(row.id), row]));
 
+/** What takes the places in braces of an expression, by their names. */
+export type Filling = Readonly<Record<string, string | number>>;
+
 /**
  * Takes down how a number is worked out, while it is worked out. In symbols and expressions `@` stands for the
  * zone at hand and `#` for the wall row at hand. A factor's symbol is its id with `_` for the dots; the factors and
@@ -92,14 +95,37 @@ export class Recorder {
   }
 
   /**
-   * A number that was worked out.
+   * A number that was worked out by a rule of its own.
+   * @param rule the rule, whose entry says what the number is called and what it measures
+   * @param value in the base unit
+   * @param how what takes the places in braces of its expression, or another expression where the usual one does not hold
+   */
+  line(rule: LineId, value: number, how?: string | Filling): void {
+    this.lineAt('', rule, value, how);
+  }
+
+  /**
+   * A number that a row, a zone and the job have alike.
+   * @param at whose it is: `#` of the row at hand, `@` of the zone, empty of the job; it takes the place of `~`
+   * @param rule the rule, whose entry says what the number is called and what it measures
+   * @param value in the base unit
+   * @param how as for `line`
+   */
+  lineAt(at: '#' | '@' | '', rule: LineId, value: number, how?: string | Filling): void {
+    const { symbol, measures, is = '' }: LineEntry = methods[rule];
+    const expression = typeof how === 'string' ? how : filled(is, how);
+    this.lineNamed(symbol.replaceAll('~', at), expression.replaceAll('~', at), value, measures, rule);
+  }
+
+  /**
+   * A number of a rule that gives several.
    * @param symbol its name
    * @param expression arithmetic over earlier symbols, factors and constants
    * @param value in the base unit
    * @param kind what it measures
    * @param method the rule that it follows
    */
-  line(symbol: string, expression: string, value: number, kind: Kind, method: MethodId): void {
+  lineNamed(symbol: string, expression: string, value: number, kind: Kind, method: MethodId): void {
     for (const name of this.named(expression).match(SYMBOL) ?? []) {
       if (this.lines.has(name)) continue;
       const row = factorOf.get(name.replace(GIVEN, ''));
@@ -108,6 +134,16 @@ export class Recorder {
     }
     const { rule, source, kind: sourceKind } = methods[method];
     this.put(symbol, expression, value, kind, rule, sources[source], sourceKind);
+  }
+
+  /**
+   * A number that is 0 by a rule.
+   * @param symbol its name
+   * @param kind what it would measure
+   * @param method the rule that says that there is nothing
+   */
+  nothing(symbol: string, kind: Kind, method: MethodId): void {
+    this.lineNamed(symbol, '0', 0, kind, method);
   }
 
   /**
@@ -201,7 +237,7 @@ export class Recorder {
       const piece = terms.slice(start, end).join(' + ');
       for (let index = start; index < end; index++) total += values[index] ?? 0;
       const name = end === terms.length ? symbol : `${symbol}_to${String(end)}`;
-      this.line(
+      this.lineNamed(
         name,
         soFar === '' ? piece : `${soFar} + ${piece}`,
         total,
@@ -210,7 +246,7 @@ export class Recorder {
       );
       soFar = name;
     }
-    if (terms.length === 0) this.line(symbol, '0', 0, kind, method);
+    if (terms.length === 0) this.nothing(symbol, kind, method);
   }
 
   /**
@@ -234,7 +270,7 @@ export class Recorder {
       const end = Math.min(start + TERMS_A_LINE, terms.length);
       most = Math.max(most, ...values.slice(start, end));
       const name = end === terms.length ? symbol : `${symbol}_to${String(end)}`;
-      this.line(name, `max(${[...soFar, ...terms.slice(start, end)].join(', ')})`, most, kind, method);
+      this.lineNamed(name, `max(${[...soFar, ...terms.slice(start, end)].join(', ')})`, most, kind, method);
       soFar = [name];
     }
   }
@@ -302,7 +338,7 @@ export class Recorder {
     const fromUnit = unitOf(kind, this.system);
     const toUnit = unitOf(to, this.system);
     if (kind === 'temperature' && fromUnit === 'degF') {
-      this.line(symbol, `(${symbol}_given - degFAtZeroC) / degFPerDegC`, value, to, 'kelvin');
+      this.lineNamed(symbol, `(${symbol}_given - degFAtZeroC) / degFPerDegC`, value, to, 'kelvin');
       return;
     }
     const factor = `k_${plain(fromUnit)}_${plain(toUnit)}`;
@@ -319,7 +355,7 @@ export class Recorder {
         stated: { by: 'constant' },
       });
     }
-    this.line(symbol, `${symbol}_given * ${factor}`, value, to, 'convert');
+    this.lineNamed(symbol, `${symbol}_given * ${factor}`, value, to, 'convert');
   }
 
   /** A factor of the table, with its conversion where its customary unit is not the one computed in. */
@@ -402,4 +438,10 @@ export function citationOf({ document, edition, section }: Source): string {
 
 function plain(unit: string): string {
   return unit === '%' ? 'pct' : unit.replace(/[^A-Za-z0-9]+/g, '');
+}
+
+function filled(expression: string, filling: Filling | undefined): string {
+  return filling === undefined
+    ? expression
+    : expression.replace(/\{(\w+)\}/g, (_, name: string) => String(filling[name] ?? ''));
 }
