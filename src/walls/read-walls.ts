@@ -1,8 +1,7 @@
 import { describe, isBlankOrZero, readCell } from '../quantity/cell';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
 import { metres, squareMetres } from '../quantity/quantities';
-import { withUnit } from '../quantity/shown-unit';
-import { unitOf } from '../quantity/systems';
+import { shownAmount, shownNumber } from '../quantity/shown-number';
 import type { FactorsInForce } from '../rules/read-factors';
 import { Branch } from './branch';
 import {
@@ -11,7 +10,6 @@ import {
   numberReader,
   readNumber,
   Refusal,
-  shownNumber,
   textReader,
   type ColumnReader,
 } from './column-readers';
@@ -24,6 +22,8 @@ import type { WallRow } from './wall-row';
 
 // Stands for the place of a column that the range does not have: past the end of every row.
 const NOWHERE = 2 ** 20;
+// Two numbers that differ must differ as shown; the last digits are those that the conversion of units touches.
+const COMPARED = 12;
 
 /**
  * Reads a headed range of wall rows.
@@ -321,10 +321,8 @@ function repeated({ label, first }: Repeat): Refusal {
  * @returns what is seen and accepted
  */
 export function tooOpen(openings: number, area: number, { system }: FactorsInForce): Refusal {
-  // Without the last digits, which the conversion of units touches.
-  const shown = (value: number): string => shownNumber(value, 'area', system, 12);
-  const most = `at most the Area of the row, ${withUnit(shown(area), unitOf('area', system))}`;
-  return new Refusal('openings', shown(openings), most);
+  const most = `at most the Area of the row, ${shownAmount(area, 'area', system, COMPARED)}`;
+  return new Refusal('openings', shownNumber(openings, 'area', system, COMPARED), most);
 }
 
 function tell(read: unknown, row: number, label: string, problems: Problem[]): void {

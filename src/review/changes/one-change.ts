@@ -1,6 +1,5 @@
 import { comparable } from '../../quantity/cell';
-import { withUnit } from '../../quantity/shown-unit';
-import { show, unitOf } from '../../quantity/systems';
+import { DIGITS, shownAmount } from '../../quantity/shown-number';
 import type { FactorsInForce } from '../../rules/read-factors';
 import { columnIds, columns, type ColumnId } from '../../walls/columns';
 import type { WallRow } from '../../walls/wall-row';
@@ -142,8 +141,7 @@ function inWords(row: WallRow, id: ColumnId, { system }: FactorsInForce): string
   const value = valueOf(row, id);
   const { reading } = columns[id];
   if (reading.as === 'number' && typeof value === 'number') {
-    const shown = String(Number(show(value, reading.kind, system).toPrecision(6)));
-    return withUnit(shown, unitOf(reading.kind, system));
+    return shownAmount(value, reading.kind, system, DIGITS.typed);
   }
   return value === undefined ? 'not stated' : String(value);
 }
