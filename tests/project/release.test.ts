@@ -74,9 +74,11 @@ describe('a release', () => {
       'manifest.xml',
       'src/rules/version.ts',
     ] as const) {
-      const lines = (text: string) => text.split('\n');
-      const kept = lines(next[name]).filter((line, index) => line === lines(present[name] ?? '')[index]);
-      expect(lines(next[name]).length - kept.length).toBe(name === 'package-lock.json' ? 2 : 1);
+      const before = present[name]?.split('\n') ?? [];
+      const after = next[name].split('\n');
+      expect(after).toHaveLength(before.length);
+      const changed = after.filter((line, index) => line !== before[index]);
+      expect(changed).toHaveLength(name === 'package-lock.json' ? 2 : 1);
     }
   });
 });
