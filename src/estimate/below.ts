@@ -50,13 +50,7 @@ export function stripBelow(
     const terms = levels.map(
       ({ level }) => `min(access_dropWidth * levelHeight${String(level)}@, ${masonrySymbol(level)})`,
     );
-    rec.line(
-      'stripBelow#',
-      terms.join(' + ') || '0',
-      strip,
-      'area',
-      levels.length > 0 ? 'stripBelow' : 'nothingBelow',
-    );
+    rec.line(levels.length > 0 ? 'stripBelow' : 'nothingBelow', strip, terms.join(' + ') || '0');
   }
   return strip;
 }

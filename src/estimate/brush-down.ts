@@ -19,11 +19,10 @@ export function brushHours(row: WallRow, rate: number, crew: Crew, rec?: Recorde
   const left = row.mask === 'only';
   if (!row.brushPriced || !masonry || left) {
     const why = !row.brushPriced ? 'noBrushing' : left ? 'leftOut' : 'onlyProtected';
-    rec?.line('brushHours#', '0', 0, 'laborHours', why);
+    rec?.nothing('brushHours#', 'laborHours', why);
     return laborHours(0);
   }
   const hours = hoursOf((netArea(row) / rate) * constants.minPerHour.value, crew);
-  const expression = '(Area# - Openings#) / rate_brush / working_share';
-  rec?.line('brushHours#', expression, hours, 'laborHours', 'brushDown');
+  rec?.line('brushDown', hours);
   return hours;
 }

@@ -44,10 +44,9 @@ export function cleanerMix(
   rec?: Recorder,
 ): Litres {
   const volume = use === undefined ? 0 : (area / use.coverage) * passes * (1 + again);
-  if (use === undefined) rec?.line('mix#', '0', volume, 'volume', 'noCleaner');
+  if (use === undefined) rec?.nothing('mix#', 'volume', 'noCleaner');
   else {
-    const expression = 'washedArea# / cleaner_coverage * washPasses# * (1 + reclean_share)';
-    rec?.line('mix#', expression, volume, 'volume', 'cleanerMix');
+    rec?.line('cleanerMix', volume);
   }
   return litres(volume);
 }
@@ -61,10 +60,10 @@ export function cleanerMix(
  */
 export function concentrate(mix: Litres, use: CleanerUse | undefined, rec?: Recorder): Litres {
   const volume = use === undefined ? 0 : mix / (1 + use.dilution);
-  if (use === undefined) rec?.line('concentrate#', '0', volume, 'volume', 'noCleaner');
+  if (use === undefined) rec?.nothing('concentrate#', 'volume', 'noCleaner');
   else if (rec) {
     const expression = `mix# / (1 + cleaner_dilution_${use.class})`;
-    rec.line('concentrate#', expression, volume, 'volume', 'concentrate');
+    rec.line('concentrate', volume, expression);
   }
   return litres(volume);
 }
@@ -78,6 +77,6 @@ export function concentrate(mix: Litres, use: CleanerUse | undefined, rec?: Reco
  */
 export function mixWater(mix: Litres, ofConcentrate: Litres, rec?: Recorder): Litres {
   const volume = mix - ofConcentrate;
-  rec?.line('mixWater#', 'mix# - concentrate#', volume, 'volume', 'mixWater');
+  rec?.line('mixWater', volume);
   return litres(volume);
 }

@@ -63,19 +63,10 @@ export function dryingTime(factors: FactorsInForce, rec?: Recorder): Minutes {
     const term = (t: string) => `max(0, ${t} + evaporationOffset)^evaporationPower`;
     rec.line(
       'evaporation',
-      `evaporationCoefficient * max(0, ${term('weather_surface')} - weather_humidity * ${term('weather_air')}) * (weather_wind + windOffset)`,
       rate,
-      'evaporation',
-      'evaporation',
+      `evaporationCoefficient * max(0, ${term('weather_surface')} - weather_humidity * ${term('weather_air')}) * (weather_wind + windOffset)`,
     );
-    if (rate > 0)
-      rec.line(
-        'timeToDry',
-        'weather_film * water_density / evaporation * minPerHour',
-        time,
-        'minutes',
-        'timeToDry',
-      );
+    if (rate > 0) rec.line('timeToDry', time);
   }
   return time;
 }

@@ -77,8 +77,8 @@ export function elevationOf(rows: readonly WallRow[], lift: number, rec?: Record
 export function traceHeight(row: WallRow, rec: Recorder): void {
   if (row.height > 0) {
     rec.input('Height#', row.height, 'length', 'Height of the row');
-    rec.line('rowHeight#', 'Height#', row.height, 'length', 'rowHeight');
-  } else rec.line('rowHeight#', 'access_lift', rec.value('access.lift'), 'length', 'rowHeightAssumed');
+    rec.line('rowHeight', row.height);
+  } else rec.line('rowHeightAssumed', rec.value('access.lift'));
 }
 
 /** The masonry of a zone that is washed, by level: net area, m2. */
@@ -123,7 +123,7 @@ export function traceMasonry(all: readonly WallRow[], masonry: MasonryByLevel, r
       rec.inRow(row.row, row.wall);
       rec.input('Area#', row.area, 'area', 'Area of the row, gross');
       rec.input('Openings#', row.openings, 'area', 'Openings in the row');
-      rec.line('bareArea#', 'Area# - Openings#', netArea(row), 'area', 'bareArea');
+      rec.line('bareArea', netArea(row));
     }
     const terms = rows.map((row) => `bareArea_r${String(row.row)}`);
     rec.sum(masonrySymbol(level), terms, rows.map(netArea), 'area', 'masonryOfLevel');

@@ -19,8 +19,8 @@ export function glassHours(row: WallRow, rate: number, crew: Crew, rec?: Recorde
   const hours = hoursOf((area / rate) * constants.minPerHour.value, crew);
   if (rec) {
     const surface = isGlass ? 'Area#' : 'Openings#';
-    if (left) rec.line('glassHours#', '0', 0, 'laborHours', 'leftOut');
-    else rec.line('glassHours#', `${surface} / rate_glass / working_share`, hours, 'laborHours', 'glass');
+    if (left) rec.nothing('glassHours#', 'laborHours', 'leftOut');
+    else rec.line('glass', hours, `${surface} / rate_glass / working_share`);
   }
   return hours;
 }

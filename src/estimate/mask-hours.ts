@@ -48,9 +48,7 @@ export function maskOnHours(
   const net =
     (mask.lapped / rates.on) * hour + mask.fixtures * rates.fixtureCover * constants.onePerson.value;
   const hours = hoursOf(net * slowed, crew);
-  const expression =
-    '((masked# + lapArea#) / rate_maskOn + fixtures# * fixture_cover * onePerson / minPerHour) * access# / working_share';
-  rec?.line('maskHours#', expression, hours, 'laborHours', 'maskOn');
+  rec?.line('maskOn', hours);
   return hours;
 }
 
@@ -71,7 +69,6 @@ export function maskOffHours(
   rec?: Recorder,
 ): LaborHours {
   const hours = hoursOf((mask.area / rates.off) * constants.minPerHour.value * slowed, crew);
-  const expression = 'maskingArea# / rate_maskOff * access# / working_share';
-  rec?.line('unmaskHours#', expression, hours, 'laborHours', 'maskOff');
+  rec?.line('maskOff', hours);
   return hours;
 }

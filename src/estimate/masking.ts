@@ -69,20 +69,20 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
   const film = area * (1 + allow.filmWaste);
   const tape = perimeter * (1 + allow.tapeWaste);
   if (rec) {
-    rec.line('masked#', row.masked ? 'Area#' : 'Openings#', surface, 'area', 'masked');
+    rec.line('masked', surface, row.masked ? 'Area#' : 'Openings#');
     const edges = later ? 'edge# + openingsEdge#' : row.masked ? 'edge#' : 'openingsEdge#';
-    rec.line('perimeter#', edges, perimeter, 'length', 'perimeter');
+    rec.line('perimeter', perimeter, edges);
     rec.input(
       'fixtures#',
       fixtures,
       'count',
       row.masked && !later ? 'Fixtures lie beneath the masked row' : 'Fixtures of the row',
     );
-    rec.line('lapArea#', 'perimeter# * mask_lap', lapArea, 'area', 'lapArea');
-    rec.line('fixtureArea#', 'fixtures# * fixture_film', fixtureArea, 'area', 'fixtureArea');
-    rec.line('maskingArea#', 'masked# + lapArea# + fixtureArea#', area, 'area', 'masking');
-    rec.line('film#', 'maskingArea# * (1 + film_waste)', film, 'area', 'film');
-    rec.line('tape#', 'perimeter# * (1 + tape_waste)', tape, 'length', 'tape');
+    rec.line('lapArea', lapArea);
+    rec.line('fixtureArea', fixtureArea);
+    rec.line('masking', area);
+    rec.line('film', film);
+    rec.line('tape', tape);
   }
   return {
     lapped: squareMetres(lapped),
@@ -97,7 +97,7 @@ function edgeOfOpenings({ openings, openingPerimeter }: WallRow, rec?: Recorder)
   const edge = openingsEdge(openings, openingPerimeter);
   if (openingPerimeter > 0 || openings === 0)
     rec?.input('openingsEdge#', openingPerimeter, 'length', 'Opening perimeter of the row');
-  else rec?.line('openingsEdge#', '4 * sqrt(Openings#)', edge, 'length', 'openingsEdge');
+  else rec?.line('openingsEdge', edge);
   return edge;
 }
 
@@ -106,9 +106,9 @@ function edgeOf({ area, height, edge: edges }: WallRow, rec?: Recorder): number 
   const edge = edges ?? edgeLength(area, height);
   if (height > 0) {
     rec?.input('Height#', height, 'length', 'Height of the row');
-    rec?.line('edge#', '2 * (Area# / Height# + Height#)', edge, 'length', 'edgeFromHeight');
+    rec?.line('edgeFromHeight', edge);
   } else {
-    rec?.line('edge#', '4 * sqrt(Area#)', edge, 'length', 'edgeFromArea');
+    rec?.line('edgeFromArea', edge);
   }
   return edge;
 }

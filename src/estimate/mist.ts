@@ -14,7 +14,7 @@ export function mistings(factors: FactorsInForce, rec?: Recorder): number {
   const times = Math.max(0, factors.value('dwell.most') / dries - 1);
   if (rec) {
     const expression = Number.isFinite(dries) ? 'max(0, dwell_most / timeToDry - 1)' : '0';
-    rec.line('mistings', expression, times, 'count', 'mistings');
+    rec.line('mistings', times, expression);
   }
   return times;
 }

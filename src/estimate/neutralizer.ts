@@ -75,8 +75,8 @@ export function neutralizer(
   rec?: Recorder,
 ): { bicarbonate: number; sodaAsh: number } {
   if (use === undefined) {
-    rec?.line('bicarbonate#', '0', 0, 'mass', 'noAcid');
-    rec?.line('sodaAsh#', '0', 0, 'mass', 'noAcid');
+    rec?.nothing('bicarbonate#', 'mass', 'noAcid');
+    rec?.nothing('sodaAsh#', 'mass', 'noAcid');
     return { bicarbonate: 0, sodaAsh: 0 };
   }
   const acid = acidMoles(concentrate, use.density, use.fraction) * use.captured;
@@ -84,26 +84,12 @@ export function neutralizer(
   const sodaAsh = alkaliMass(acid * use.sodaAshShare, 'Na2CO3');
   if (rec) {
     rec.line(
-      'acid#',
-      `concentrate# * acid_${use.class}_density * acid_${use.class}_fraction / molarMassHCl * runoff_captured`,
-      acid,
-      'amount',
       'acid',
+      acid,
+      `concentrate# * acid_${use.class}_density * acid_${use.class}_fraction / molarMassHCl * runoff_captured`,
     );
-    rec.line(
-      'bicarbonate#',
-      'acid# * (1 - neutralizer_sodaAsh) / acidPerNaHCO3 * molarMassNaHCO3',
-      bicarbonate,
-      'mass',
-      'alkali',
-    );
-    rec.line(
-      'sodaAsh#',
-      'acid# * neutralizer_sodaAsh / acidPerNa2CO3 * molarMassNa2CO3',
-      sodaAsh,
-      'mass',
-      'alkali',
-    );
+    rec.line('bicarbonate', bicarbonate);
+    rec.line('sodaAsh', sodaAsh);
   }
   return { bicarbonate, sodaAsh };
 }

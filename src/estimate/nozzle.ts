@@ -11,13 +11,7 @@ import type { Recorder } from '../trace/recorder';
  */
 export function nozzleFlow(number: number, pressure: number, rec?: Recorder): LitresPerMinute {
   const flow = number * constants.ratedFlow.value * Math.sqrt(pressure / constants.ratedPressure.value);
-  rec?.line(
-    'flow#',
-    'nozzle_number * ratedFlow * sqrt(pressure# / ratedPressure)',
-    flow,
-    'flow',
-    'nozzleFlow',
-  );
+  rec?.line('nozzleFlow', flow);
   return litresPerMinute(flow);
 }
 
@@ -31,13 +25,7 @@ export function nozzleFlow(number: number, pressure: number, rec?: Recorder): Li
 export function fanWidth(distance: number, angle: number, rec?: Recorder): Metres {
   const width = 2 * distance * Math.tan(angle / 2 / constants.radian.value);
   // The width is shown in the unit of the distance.
-  rec?.line(
-    'fanWidth',
-    '2 * nozzle_distance_given * tan(nozzle_angle / 2 / radian)',
-    width,
-    'shortLength',
-    'fanWidth',
-  );
+  rec?.line('fanWidth', width);
   return metres(width);
 }
 
@@ -50,6 +38,6 @@ export function fanWidth(distance: number, angle: number, rec?: Recorder): Metre
  */
 export function reactionForce(flow: LitresPerMinute, pressure: number, rec?: Recorder): number {
   const force = constants.jetCoefficient.value * flow * Math.sqrt(pressure);
-  rec?.line('reactionForce#', 'jetCoefficient * flow# * sqrt(pressure#)', force, 'force', 'reactionForce');
+  rec?.line('reactionForce', force);
   return force;
 }

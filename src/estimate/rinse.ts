@@ -41,7 +41,7 @@ export function rinsePressure(row: WallRow, rules: RinseRules, rec?: Recorder): 
   if (rec) {
     const limit = `pressure_${symbolOf(row.material)}`;
     rec.material(limit, row.material, 'pressure', 'pressure');
-    rec.line('pressure#', `min(nozzle_pressure, ${limit})`, pressure, 'pressure', 'rinsePressure');
+    rec.line('rinsePressure', pressure, `min(nozzle_pressure, ${limit})`);
   }
   return pressure;
 }
@@ -59,7 +59,7 @@ export function rinseTime(row: WallRow, rules: RinseRules, rec?: Recorder): Minu
   const time = rules.perArea / flow;
   if (rec) {
     reactionForce(flow, pressure, rec);
-    rec.line('rinseTime#', 'rinse_perArea / flow#', time, 'minutesPerArea', 'rinseTime');
+    rec.line('rinseTime', time);
   }
   return minutesPerSquareMetre(time);
 }

@@ -18,6 +18,6 @@ export function runoff(
   rec?: Recorder,
 ): Litres {
   const volume = (water + concentrate - absorbed) * captured;
-  rec?.line('runoff#', '(water# + concentrate# - absorbed#) * runoff_captured', volume, 'volume', 'runoff');
+  rec?.line('runoff', volume);
   return litres(volume);
 }

@@ -50,7 +50,7 @@ export function scaffoldHours(
   rec?: Recorder,
 ): LaborHours {
   if (!rules.ours || (row.access ?? rules.usual) !== 'scaffold') {
-    rec?.line('scaffoldHours#', '0', 0, 'laborHours', 'noScaffold');
+    rec?.line('noScaffold', 0);
     return laborHours(0);
   }
   const height = elevation.height(row);
@@ -60,21 +60,9 @@ export function scaffoldHours(
   if (rec) {
     traceHeight(row, rec);
     const below = elevation.below(row).map(({ level }) => `levelHeight${String(level)}@`);
-    rec.line('foot#', below.join(' + ') || '0 * access_ground', foot, 'length', 'foot');
-    rec.line(
-      'highScaffold#',
-      'min(1, max(0, (foot# + rowHeight# - scaffold_low) / rowHeight#))',
-      high,
-      'ratio',
-      'highScaffold',
-    );
-    rec.line(
-      'scaffoldHours#',
-      'scaffold * Area# * ((1 - highScaffold#) / rate_scaffold_low + highScaffold# / rate_scaffold_high)',
-      hours,
-      'laborHours',
-      'scaffoldHours',
-    );
+    rec.line('foot', foot, below.join(' + ') || '0 * access_ground');
+    rec.line('highScaffold', high);
+    rec.line('scaffoldHours', hours);
   }
   return hours;
 }

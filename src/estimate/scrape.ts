@@ -48,7 +48,7 @@ export function scrapeHours(
   const hours = hoursOf((area / rates[residue]) * effort * slowed * constants.minPerHour.value, crew);
   if (rec) {
     const expression = `washedArea# / rate_scrape_${residue} * effort# * slowed# / working_share`;
-    rec.line('scrapeHours#', expression, hours, 'laborHours', 'scrape');
+    rec.line('scrape', hours, expression);
   }
   return hours;
 }

@@ -54,13 +54,11 @@ export function slowdownOf(row: WallRow, slowdowns: Slowdowns, rec?: Recorder): 
   if (rec) {
     const byUser = `access_kind == ${String(accessKinds.indexOf(kind))} ? access_factor_${kind} : 0`;
     rec.line(
-      'access#',
-      row.access ? `access_factor_${kind}` : byUser,
-      masking,
-      'ratio',
       row.access ? 'accessOfRow' : 'accessUsual',
+      masking,
+      row.access ? `access_factor_${kind}` : byUser,
     );
-    rec.line('slowed#', `access# * texture_factor_${texture}`, washing, 'ratio', 'slowed');
+    rec.line('slowed', washing, `access# * texture_factor_${texture}`);
   }
   return { masking, washing };
 }

@@ -20,7 +20,7 @@ export function sorptivity(row: WallRow, density: number, rec?: Recorder): numbe
     if (measured)
       rec.input(symbol, suction, 'suction', "Suction measured at the row, in place of the material's");
     else rec.material(symbol, row.material, 'suction', 'suction');
-    rec.line('S#', `${symbol} / water_density / sqrt(iraTime)`, value, 'sorptivity', 'sorptivity');
+    rec.line('sorptivity', value, `${symbol} / water_density / sqrt(iraTime)`);
   }
   return value;
 }

@@ -106,39 +106,27 @@ export function traceCycle(cycle: WashCycle, times: StepTimes, rules: CycleRules
   const slower = times.apply >= times.rinse ? 'applyTime#' : 'rinseTime#';
   const quicker = times.apply >= times.rinse ? 'rinseTime#' : 'applyTime#';
   const byWindow = rules.mostDwell / (cycle.slower + cycle.scrub) <= rules.mostPatch;
-  rec.line('slower#', 'max(applyTime#, rinseTime#)', cycle.slower, 'minutesPerArea', 'slowerStep');
+  rec.line('slowerStep', cycle.slower);
   rec.line(
-    'washPasses#',
-    `max(cleaner_applications, 1, scrubTime# / (dwell_most / patch_least - ${slower}))`,
-    cycle.passes,
-    'count',
     'washPasses',
+    cycle.passes,
+    `max(cleaner_applications, 1, scrubTime# / (dwell_most / patch_least - ${slower}))`,
   );
-  rec.line('scrubPass#', 'scrubTime# / washPasses#', cycle.scrub, 'minutesPerArea', 'scrubPass');
-  rec.line('patch#', 'min(dwell_most / (slower# + scrubPass#), patch_most)', cycle.patch, 'area', 'patch');
+  rec.line('scrubPass', cycle.scrub);
+  rec.line('patch', cycle.patch);
   rec.line(
-    'paced#',
+    'paced',
+    cycle.paced,
     byWindow
       ? `max(${quicker}, dwell_least * (slower# + scrubPass#) / dwell_most - scrubPass#)`
       : `max(${quicker}, slower# - (dwell_most - dwell_least) / patch#)`,
-    cycle.paced,
-    'minutesPerArea',
-    'paced',
   );
   rec.line(
-    'wait#',
-    byWindow ? '0 * dwell_least' : 'max(0 * dwell_least, dwell_least - patch# * (paced# + scrubPass#))',
-    cycle.wait,
-    'minutes',
     'wait',
+    cycle.wait,
+    byWindow ? '0 * dwell_least' : 'max(0 * dwell_least, dwell_least - patch# * (paced# + scrubPass#))',
   );
-  rec.line(
-    'cycle#',
-    'washPasses# * (slower# + paced# + wait# / patch# + patch_change / patch#) + scrubTime#',
-    cycle.time,
-    'minutesPerArea',
-    'cycle',
-  );
+  rec.line('cycle', cycle.time);
 }
 
 /**

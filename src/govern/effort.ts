@@ -28,11 +28,9 @@ export function effortsOf(factors: FactorsInForce): Efforts {
 export function effortOf(row: WallRow, efforts: Efforts, rec?: Recorder): number {
   const type = row.mortar ?? DEFAULT_MORTAR;
   rec?.line(
-    'effort#',
-    `(mortar_${type}_strength / mortar_N_strength)^mortar_effortExponent`,
-    efforts[type],
-    'ratio',
     row.mortar ? 'mortarEffort' : 'mortarDefault',
+    efforts[type],
+    `(mortar_${type}_strength / mortar_N_strength)^mortar_effortExponent`,
   );
   return efforts[type];
 }

@@ -62,14 +62,8 @@ export function governZone(
       rec.material(symbol, material, 'ceiling', 'class');
       return symbol;
     });
-    rec.line('ceiling@', `min(${symbols.join(', ')})`, ceiling, 'class', 'ceiling');
-    rec.line(
-      'mostNeed@',
-      inMostNeed ? `need_r${String(inMostNeed.row)}` : '0',
-      mostNeed,
-      'class',
-      'mostNeed',
-    );
+    rec.line('ceiling', ceiling, `min(${symbols.join(', ')})`);
+    rec.line('mostNeed', mostNeed, inMostNeed ? `need_r${String(inMostNeed.row)}` : '0');
   }
   return { ceiling: ceiling as CleanerClass, governors, mostNeed };
 }

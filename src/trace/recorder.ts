@@ -3,7 +3,7 @@ import { shownUnit } from '../quantity/shown-unit';
 import { coherentKind, show, unitOf, type Kind, type System } from '../quantity/systems';
 import { constants, type ConstantId } from '../rules/constants';
 import { factors, type FactorId } from '../rules/factors';
-import { methods, type MethodId } from '../rules/methods';
+import { methods, type LineEntry, type LineId, type MethodId } from '../rules/methods';
 import type { FactorsInForce, MaterialInForce, MaterialProperty } from '../rules/read-factors';
 import type { SourceKind } from '../rules/source-kinds';
 import { sources } from '../rules/sources';
@@ -76,14 +76,36 @@ export class Recorder {
   }
 
   /**
-   * A number that was worked out.
+   * A number that was worked out by a rule of its own.
+   * @param rule the rule, whose entry says what the number is called and what it measures
+   * @param value in the base unit
+   * @param is how it was worked out, where the entry does not say it
+   */
+  line(rule: LineId, value: number, is?: string): void {
+    this.lineAt('', rule, value, is);
+  }
+
+  /**
+   * A number that a row, a zone and the job have alike.
+   * @param at whose it is: `#` of the row at hand, `@` of the zone, empty of the job; it takes the place of `~`
+   * @param rule the rule, whose entry says what the number is called and what it measures
+   * @param value in the base unit
+   * @param is how it was worked out, where the entry does not say it
+   */
+  lineAt(at: '#' | '@' | '', rule: LineId, value: number, is?: string): void {
+    const { symbol, measures, is: usual = '' }: LineEntry = methods[rule];
+    this.lineNamed(symbol.replaceAll('~', at), (is ?? usual).replaceAll('~', at), value, measures, rule);
+  }
+
+  /**
+   * A number of a rule that gives several.
    * @param symbol its name
    * @param expression arithmetic over earlier symbols, factors and constants
    * @param value in the base unit
    * @param kind what it measures
    * @param method the rule that it follows
    */
-  line(symbol: string, expression: string, value: number, kind: Kind, method: MethodId): void {
+  lineNamed(symbol: string, expression: string, value: number, kind: Kind, method: MethodId): void {
     for (const name of this.named(expression).match(SYMBOL) ?? []) {
       if (this.lines.has(name)) continue;
       const row = factorOf.get(name.replace(GIVEN, ''));
@@ -92,6 +114,16 @@ export class Recorder {
     }
     const { rule, source, kind: sourceKind } = methods[method];
     this.put(symbol, expression, value, kind, rule, sources[source], sourceKind);
+  }
+
+  /**
+   * A number that is 0 by a rule.
+   * @param symbol its name
+   * @param kind what it would measure
+   * @param method the rule that says that there is nothing
+   */
+  nothing(symbol: string, kind: Kind, method: MethodId): void {
+    this.lineNamed(symbol, '0', 0, kind, method);
   }
 
   /**
@@ -180,7 +212,7 @@ export class Recorder {
       const piece = terms.slice(start, end).join(' + ');
       for (let index = start; index < end; index++) total += values[index] ?? 0;
       const name = end === terms.length ? symbol : `${symbol}_to${String(end)}`;
-      this.line(
+      this.lineNamed(
         name,
         soFar === '' ? piece : `${soFar} + ${piece}`,
         total,
@@ -189,7 +221,7 @@ export class Recorder {
       );
       soFar = name;
     }
-    if (terms.length === 0) this.line(symbol, '0', 0, kind, method);
+    if (terms.length === 0) this.nothing(symbol, kind, method);
   }
 
   /**
@@ -213,7 +245,7 @@ export class Recorder {
       const end = Math.min(start + TERMS_A_LINE, terms.length);
       most = Math.max(most, ...values.slice(start, end));
       const name = end === terms.length ? symbol : `${symbol}_to${String(end)}`;
-      this.line(name, `max(${[...soFar, ...terms.slice(start, end)].join(', ')})`, most, kind, method);
+      this.lineNamed(name, `max(${[...soFar, ...terms.slice(start, end)].join(', ')})`, most, kind, method);
       soFar = [name];
     }
   }
@@ -272,7 +304,7 @@ export class Recorder {
     const fromUnit = unitOf(kind, this.system);
     const toUnit = unitOf(to, this.system);
     if (kind === 'temperature' && fromUnit === 'degF') {
-      this.line(symbol, `(${symbol}_given - degFAtZeroC) / degFPerDegC`, value, to, 'kelvin');
+      this.lineNamed(symbol, `(${symbol}_given - degFAtZeroC) / degFPerDegC`, value, to, 'kelvin');
       return;
     }
     const factor = `k_${plain(fromUnit)}_${plain(toUnit)}`;
@@ -288,7 +320,7 @@ export class Recorder {
         where: '',
       });
     }
-    this.line(symbol, `${symbol}_given * ${factor}`, value, to, 'convert');
+    this.lineNamed(symbol, `${symbol}_given * ${factor}`, value, to, 'convert');
   }
 
   /** A factor of the table, with its conversion where its customary unit is not the one computed in. */
