@@ -13,7 +13,8 @@ import {
   textReader,
   type ColumnReader,
 } from './column-readers';
-import { columnIds, columns, type Column, type ColumnId } from './columns';
+import { columns, type ColumnId } from './columns';
+import { columnsOfKind } from './columns-of-kind';
 import { edgeLength, openingsEdge } from './edge-length';
 import { isExample } from './example-rows';
 import { Labels, type Repeat } from './labels';
@@ -95,7 +96,7 @@ function readRows(
   const lines: unknown[] = Array.isArray(range) ? range : [];
   const places = matchHeadings(cellsOf(lines[0]), factors.system, headings);
   const at = readersOf(places, factors);
-  const apart = columnIds.filter((id) => !isOfRow(columns[id])).flatMap((id) => places.get(id) ?? []);
+  const apart = columnsOfKind.flatMap((id) => places.get(id) ?? []);
   const labels = new Labels();
   const kinds: KindOfRows[] = [];
   const root = new Branch<KindOfRows>();
@@ -331,10 +332,6 @@ function tell(read: unknown, row: number, label: string, problems: Problem[]): v
 
 function problemOf({ column, seen, accepted }: Refusal, row: number, label: string): Problem {
   return cellProblem({ row, label, column }, seen, accepted);
-}
-
-function isOfRow({ ofRow }: Column): boolean {
-  return ofRow === true;
 }
 
 function cellsOf(line: unknown): readonly unknown[] {
