@@ -1,6 +1,5 @@
 import { describe, isBlankOrZero, readCell } from '../quantity/cell';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
-import { metres, squareMetres } from '../quantity/quantities';
 import { shownAmount, shownNumber } from '../quantity/shown-number';
 import type { FactorsInForce } from '../rules/read-factors';
 import { Branch } from './branch';
@@ -235,10 +234,10 @@ function wallRow(words: Words, own: OwnOfRow, edge?: number): WallRow {
     zone: words.zone,
     level: words.level,
     material: words.material,
-    area: squareMetres(own.area),
-    height: metres(words.height),
-    openings: squareMetres(own.openings),
-    openingPerimeter: metres(own.openingPerimeter),
+    area: own.area,
+    height: words.height,
+    openings: own.openings,
+    openingPerimeter: own.openingPerimeter,
     fixtures: own.fixtures,
     mortar: words.mortar,
     residue: words.residue,

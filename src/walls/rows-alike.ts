@@ -1,4 +1,3 @@
-import { metres, squareMetres } from '../quantity/quantities';
 import { columnsOfKind } from './columns-of-kind';
 import { edgeLength, openingsEdge } from './edge-length';
 import { statedValue } from './stated-value';
@@ -37,9 +36,9 @@ function together(rows: readonly WallRow[]): WallRow {
   const sum = (of: (row: WallRow) => number): number => rows.reduce((total, row) => total + of(row), 0);
   return {
     ...first,
-    area: squareMetres(sum((row) => row.area)),
-    openings: squareMetres(sum((row) => row.openings)),
-    openingPerimeter: metres(sum((row) => openingsEdge(row.openings, row.openingPerimeter))),
+    area: sum((row) => row.area),
+    openings: sum((row) => row.openings),
+    openingPerimeter: sum((row) => openingsEdge(row.openings, row.openingPerimeter)),
     fixtures: sum((row) => row.fixtures),
     ...(first.masked ? { edge: sum((row) => row.edge ?? edgeLength(row.area, row.height)) } : {}),
   };
