@@ -11,6 +11,7 @@ export interface Options {
   readonly json: boolean;
 }
 
+/** What --help prints. */
 export const HELP = `Recalculates the Washdown formulas of a workbook and prints the estimate.
 
   npm run estimate -- FILE.xlsx [--out FILE2.xlsx [--values] | --in-place] [--json]

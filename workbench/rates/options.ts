@@ -7,6 +7,7 @@ export interface RatesOptions {
   readonly out: string | undefined;
 }
 
+/** What --help prints. */
 export const HELP = `Reads the recorded work of every workbook in a folder and prints the rates that the jobs show together.
 
   npm run rates -- FOLDER [--out FILE.xlsx]
