@@ -5,7 +5,8 @@ import { readActuals } from '../src/actuals/read-actuals';
 import { noteOf } from '../src/actuals/note';
 import type { Entry, Measure } from '../src/actuals/entry';
 import { show, unitOf, type Kind, type System } from '../src/quantity/systems';
-import { shownUnit, withUnit } from '../src/quantity/shown-unit';
+import { DIGITS, shownAmount } from '../src/quantity/shown-number';
+import { shownUnit } from '../src/quantity/shown-unit';
 import { factors as factorTable } from '../src/rules/factors';
 import { readQuestion } from './arguments';
 import { heading, quantityCell } from './cells';
@@ -92,8 +93,7 @@ function progressInWords(finding: ProgressFinding, system: System): string {
 }
 
 function areaInWords(area: number, system: System): string {
-  const number = String(Number(show(area, 'area', system).toPrecision(6)));
-  return withUnit(number, unitOf('area', system));
+  return shownAmount(area, 'area', system, DIGITS.typed);
 }
 
 /** Spills the rates that recorded work shows. */

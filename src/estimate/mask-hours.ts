@@ -1,4 +1,3 @@
-import type { LaborHours } from '../quantity/quantities';
 import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
@@ -43,7 +42,7 @@ export function maskOnHours(
   slowed: number,
   crew: Crew,
   rec?: Recorder,
-): LaborHours {
+): number {
   const hour = constants.minPerHour.value;
   const net =
     (mask.lapped / rates.on) * hour + mask.fixtures * rates.fixtureCover * constants.onePerson.value;
@@ -67,7 +66,7 @@ export function maskOffHours(
   slowed: number,
   crew: Crew,
   rec?: Recorder,
-): LaborHours {
+): number {
   const hours = hoursOf((mask.area / rates.off) * constants.minPerHour.value * slowed, crew);
   rec?.line('maskOff', hours);
   return hours;

@@ -1,4 +1,3 @@
-import { metres, squareMetres, type Metres, type SquareMetres } from '../quantity/quantities';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import { edgeLength, openingsEdge } from '../walls/edge-length';
@@ -19,15 +18,15 @@ export interface MaskingAllowances {
 /** What is masked at a row. */
 export interface Masking {
   /** Openings or the masked row with the laps; m2 */
-  readonly lapped: SquareMetres;
+  readonly lapped: number;
   /** Fixtures to cover one by one. */
   readonly fixtures: number;
   /** All masking, with laps and fixtures; m2 */
-  readonly area: SquareMetres;
+  readonly area: number;
   /** Film to buy; m2 */
-  readonly film: SquareMetres;
+  readonly film: number;
   /** Tape to buy; m */
-  readonly tape: Metres;
+  readonly tape: number;
 }
 
 /**
@@ -86,11 +85,11 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
     rec.line('tape', tape);
   }
   return {
-    lapped: squareMetres(lapped),
+    lapped,
     fixtures,
-    area: squareMetres(area),
-    film: squareMetres(film),
-    tape: metres(tape),
+    area,
+    film,
+    tape,
   };
 }
 

@@ -1,5 +1,4 @@
 import { hoursOf, type Crew } from './crew';
-import type { LaborHours } from '../quantity/quantities';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
@@ -48,7 +47,7 @@ export function moveHours(
   rules: AccessRules,
   crew: Crew,
   rec?: Recorder,
-): LaborHours {
+): number {
   const positions = area / (rules.dropWidth * rules.lift);
   const height = elevation.height(row);
   const foot = elevation.foot(row);

@@ -1,4 +1,3 @@
-import { minutesPerSquareMetre, type MinutesPerSquareMetre } from '../quantity/quantities';
 import { symbolOf } from '../govern/govern-zone';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
@@ -53,7 +52,7 @@ export function rinsePressure(row: WallRow, rules: RinseRules, rec?: Recorder): 
  * @param rec takes down the lines
  * @returns min/m2; infinite where the material takes no pressure at all
  */
-export function rinseTime(row: WallRow, rules: RinseRules, rec?: Recorder): MinutesPerSquareMetre {
+export function rinseTime(row: WallRow, rules: RinseRules, rec?: Recorder): number {
   const pressure = rinsePressure(row, rules, rec);
   const flow = nozzleFlow(rules.nozzle, pressure, rec);
   const time = rules.perArea / flow;
@@ -61,5 +60,5 @@ export function rinseTime(row: WallRow, rules: RinseRules, rec?: Recorder): Minu
     reactionForce(flow, pressure, rec);
     rec.line('rinseTime', time);
   }
-  return minutesPerSquareMetre(time);
+  return time;
 }

@@ -1,5 +1,4 @@
 import type { AccessKind } from '../rules/access-kinds';
-import { laborHours, type LaborHours } from '../quantity/quantities';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
@@ -48,15 +47,15 @@ export function scaffoldHours(
   elevation: Elevation,
   rules: ScaffoldRules,
   rec?: Recorder,
-): LaborHours {
+): number {
   if (!rules.ours || (row.access ?? rules.usual) !== 'scaffold') {
     rec?.line('noScaffold', 0);
-    return laborHours(0);
+    return 0;
   }
   const height = elevation.height(row);
   const foot = elevation.foot(row);
   const high = Math.min(1, Math.max(0, (foot + height - rules.height) / height));
-  const hours = laborHours(row.area * ((1 - high) / rules.low + high / rules.high));
+  const hours = row.area * ((1 - high) / rules.low + high / rules.high);
   if (rec) {
     traceHeight(row, rec);
     const below = elevation.below(row).map(({ level }) => `levelHeight${String(level)}@`);

@@ -1,6 +1,5 @@
 import { effortOf, type Efforts } from '../govern/effort';
 import { residueOf } from '../govern/residue';
-import type { LaborHours } from '../quantity/quantities';
 import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
 import { residues, type Residue } from '../rules/residues';
@@ -42,7 +41,7 @@ export function scrapeHours(
   { rates, efforts }: { readonly rates: ScrapeRates; readonly efforts: Efforts },
   crew: Crew,
   rec?: Recorder,
-): LaborHours {
+): number {
   const residue = residueOf(row);
   const effort = effortOf(row, efforts, rec);
   const hours = hoursOf((area / rates[residue]) * effort * slowed * constants.minPerHour.value, crew);

@@ -1,5 +1,6 @@
 import type { FactorsInForce } from '../rules/read-factors';
 import { fromBase } from '../quantity/conversions';
+import { DIGITS, tidy } from '../quantity/shown-number';
 import { show, unitOf } from '../quantity/systems';
 import type { Recorder } from '../trace/recorder';
 
@@ -131,7 +132,7 @@ export function noCycle(
   factors: FactorsInForce,
 ): string {
   const { system } = factors;
-  const number = (value: number): string => String(Number(value.toPrecision(3)));
+  const number = (value: number): string => String(tidy(value, DIGITS.site));
   if (none === 'passes') {
     return `Wall ${wall} would take ${number(passes)} passes of cleaner, more than cleaner.mostApplications, ${number(factors.value('cleaner.mostApplications'))}: its residue does not come off within the dwell. Accepted: a stronger class, a longer dwell.most, a smaller patch.least, more persons in team.size, or more passes where the label allows them.`;
   }
