@@ -11,6 +11,18 @@ export interface StepRecord {
   readonly note: string;
   /** Of a gate: what it was decided on. */
   readonly decidedOn: readonly string[];
+  /** Left out where no condition of the step was overruled. */
+  readonly overruled?: Overruled;
+}
+
+/** That somebody let a step go on against a condition, and answers for it. */
+export interface Overruled {
+  /** The condition in words; another one is not overruled by it. */
+  readonly hold: string;
+  readonly who: string;
+  /** Date and time, ISO 8601. */
+  readonly when: string;
+  readonly why: string;
 }
 
 /** One patch that was timed. */
@@ -114,6 +126,15 @@ export function takeDown(record: StepRecord): (zone: ZoneProgress) => ZoneProgre
  */
 export function startClock(when: string): (zone: ZoneProgress) => ZoneProgress {
   return (zone) => (zone.clock === '' ? { ...zone, clock: when } : zone);
+}
+
+/**
+ * Strikes a patch that was timed by mistake.
+ * @param start when it was started, ISO 8601
+ * @returns the change to a zone
+ */
+export function strikeDwell(start: string): (zone: ZoneProgress) => ZoneProgress {
+  return (zone) => ({ ...zone, dwells: zone.dwells.filter((dwell) => dwell.start !== start) });
 }
 
 /**
