@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { createHash } from 'node:crypto';
 import { createContext, runInContext } from 'node:vm';
 import webpack from 'webpack';
+import { unifiedManifest } from './scripts/unified-manifest.mjs';
 
 const root = dirname(fileURLToPath(import.meta.url));
 const DEFAULT_ADDRESS = 'https://localhost:3000';
@@ -43,7 +44,10 @@ class Emit {
   }
 }
 
-/** Names what a page and the manifest load by its content too, so that nobody goes on with an old script after an update. */
+/**
+ * Names what a page and the manifest load by its content too, so that nobody goes on with an old script after an update;
+ * the unified manifest follows from the other one.
+ */
 class ByContent {
   apply(compiler) {
     compiler.hooks.thisCompilation.tap('ByContent', (compilation) => {
@@ -61,6 +65,11 @@ class ByContent {
             const named = text.replace(LOADED, (name) => `${name}?v=${hashOf(name)}`);
             compilation.updateAsset(page, new webpack.sources.RawSource(named));
           }
+          const manifest = unifiedManifest(assets['manifest.xml'].source().toString());
+          compilation.emitAsset(
+            'manifest.json',
+            new webpack.sources.RawSource(`${JSON.stringify(manifest, null, 2)}\n`),
+          );
         },
       );
     });
@@ -159,10 +168,10 @@ export default (env = {}) => {
         },
         { to: 'functions.json', make: () => printed('print-metadata.ts', address) },
         { to: 'help.html', make: () => printed('print-help.ts') },
-        ...[16, 32, 64, 80].map((size) => ({
-          from: `assets/icon-${size}.png`,
-          to: `assets/icon-${size}.png`,
-        })),
+        ...[16, 32, 64, 80, 192]
+          .map((size) => `assets/icon-${size}.png`)
+          .concat('assets/outline-32.png')
+          .map((icon) => ({ from: icon, to: icon })),
       ]),
       new SameFunctions(),
       new ByContent(),

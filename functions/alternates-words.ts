@@ -1,12 +1,16 @@
 import type { Alternate } from '../src/alternates/alternate';
-import type { AlternateLine, Together } from '../src/alternates/alternates';
+import type { AlternateLine, AlternatesResult } from '../src/alternates/alternates';
 import type { ZoneEstimate } from '../src/estimate/schedule';
 import { classInWords } from '../src/rules/cleaner-classes';
+import { amount } from '../src/site/amount';
 import { listed } from '../src/site/named';
 import { columns } from '../src/walls/columns';
 
 /** What is said where an alternate moves no class, ceiling or governor. */
 export const NOTHING_MOVED = 'no change';
+
+// m2; what sums leave over where the same walls are washed.
+const NO_AREA = 1e-6;
 
 /**
  * What an alternate sets.
@@ -61,11 +65,33 @@ export function movesInWords({ moves }: AlternateLine, which: 'before' | 'after'
 }
 
 /**
- * What is taken together, and what is left out.
- * @param together those that save
+ * What the reader must know of an alternate: who chooses it, and where it washes more or less than the bid.
+ * @param line the alternate
+ * @param result what it is compared with
  * @returns sentences
  */
-export function togetherInWords({ taken, leftOut, line, problem }: Together): string {
+export function notesInWords(
+  { alternate, estimate }: AlternateLine,
+  { base, factors }: AlternatesResult,
+): string[] {
+  const setsMortar = alternate.edits.some((edit) => edit.of === 'wall' && edit.column === 'mortar');
+  const more = estimate.totals.washedArea - base.totals.washedArea;
+  const area = amount(Math.abs(more), 'area', factors.system);
+  return [
+    ...alternate.notes,
+    ...(setsMortar ? ['The engineer and the code choose the mortar.'] : []),
+    ...(more > NO_AREA ? [`Washes ${area} more than the base bid.`] : []),
+    ...(more < -NO_AREA ? [`Washes ${area} less than the base bid.`] : []),
+  ];
+}
+
+/**
+ * What is taken together, and what is left out.
+ * @param result the alternates
+ * @returns sentences
+ */
+export function togetherInWords(result: AlternatesResult): string {
+  const { taken, leftOut, line, problem } = result.together;
   if (taken.length === 0) return 'No alternate saves.';
   const names = listed(taken.map(({ name }) => name));
   const left = leftOut.map(
@@ -74,7 +100,7 @@ export function togetherInWords({ taken, leftOut, line, problem }: Together): st
   return [
     `Takes ${names}, the largest first, worked out once and not summed; a combination, not an optimum.`,
     ...(left.length > 0 ? [`Leaves out ${listed(left)}.`] : []),
-    ...(line?.alternate.notes ?? []),
+    ...(line ? notesInWords(line, result) : []),
     ...(problem === undefined ? [] : [problem]),
   ].join(' ');
 }

@@ -2,7 +2,7 @@ import { alternatesOf, type AlternateLine, type AlternatesResult } from '../src/
 import { bidPrice } from '../src/estimate/price';
 import type { JobEstimate } from '../src/estimate/schedule';
 import { readName } from './arguments';
-import { movesInWords, togetherInWords, whatInWords, zoneInWords } from './alternates-words';
+import { movesInWords, notesInWords, togetherInWords, whatInWords, zoneInWords } from './alternates-words';
 import { heading, quantityCell, valueError } from './cells';
 import type { CellValue, Run } from './worksheet-function';
 
@@ -34,14 +34,14 @@ export const runAlternates: Run = ([walls, alternates, zone, factors, headings])
       each.alternate.name,
       whatInWords(each.alternate),
       ...numbersOf(each, result),
-      each.alternate.notes.join(' '),
+      notesInWords(each, result).join(' '),
     ]),
     [
       TOGETHER,
       ...(line
         ? [whatInWords(line.alternate), ...numbersOf(line, result)]
         : ['', asBid, asBid, ...noNumbers(together.problem, result)]),
-      togetherInWords(together),
+      togetherInWords(result),
     ],
   ];
 };

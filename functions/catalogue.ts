@@ -154,7 +154,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     parameters: question,
     result: 'matrix',
     unit: 'text',
-    rule: 'age, sample area, mortar, materials under the class used, nozzle, contact window, weather, blanks, openings, example rows, yield, price per area and overrides',
+    rule: 'age, sample area, mortar, materials under the class used, nozzle, contact window, weather, blanks, openings, example rows, names that look alike, yield, price per area and overrides',
     example: '=WASH.CHECKS(Walls[#All],,Factors[#All])',
   },
   FACTORS: {
@@ -299,6 +299,30 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     unit: 'text',
     rule: 'flow = number * sqrt(pressure / 4000 psi) gal/min; width = 2 * distance * tan(angle / 2); force = 0.0526 * flow * sqrt(pressure) lbf',
     example: '=WASH.NOZZLE(10,400,40,12)',
+  },
+  DAYPLAN: {
+    description:
+      'Spills a plan by working day: zone, walls, persons, hours, what to bring and what to wait for.',
+    parameters: question,
+    result: 'matrix',
+    unit: 'text',
+    rule: 'zones in their order, each day filled to the end of its shift; cleaner and water by the hours, film and tape on the first day of a zone',
+    example: '=WASH.DAYPLAN(Walls[#All],,Factors[#All])',
+  },
+  BIDPAGE: {
+    description:
+      'Spills a page to send: scope in sentences, quantities, what is included and what is not, alternates, clarifications, price and rates.',
+    parameters: [
+      WALLS,
+      ZONE,
+      FACTORS,
+      range('alternates', 'Table of alternates, as in ALTERNATES; left out, none is named', true),
+      HEADINGS,
+    ],
+    result: 'matrix',
+    unit: 'text',
+    rule: 'the walls and factors in force; what has no price is by others',
+    example: '=WASH.BIDPAGE(Walls[#All],,Factors[#All])',
   },
   DRYING: {
     description: 'Spills evaporation and time to dry of a wet film.',

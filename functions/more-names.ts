@@ -14,6 +14,8 @@ const listed: Readonly<Record<keyof typeof moreRuns, true>> = {
   PATCH: true,
   NOZZLE: true,
   DRYING: true,
+  BIDPAGE: true,
+  DAYPLAN: true,
 };
 
 /** The names of the functions that come when one of them is first called. */

@@ -1,7 +1,9 @@
 import { runProgress, runRates } from './actuals';
 import { runAlternates } from './alternates';
+import { runBidPage } from './bid-page';
 import { runChanges } from './changes';
 import { runChecks } from './checks';
+import { runDayPlan } from './day-plan';
 import { runOptions } from './options';
 import { runDrying, runNozzle, runPatch } from './plain-numbers';
 import { runFactors, runMaterials, runSources } from './tables';
@@ -23,4 +25,6 @@ export const moreRuns = {
   PATCH: runPatch,
   NOZZLE: runNozzle,
   DRYING: runDrying,
+  BIDPAGE: runBidPage,
+  DAYPLAN: runDayPlan,
 } as const satisfies Record<string, Run>;

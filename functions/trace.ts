@@ -6,6 +6,7 @@ import { Recorder, type TraceLine } from '../src/trace/recorder';
 import { answer, readChoice, readName, readQuestion, type Question } from './arguments';
 import { requirePrice } from './bid-price';
 import { NOTHING_WASHED } from './governing';
+import { narrower } from './narrower';
 import { added, byFactors, byJob, byRow, byZone, traceNames } from './trace-names';
 import type { Run } from './worksheet-function';
 
@@ -14,6 +15,14 @@ import type { Run } from './worksheet-function';
  * performance optimization"), and a line has up to 800 characters.
  */
 export const MOST_LINES = 5_000;
+
+/** The lines that a number rests on, and all that was taken down for them. */
+interface Traced {
+  readonly rec: Recorder;
+  /** The number's own last. */
+  readonly lines: TraceLine[];
+  readonly symbol: string;
+}
 
 /**
  * The lines that a number rests on, its own last.
@@ -24,10 +33,15 @@ export const MOST_LINES = 5_000;
  * @throws {WashdownError} where there is no such number
  */
 export function linesOf(quantity: string, question: Question, wall: string): TraceLine[] {
+  return traced(quantity, question, wall).lines;
+}
+
+function traced(quantity: string, question: Question, wall: string): Traced {
   if (isMoney(quantity)) requirePrice(question.factors);
   const rec = new Recorder(question.factors);
   const { finding } = answer(question, { rec });
-  const lines = rec.linesFor(symbolFor(quantity, question, wall));
+  const symbol = symbolFor(quantity, question, wall);
+  const lines = rec.linesFor(symbol);
   const last = lines.at(-1);
   // A class that cannot be used is no answer.
   const refused = finding !== undefined && quantity === 'class';
@@ -39,7 +53,7 @@ export function linesOf(quantity: string, question: Question, wall: string): Tra
         : NOTHING_WASHED,
     );
   }
-  return lines;
+  return { rec, lines, symbol };
 }
 
 function isMoney(quantity: string): boolean {
@@ -82,7 +96,7 @@ export const runTrace: Run = ([quantity, walls, zone, factors, headings, wall]) 
   const wanted = readChoice(asked, 'quantity', traceNames);
   if (wanted === undefined) throw badInput(`TRACE needs a quantity. Accepted: ${traceNames.join(', ')}.`);
   const question = readQuestion(walls, zone, factors, headings);
-  const lines = linesOf(wanted, question, readName(wall, 'wall'));
+  const { rec, lines, symbol } = traced(wanted, question, readName(wall, 'wall'));
   // The last line is the number itself.
   const left = lines.length - MOST_LINES;
   return [
@@ -94,7 +108,7 @@ export const runTrace: Run = ([quantity, walls, zone, factors, headings, wall]) 
       `Rule (rules ${RULES_VERSION})`,
       'Source',
       'Kind of source',
-      left > 0 ? `Where. ${left} left out: name one zone` : 'Where',
+      left > 0 ? `Where. ${left} left out: ${narrower(rec, symbol, question, MOST_LINES)}` : 'Where',
     ],
     ...lines
       .slice(-MOST_LINES)

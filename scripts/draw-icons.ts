@@ -3,14 +3,24 @@ import { join } from 'node:path';
 import { crc32, deflateSync } from 'node:zlib';
 
 // Four courses in running bond, the lower part washed: a motif of our own, drawn from two flat colours.
-const SIZES = [16, 32, 64, 80];
+const SIZES = [16, 32, 64, 80, 192];
+const OUTLINE = 32;
 const UNWASHED: Rgb = [166, 82, 60];
 const WASHED: Rgb = [205, 128, 98];
 const JOINT: Rgb = [240, 236, 228];
 const COURSES = 4;
 const FINE = 4;
 
+const WHITE: Rgb = [255, 255, 255];
+const OPAQUE = 255;
+
 type Rgb = readonly [number, number, number];
+/** The color of a point, and how opaque it is. */
+type Paint = (x: number, y: number) => readonly [...Rgb, number];
+
+const full: Paint = (x, y) => [...colourAt(x, y), OPAQUE];
+/** White lines on nothing, as the unified manifest wants its second icon. */
+const outline: Paint = (x, y) => [...WHITE, colourAt(x, y) === JOINT ? OPAQUE : 0];
 
 function colourAt(x: number, y: number): Rgb {
   const course = Math.min(COURSES - 1, Math.floor(y * COURSES));
@@ -21,19 +31,18 @@ function colourAt(x: number, y: number): Rgb {
   return y > 0.25 + 0.5 * x ? WASHED : UNWASHED;
 }
 
-function pixels(size: number): Buffer {
+function pixels(size: number, paint: Paint): Buffer {
   const rows = Buffer.alloc(size * (size * 4 + 1));
   for (let row = 0; row < size; row++) {
     for (let column = 0; column < size; column++) {
-      const sum = [0, 0, 0];
+      const sum = [0, 0, 0, 0];
       for (let sub = 0; sub < FINE * FINE; sub++) {
         const x = (column + ((sub % FINE) + 0.5) / FINE) / size;
         const y = (row + (Math.floor(sub / FINE) + 0.5) / FINE) / size;
-        colourAt(x, y).forEach((part, index) => (sum[index] = (sum[index] ?? 0) + part));
+        paint(x, y).forEach((part, index) => (sum[index] = (sum[index] ?? 0) + part));
       }
       const at = row * (size * 4 + 1) + 1 + column * 4;
       sum.forEach((part, index) => rows.writeUInt8(Math.round(part / (FINE * FINE)), at + index));
-      rows.writeUInt8(255, at + 3);
     }
   }
   return rows;
@@ -48,7 +57,7 @@ function chunk(type: string, data: Buffer): Buffer {
   return Buffer.concat([length, body, sum]);
 }
 
-function png(size: number): Buffer {
+function png(size: number, paint: Paint): Buffer {
   const header = Buffer.alloc(13);
   header.writeUInt32BE(size, 0);
   header.writeUInt32BE(size, 4);
@@ -57,9 +66,10 @@ function png(size: number): Buffer {
   return Buffer.concat([
     signature,
     chunk('IHDR', header),
-    chunk('IDAT', deflateSync(pixels(size))),
+    chunk('IDAT', deflateSync(pixels(size, paint))),
     chunk('IEND', Buffer.alloc(0)),
   ]);
 }
 
-for (const size of SIZES) writeFileSync(join('assets', `icon-${String(size)}.png`), png(size));
+for (const size of SIZES) writeFileSync(join('assets', `icon-${String(size)}.png`), png(size, full));
+writeFileSync(join('assets', `outline-${String(OUTLINE)}.png`), png(OUTLINE, outline));

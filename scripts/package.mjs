@@ -1,12 +1,14 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { zipSync } from 'fflate';
 import { parseArgs } from 'node:util';
 import { root } from './built.mjs';
 import { noticesOf, shippedPackages } from './licence-notices.mjs';
 
 const DAY = 86_400_000;
 const FOLDER = 'out/package';
+const APP = 'out/washdown-app.zip';
 const USE = 'npm run package -- --url https://your.server/washdown';
 
 /** The address of the arguments, as the manifest takes it, or what is wrong with it. */
@@ -66,6 +68,14 @@ const { status } = spawnSync(
 );
 if (status !== 0) process.exit(status ?? 1);
 writeFileSync(join(root, FOLDER, 'licences.txt'), noticesOf(shippedPackages(root)));
+/** The app package: the unified manifest with the two icons that it names, under the names that it gives them. */
+function appPackage() {
+  const file = (name) => readFileSync(join(root, FOLDER, name));
+  const { outline, color } = JSON.parse(file('manifest.json')).icons;
+  return zipSync(Object.fromEntries(['manifest.json', outline, color].map((name) => [name, file(name)])));
+}
+
+writeFileSync(join(root, APP), appPackage());
 console.log(`${FOLDER}/ is ready to be served at ${address}, as version ${version} of the manifest.
 
 1. Copy what is in it to that web server: ${address}/support.html must open in a browser.
@@ -75,4 +85,6 @@ console.log(`${FOLDER}/ is ready to be served at ${address}, as version ${versio
    manifest.xml. Scripts and style have their content in their address (?v=...) and may be kept for a year:
    Cache-Control: max-age=31536000, immutable.
 2. Give ${FOLDER}/manifest.xml to Excel: for everybody through the organisation's admin center, for one team
-   in a trusted shared folder, for yourself on the web under Insert, Add-ins, Upload My Add-in.`);
+   in a trusted shared folder, for yourself on the web under Insert, Add-ins, Upload My Add-in.
+   ${APP} is the same add-in with the unified manifest, for an admin center that asks for an app package. It takes
+   Microsoft 365 on Windows from version 2501, on a Mac from 16.103, or the web; give out one of the two.`);

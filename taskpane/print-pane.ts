@@ -12,5 +12,5 @@ export function printPane(): string {
   window.removeEventListener('beforeprint', begins);
   return state.printed
     ? 'Printing. Where nothing is printed, use “Put on a sheet” and print that.'
-    : 'This Excel prints no pane. Use “Put on a sheet” and print that sheet.';
+    : 'This Excel cannot print the pane. Use “Put on a sheet” and print that sheet.';
 }

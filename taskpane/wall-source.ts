@@ -12,10 +12,19 @@ export interface WallSource {
   readonly headings?: Reference;
 }
 
+/** A number with the format of its cell: `readCell` of the core tells a percent by it. */
+export interface FormattedNumber {
+  readonly basicValue: number;
+  readonly numberFormat: string;
+}
+
+/** What a cell of the factors holds. */
+export type FactorContent = CellContent | FormattedNumber;
+
 /** The ranges of a source as the worksheet functions take them; null where there is none. */
 export interface SourceRanges {
   readonly walls: CellContent[][];
-  readonly factors: CellContent[][] | null;
+  readonly factors: FactorContent[][] | null;
   readonly headings: CellContent[][] | null;
 }
 
@@ -55,6 +64,26 @@ export function readReference(port: WorkbookPort, reference: Reference): Promise
 }
 
 /**
+ * The rows of the factors. A number of a cell that shows a percent comes with its format: 0.1 is 10 there, and
+ * 1.2 is 120.
+ * @param port the workbook
+ * @param reference a table or a range
+ * @returns its rows, headings first
+ */
+export async function readFactorRange(port: WorkbookPort, reference: Reference): Promise<FactorContent[][]> {
+  const rows = await readReference(port, reference);
+  if (!rows.some((row) => row.some((content) => typeof content === 'number'))) return rows;
+  const formats = await port.readFormats(await placeOf(port, reference));
+  return rows.map((row, down) =>
+    row.map((content, across): FactorContent => {
+      const numberFormat = formats[down]?.[across] ?? '';
+      const isPercent = typeof content === 'number' && numberFormat.includes('%');
+      return isPercent ? { basicValue: content, numberFormat } : content;
+    }),
+  );
+}
+
+/**
  * The cells of a reference.
  * @param port the workbook
  * @param reference a table or a range
@@ -79,7 +108,7 @@ export async function readSource(port: WorkbookPort, source: WallSource): Promis
   const { walls, factors, headings } = source;
   return {
     walls: await readReference(port, walls),
-    factors: factors ? await readReference(port, factors) : null,
+    factors: factors ? await readFactorRange(port, factors) : null,
     headings: headings ? await readReference(port, headings) : null,
   };
 }

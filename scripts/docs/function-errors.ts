@@ -118,6 +118,8 @@ export const errorsOf: Readonly<Record<FunctionName, readonly FunctionError[]>> 
     noWindow,
     none('the part is `rate` and nothing is washed', { part: 'rate', walls: rearLeftOut }),
   ],
+  BIDPAGE: [unknownFactor],
+  DAYPLAN: [unknownFactor, noWindowCells],
   OPTIONS: [
     noWindowCells,
     inCells(

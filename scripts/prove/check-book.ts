@@ -34,10 +34,8 @@ export function withWalls(
 ): { archive: Archive; sheet: string; address: string } | undefined {
   const [sheet] = readBook(archive).sheets;
   if (!sheet) return undefined;
-  const last = Math.max(
-    0,
-    ...[...sheet.cells.values()].map(({ row, array }) => Math.max(row, array?.bottom ?? 0)),
-  );
+  let last = 0;
+  for (const { row, array } of sheet.cells.values()) last = Math.max(last, row, array?.bottom ?? 0);
   const top = last + 2;
   const range = `A${String(top + 1)}:D${String(top + 2)}`;
   const changes = WALLS.flatMap((line, r) =>

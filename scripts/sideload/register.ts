@@ -13,7 +13,7 @@ const upload = (
 ) => `There is no desktop Excel on this platform. Excel on the web takes the manifest by upload: Home, Add-ins,
 More Add-ins, My Add-ins, Upload My Add-in. Its browser must trust the certificate: open ${address}/support.html in it
 first.`;
-const GONE = 'Excel does not look for the add-in any more once it is started anew.';
+const GONE = 'Excel does not look for the add-in any more once it is started again.';
 const MAC_CACHE = 'Library/Containers/com.microsoft.Excel/Data/Library/Caches';
 
 /**
@@ -28,12 +28,12 @@ export function register(machine: Machine, manifest: string, address: string): s
     const value = ['/v', idOf(manifest), '/t', 'REG_SZ', '/d', manifest];
     if (!machine.run('reg', ['add', REGISTRY_KEY, ...value, '/f']))
       throw new Error('The registry refused it.');
-    return 'Start Excel anew: the add-in is in the tab Home itself, or there under Add-ins.';
+    return 'Restart Excel: the add-in is in the tab Home itself, or there under Add-ins.';
   }
   if (machine.platform === 'darwin') {
     mkdirSync(join(machine.home, MAC_FOLDER), { recursive: true });
     copyFileSync(manifest, macFile(machine, manifest));
-    return 'Start Excel anew: the add-in is under Home, Add-ins.';
+    return 'Restart Excel: the add-in is under Home, Add-ins.';
   }
   return `${upload(address)}\nThe file is ${manifest}`;
 }

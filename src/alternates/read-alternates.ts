@@ -7,8 +7,8 @@ import { columnIds, columns, type ColumnId } from '../walls/columns';
 import { matchHeadings } from '../walls/match-headings';
 import type { WallRow } from '../walls/wall-row';
 import { cellKey, type Alternate, type Edit } from './alternate';
+import { ALTERNATE_HEADINGS as HEADINGS } from './headings';
 
-const HEADINGS = ['Alternate', 'Wall', 'Column', 'Value'] as const;
 type Heading = (typeof HEADINGS)[number];
 
 /** The columns that an alternate can set: a label is no choice. */

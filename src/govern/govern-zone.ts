@@ -33,7 +33,7 @@ export function governZone(
   let ceiling: number = STRONGEST_CLASS;
   let mostNeed: CleanerClass = 0;
   let washed = false;
-  let neediest: WallRow | undefined;
+  let inMostNeed: WallRow | undefined;
   const materials = new Set<MaterialInForce>();
   const rules = residueRules(factors);
   for (const row of rows) {
@@ -46,7 +46,7 @@ export function governZone(
     const need = needClass(row, rules, rec);
     if (need > mostNeed) {
       mostNeed = need;
-      neediest = row;
+      inMostNeed = row;
     }
   }
   if (!washed) return undefined;
@@ -63,7 +63,13 @@ export function governZone(
       return symbol;
     });
     rec.line('ceiling@', `min(${symbols.join(', ')})`, ceiling, 'class', 'ceiling');
-    rec.line('mostNeed@', neediest ? `need_r${String(neediest.row)}` : '0', mostNeed, 'class', 'mostNeed');
+    rec.line(
+      'mostNeed@',
+      inMostNeed ? `need_r${String(inMostNeed.row)}` : '0',
+      mostNeed,
+      'class',
+      'mostNeed',
+    );
   }
   return { ceiling: ceiling as CleanerClass, governors, mostNeed };
 }

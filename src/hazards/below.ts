@@ -4,10 +4,11 @@ import type { WallRow } from '../walls/wall-row';
 import { strongestClass, washesOf } from './washed';
 
 /**
- * Walls lower down, in this zone or another, that may not meet the class used above them: rinse water reaches them.
+ * Walls that rinse water reaches and that may not meet its class: what is masked lower down in the zone itself, and what
+ * states that it receives the rinse. Levels of two zones are not compared: the zones may stand on two elevations.
  * @param above the estimate of the zone that is washed
  * @param zones the estimates of every zone of the job
- * @returns the masked rows of the zone itself and the rows of the other zones, washed or masked
+ * @returns the masked rows of the zone itself and the rows of other zones that receive its rinse, washed or masked
  */
 export function weakerBelow(above: ZoneEstimate, zones: readonly ZoneEstimate[]): WallRow[] {
   const washes = washesOf(above).map(({ class: used, rows }) => ({
@@ -15,15 +16,15 @@ export function weakerBelow(above: ZoneEstimate, zones: readonly ZoneEstimate[])
     top: rows.reduce((top, { level }) => (level > 0 && level < top ? level : top), Infinity),
   }));
   const reached = receiving(above.zone.name, zones);
-  return zones.flatMap((below) =>
-    below.zone.rows.filter(
-      (row) =>
-        washes.some(
-          ({ used, top }) => row.material.ceiling < used && (row.level > top || reached.has(row)),
-        ) &&
-        (below.zone.name !== above.zone.name || row.masked),
-    ),
-  );
+  return zones.flatMap((below) => {
+    const own = below.zone.name === above.zone.name;
+    return below.zone.rows.filter((row) =>
+      washes.some(
+        ({ used, top }) =>
+          row.material.ceiling < used && (own ? row.masked && row.level > top : reached.has(row)),
+      ),
+    );
+  });
 }
 
 /**

@@ -15,8 +15,6 @@ export type Minutes = Quantity<'min'>;
 export type LaborHours = Quantity<'person h'>;
 /** Time of a team on an area, min/m2. */
 export type MinutesPerSquareMetre = Quantity<'min/m2'>;
-/** Working days of the crew. */
-export type Days = Quantity<'d'>;
 /** Flow in L/min. */
 export type LitresPerMinute = Quantity<'L/min'>;
 
@@ -56,12 +54,6 @@ export const laborHours = (value: number): LaborHours => value as LaborHours;
  * @returns the same number
  */
 export const minutesPerSquareMetre = (value: number): MinutesPerSquareMetre => value as MinutesPerSquareMetre;
-/**
- * Marks a plain number as days.
- * @param value days of work
- * @returns the same number
- */
-export const days = (value: number): Days => value as Days;
 /**
  * Marks a plain number as litres a minute.
  * @param value flow in L/min

@@ -14,6 +14,7 @@ import { exampleRowsLeft } from './checks/example-rows';
 import { factorsOverridden } from './checks/factors-overridden';
 import { impossiblePerimeter } from './checks/impossible-perimeter';
 import { tooMuchPressure, tooMuchToApply, tooNarrowJet } from './checks/jet';
+import { labelsAlike, zonesAlike } from './checks/names-alike';
 import { notPriced } from './checks/not-priced';
 import { leftOut, washedNowhere } from './checks/out-of-scope';
 import { preWetTooLong, suctionNotMeasured } from './checks/pre-wet';
@@ -48,6 +49,8 @@ export const allChecks: readonly Check[] = [
   preWetTooLong,
   sampleAreaMissing,
   exampleRowsLeft,
+  zonesAlike,
+  labelsAlike,
   washedNowhere,
   leftOut,
   zeroArea,

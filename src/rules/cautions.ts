@@ -54,7 +54,7 @@ export type CautionWhen =
   | 'cleaner beside openings'
   /** a masked wall may not meet the class that is used */
   | 'weaker masked'
-  /** a wall lower down may not meet the class that is used */
+  /** a masked wall lower down, or one that receives the rinse, may not meet the class that is used */
   | 'weaker below'
   /** there are fixtures to cover */
   | 'fixtures'
@@ -563,7 +563,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'electrical',
     topic: 'beside',
-    text: 'Have electrical openings and fittings made dead by a licensed person before they are covered and before water comes near.',
+    text: 'Have electrical openings and fittings de-energized and locked out by a licensed person before they are covered and before water comes near.',
     when: 'fixtures',
     ...practice,
   },
@@ -605,7 +605,7 @@ export const cautions: readonly Caution[] = [
     ...published('cfr-261.22'),
   },
   {
-    id: 'neutralising',
+    id: 'neutralizing',
     topic: 'runoff',
     text: 'Alkali foams in acid and gives off carbon dioxide: add it little by little in the open, and measure the pH before and after.',
     when: 'alkali',

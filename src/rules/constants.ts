@@ -92,14 +92,14 @@ export const constants = {
   acidPerNaHCO3: {
     value: 1,
     kind: 'ratio',
-    meaning: 'moles of HCl that one mole of sodium bicarbonate neutralises',
+    meaning: 'moles of HCl that one mole of sodium bicarbonate neutralizes',
     source: 'molar-mass',
     ...published,
   },
   acidPerNa2CO3: {
     value: 2,
     kind: 'ratio',
-    meaning: 'moles of HCl that one mole of sodium carbonate neutralises',
+    meaning: 'moles of HCl that one mole of sodium carbonate neutralizes',
     source: 'molar-mass',
     ...published,
   },

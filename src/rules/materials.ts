@@ -176,7 +176,7 @@ export const materials: readonly Material[] = [
     why: 'soft cloth and ample water',
   },
   {
-    code: 'brick-coloured-mortar',
+    code: 'brick-colored-mortar',
     name: 'Clay brick in colored mortar',
     aliases: ['brick in colored mortar', 'colored mortar'],
     masonry: true,
@@ -497,7 +497,7 @@ export const materials: readonly Material[] = [
     why: 'etched by acid',
   },
   {
-    code: 'finished-aluminium',
+    code: 'finished-aluminum',
     name: 'Painted or anodized aluminum',
     aliases: [
       'aluminum',
@@ -529,7 +529,7 @@ export const materials: readonly Material[] = [
     why: 'acid attacks the finish',
   },
   {
-    code: 'galvanised-steel',
+    code: 'galvanized-steel',
     name: 'Galvanized steel',
     aliases: [
       'galvanized lintel',

@@ -28,11 +28,11 @@ export function isPercentInDoubt(cell: Cell): cell is NumberCell {
 }
 
 /**
- * What to type in place of a number between 0 and 1.
+ * What to type in place of a number between 0 and 1: as a text, since a percent cell takes a typed 10 for 0.1 again.
  * @param seen the number
  * @returns a sentence with both readings
  */
 export function percentInDoubt(seen: number): string {
   const ofCell = String(percentShown(seen));
-  return `${String(seen)} may be ${ofCell} % in a percent cell, or ${String(seen)} %: type ${ofCell}, or the text ${String(seen)}%`;
+  return `${String(seen)} may be ${ofCell} % in a percent cell, or ${String(seen)} %: type '${ofCell}% or '${String(seen)}%, with the apostrophe in front`;
 }

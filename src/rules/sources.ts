@@ -92,7 +92,7 @@ export const sources = {
     document: 'Molar masses and stoichiometry of HCl, NaHCO3 and Na2CO3',
     edition: '',
     section: '',
-    used: 'alkali that neutralises the acid of a cleaner',
+    used: 'alkali that neutralizes the acid of a cleaner',
     kind: 'published',
   },
   'trade-site': {

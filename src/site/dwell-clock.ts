@@ -68,7 +68,7 @@ function sayOf(phase: DwellPhase, elapsed: number, limits: DwellLimits): string 
   const { least, most, dries, rinseAt, rinseAtMost, lastBy } = limits;
   switch (phase) {
     case 'set back':
-      return 'The clock of this device was set back behind the start. Go by the wall, rinse, and start anew.';
+      return 'The clock of this device was set back behind the start. Go by the wall, rinse, and start over.';
     case 'dried':
       return `Rinse now, with plenty of water: the cleaner may have dried, ${rounded(dries)} min in this weather.`;
     case 'over most':

@@ -224,17 +224,42 @@ export class Recorder {
    * @returns its lines; empty where no such number was worked out
    */
   linesFor(symbol: string): TraceLine[] {
-    const wanted = new Set<string>();
-    const open = [symbol];
-    for (let name = open.pop(); name !== undefined; name = open.pop()) {
-      const line = this.lines.get(name);
-      if (line === undefined || wanted.has(name)) continue;
-      wanted.add(name);
-      open.push(...(line.expression.match(SYMBOL) ?? []));
-    }
+    const wanted = this.under(symbol, Infinity);
     const target = this.lines.get(symbol);
     const before = [...this.lines.values()].filter((line) => line !== target && wanted.has(line.symbol));
     return target === undefined ? [] : [...before, target];
+  }
+
+  /**
+   * Whether a number was worked out from no more than so many lines.
+   * @param symbol name of the number
+   * @param most how many, its own included
+   * @returns false where there is no such number too
+   */
+  isWithin(symbol: string, most: number): boolean {
+    const { size } = this.under(symbol, most);
+    return size > 0 && size <= most;
+  }
+
+  /**
+   * The names in the expression of a number.
+   * @param symbol name of the number
+   * @returns the names in their order; none where there is no such number
+   */
+  namedIn(symbol: string): string[] {
+    return this.lines.get(symbol)?.expression.match(SYMBOL) ?? [];
+  }
+
+  /** The lines that a number rests on, its own included, by name; a few more than `most` where there are more. */
+  private under(symbol: string, most: number): Set<string> {
+    const found = new Set<string>();
+    const open = [symbol];
+    for (let name = open.pop(); name !== undefined && found.size <= most; name = open.pop()) {
+      if (found.has(name) || !this.lines.has(name)) continue;
+      found.add(name);
+      open.push(...this.namedIn(name));
+    }
+    return found;
   }
 
   /** Whether a trace computes in another unit than the table shows. */

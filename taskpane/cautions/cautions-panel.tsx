@@ -26,7 +26,7 @@ export function CautionsPanel({ port, source, say }: PanelProps) {
     return (
       <>
         <h2>Cautions</h2>
-        <p class="notice">No cautions can be told, because the walls cannot be read. {state.message}</p>
+        <p class="notice">The cautions cannot be shown, because the walls cannot be read. {state.message}</p>
       </>
     );
   }

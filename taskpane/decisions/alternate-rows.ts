@@ -1,3 +1,4 @@
+import { ALTERNATE_HEADINGS } from '../../src/alternates/headings';
 import { readAlternates } from '../../src/alternates/read-alternates';
 import { applied } from '../../src/alternates/apply';
 import type { Alternate } from '../../src/alternates/alternate';
@@ -6,10 +7,7 @@ import { readFactors } from '../../src/rules/read-factors';
 import { columns, type ColumnId } from '../../src/walls/columns';
 import { readWalls } from '../../src/walls/read-walls';
 import type { SourceRanges } from '../wall-source';
-import type { CellContent, TableInfo } from '../workbook/port';
-
-/** The headings of a table of alternates. */
-export const ALTERNATE_HEADINGS = ['Alternate', 'Wall', 'Column', 'Value'] as const;
+import type { CellContent } from '../workbook/port';
 
 /** An alternate of one's own: one value for a column of some walls. */
 export interface OwnAlternate {
@@ -18,16 +16,6 @@ export interface OwnAlternate {
   readonly walls: readonly string[];
   readonly column: ColumnId;
   readonly value: string;
-}
-
-/**
- * Whether a table can hold alternates.
- * @param info the table
- * @returns true where it has the four columns, in any order
- */
-export function holdsAlternates({ headings }: Pick<TableInfo, 'headings'>): boolean {
-  const seen = headings.map(comparable);
-  return ALTERNATE_HEADINGS.every((heading) => seen.includes(comparable(heading)));
 }
 
 /**

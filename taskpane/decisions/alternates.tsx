@@ -1,5 +1,5 @@
 import { useCallback, useId, useState } from 'preact/hooks';
-import { movesInWords, togetherInWords, whatInWords } from '../../functions/alternates-words';
+import { movesInWords, notesInWords, togetherInWords, whatInWords } from '../../functions/alternates-words';
 import type { AlternateLine, AlternatesResult } from '../../src/alternates/alternates';
 import { messageOf } from '../message-of';
 import type { PanelProps } from '../panel-props';
@@ -11,7 +11,8 @@ import { useWriting } from '../set-up/use-writing';
 import { WritingNotice } from '../set-up/writing-notice';
 import { useReading } from '../use-reading';
 import type { Job } from '../use-job';
-import { alternateTable, holdsAlternates } from './alternate-rows';
+import { holdsAlternates } from '../holds-alternates';
+import { alternateTable } from './alternate-rows';
 import { AddedBar } from './added-bar';
 import { addedText, differenceText, quantityText } from './number-text';
 import { OwnAlternateForm } from './own-alternate-form';
@@ -73,7 +74,7 @@ export function Alternates({ job, ...props }: PanelProps & { job: Job }) {
       {worked.is === 'ready' && worked.value && (
         <Compared key={table} {...{ port, source, say, table }} result={worked.value} />
       )}
-      <OwnAlternateForm {...{ port, source, say, job }} added={choose} />
+      <OwnAlternateForm {...{ port, source, say, job, table }} added={choose} />
     </>
   );
 }
@@ -155,7 +156,7 @@ function Compared({
                 <strong>{name}</strong>
               </label>
               <Line {...{ line, result, widest }} />
-              {line.alternate.notes.map((note) => (
+              {notesInWords(line, result).map((note) => (
                 <p key={note}>{note}</p>
               ))}
             </li>
@@ -167,7 +168,7 @@ function Compared({
           <strong>All that save together</strong>
         </p>
         {together.line && <Line {...{ line: together.line, result, widest }} />}
-        <p>{togetherInWords(together)}</p>
+        <p>{togetherInWords(result)}</p>
       </section>
       {lines.length > 0 && (
         <p class="actions">
@@ -208,7 +209,8 @@ function Line({ line, result, widest }: { line: AlternateLine; result: Alternate
             <dt>{label}</dt>
             <dd>
               {quantityText(totals[of], kind, system)} (
-              {differenceText(totals[of] - base.totals[of], kind, system)})
+              {/* To the cent what the line adds: a difference of two bids, each rounded. */}
+              {differenceText(kind === 'money' ? line.added : totals[of] - base.totals[of], kind, system)})
             </dd>
           </div>
         ))}

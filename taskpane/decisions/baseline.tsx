@@ -64,12 +64,12 @@ export function Baseline({ port, source, say }: PanelProps) {
             keep().catch(fail);
           }}
         >
-          Keep a baseline
+          Save baseline
         </button>
       </p>
       <WritingNotice port={port} of={writing} say={say} />
       {list.is === 'failed' && <p class="notice">{list.message}</p>}
-      {list.is === 'ready' && kept.length === 0 && <p>No baseline is kept in this workbook yet.</p>}
+      {list.is === 'ready' && kept.length === 0 && <p>No baseline is saved in this workbook yet.</p>}
       {kept.length > 0 && (
         <fieldset>
           <legend>Compare the walls with</legend>

@@ -3,11 +3,9 @@ import { isPriced } from '../../src/estimate/price';
 import { addedQuantities } from '../../src/estimate/quantities';
 import { measured, type Change, type Difference } from '../../src/review/changes';
 import type { FactorsInForce } from '../../src/rules/read-factors';
+import { SHOWN_AT_ONCE, ShowMore } from '../show-more';
 import type { ChangesSince } from './changes-since';
 import { differenceText, quantityText } from './number-text';
-
-// A longer list would hold the pane up while it is drawn.
-const SHOWN_AT_ONCE = 25;
 
 /**
  * What changed since a baseline: each change with what it did, and the whole difference.
@@ -31,7 +29,7 @@ export function ChangesList({
       <h4 id={`${id}-title`}>
         {changes.length === 1 ? 'One change' : `${String(changes.length)} changes`} since {baseline}
       </h4>
-      <p>The whole difference:</p>
+      <p>Total change:</p>
       <Differences of={whole} factors={factors} />
       <p>
         Each change has what it does on average over every order in which the changes can be made, so that
@@ -44,16 +42,7 @@ export function ChangesList({
           <ChangeItem key={`${change.wall} ${change.what}`} change={change} exact={exact} factors={factors} />
         ))}
       </ol>
-      {changes.length > shown && (
-        <button
-          type="button"
-          onClick={() => {
-            show(shown + SHOWN_AT_ONCE);
-          }}
-        >
-          Show {Math.min(SHOWN_AT_ONCE, changes.length - shown)} more
-        </button>
-      )}
+      <ShowMore count={changes.length} shown={shown} show={show} />
     </section>
   );
 }

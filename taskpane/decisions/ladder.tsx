@@ -28,9 +28,9 @@ export function Ladder({ job: { zones, factors }, ...props }: PanelProps & { job
   return (
     <>
       <p>
-        A zone is washed with one cleaner, and the most sensitive unmasked wall sets its class. Masking that
-        wall allows a stronger one for the rest; what is masonry is then washed afterwards, with its own.
-        Every line leaves the same walls clean.
+        A zone is washed with one cleaner, and the unmasked material that tolerates least sets its class.
+        Masking that wall allows a stronger one for the rest; what is masonry is then washed afterwards, with
+        its own. Every line leaves the same walls clean.
       </p>
       <p class="field">
         <label for={`${id}-zone`}>Zone of the ladder</label>

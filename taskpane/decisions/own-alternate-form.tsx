@@ -5,7 +5,9 @@ import type { PanelProps } from '../panel-props';
 import { FreeNames } from '../set-up/free-names';
 import type { Job } from '../use-job';
 import { readSource } from '../wall-source';
-import { ALTERNATE_HEADINGS, holdsAlternates, ownRows } from './alternate-rows';
+import { ALTERNATE_HEADINGS } from '../../src/alternates/headings';
+import { holdsAlternates } from '../holds-alternates';
+import { ownRows } from './alternate-rows';
 
 const NEW = 'Alternates';
 const SHOWN_WALLS = 6;
@@ -15,6 +17,7 @@ const settable = columnIds.filter((id) => id !== 'wall');
  * Names an alternate of one's own: some walls, a column, and the value that it would hold.
  * @param props what it works on
  * @param props.job the estimate
+ * @param props.table the table of alternates that is shown; empty where none is
  * @param props.added told of the table that holds it
  * @returns the form
  */
@@ -23,8 +26,9 @@ export function OwnAlternateForm({
   source,
   say,
   job: { zones, factors },
+  table: shown,
   added,
-}: PanelProps & { job: Job; added: (table: string) => void }) {
+}: PanelProps & { job: Job; table: string; added: (table: string) => void }) {
   const id = useId();
   const [name, setName] = useState('');
   const [walls, setWalls] = useState<readonly string[]>([]);
@@ -48,7 +52,8 @@ export function OwnAlternateForm({
       return;
     }
     // Asked now: what the section lists may be older than the workbook.
-    const joined = (await port.tables()).find(holdsAlternates)?.name;
+    const tables = (await port.tables()).filter(holdsAlternates);
+    const joined = (tables.find(({ name: of }) => of === shown) ?? tables[0])?.name;
     const [ranges, table] = await Promise.all([
       readSource(port, source),
       joined === undefined ? [[...ALTERNATE_HEADINGS]] : port.readTable(joined),

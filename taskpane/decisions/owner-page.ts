@@ -1,4 +1,10 @@
-import { movesInWords, togetherInWords, whatInWords, zoneInWords } from '../../functions/alternates-words';
+import {
+  movesInWords,
+  notesInWords,
+  togetherInWords,
+  whatInWords,
+  zoneInWords,
+} from '../../functions/alternates-words';
 import type { AlternatesResult } from '../../src/alternates/alternates';
 import { quoted } from '../set-up/formulas';
 import { referenceText } from '../wall-source';
@@ -23,7 +29,7 @@ export function ownerPage(
   sheet: string,
   worked: string,
 ): Block {
-  const { base, lines, together, priced } = result;
+  const { base, lines, priced } = result;
   const spilled = referenceText({ sheet: worked, address: 'A:K' });
   const look = (name: string, place: number): Formula => ({
     formula: `=VLOOKUP(${quoted(exactly(name))},${spilled},${String(place)},FALSE)`,
@@ -53,18 +59,18 @@ export function ownerPage(
         line.alternate.name,
         `${whatInWords(line.alternate)}. ${line.moves.length === 0 ? 'The cleaner stays as it is.' : `Cleaner before: ${movesInWords(line, 'before')}. After: ${movesInWords(line, 'after')}.`}`,
         ...numbers(line.alternate.name),
-        line.alternate.notes.join(' '),
+        notesInWords(line, result).join(' '),
       ]),
     [
       TOGETHER,
-      togetherInWords(together),
+      togetherInWords(result),
       ...numbers(TOGETHER),
-      'Not the sum of the lines above: choices on the same walls work on each other.',
+      'Not the sum of the lines above: choices on the same walls affect each other.',
     ],
     [''],
     [
       '',
-      'A class is a step of a scale from 0, clear water, to 3, buffered acid at full label strength. The most sensitive bare wall sets the strongest class that may be used.',
+      'A class is a step of a scale from 0, clear water, to 3, buffered acid at full label strength. The bare material that tolerates least sets the strongest class that may be used.',
     ],
     [
       '',

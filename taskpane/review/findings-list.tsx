@@ -1,11 +1,15 @@
 import { useState } from 'preact/hooks';
-import { findingKinds, type AuditFinding, type FindingKind } from '../../src/review/audit/audit-finding';
+import {
+  findingKinds,
+  severities,
+  type AuditFinding,
+  type FindingKind,
+  type FindingPlace,
+} from '../../src/review/audit/audit-finding';
 import { kindTitles } from '../../src/review/audit/review-sheet';
 import { GoThere } from '../go-there';
+import { SHOWN_AT_ONCE, ShowMore } from '../show-more';
 import type { WorkbookPort } from '../workbook/port';
-
-// A longer list would hold the pane up while it is drawn.
-const SHOWN_AT_ONCE = 25;
 
 /**
  * The findings by kind, each with a way to its cell.
@@ -51,10 +55,10 @@ function KindSection({
   return (
     <section class="findings" aria-labelledby={`findings-${kind.replace(' ', '-')}`}>
       <h3 id={`findings-${kind.replace(' ', '-')}`}>
-        {kindTitles[kind]} ({findings.length})
+        {kindTitles[kind]} ({findings.length}) <small>{severities[kind]} severity</small>
       </h3>
       <ul>
-        {findings.slice(0, shown).map(({ sheet, address, what, todo, formula }, index) => (
+        {findings.slice(0, shown).map(({ sheet, address, what, todo, formula, reaches = [] }, index) => (
           <li key={index}>
             <GoThere port={port} place={{ sheet, address }} say={say}>
               {sheet}!{address}
@@ -62,19 +66,42 @@ function KindSection({
             <p>{what}</p>
             {formula !== undefined && <code>{formula}</code>}
             <p class="todo">{todo}</p>
+            {reaches.length > 0 && <Reached places={reaches} port={port} say={say} />}
           </li>
         ))}
       </ul>
-      {findings.length > shown && (
-        <button
-          type="button"
-          onClick={() => {
-            show(shown + SHOWN_AT_ONCE);
-          }}
-        >
-          Show {Math.min(SHOWN_AT_ONCE, findings.length - shown)} more
-        </button>
-      )}
+      <ShowMore count={findings.length} shown={shown} show={show} />
     </section>
+  );
+}
+
+/** The cells that are in error because of a finding, each with a way to it. */
+function Reached({
+  places,
+  port,
+  say,
+}: {
+  places: readonly FindingPlace[];
+  port: WorkbookPort;
+  say: (sentence: string) => void;
+}) {
+  const [shown, show] = useState(SHOWN_AT_ONCE);
+  return (
+    <details>
+      <summary>
+        {places.length === 1 ? 'One cell shows' : `${String(places.length)} cells show`} an error because of
+        it
+      </summary>
+      <ul>
+        {places.slice(0, shown).map((place) => (
+          <li key={`${place.sheet}!${place.address}`}>
+            <GoThere port={port} place={place} say={say}>
+              {place.sheet}!{place.address}
+            </GoThere>
+          </li>
+        ))}
+      </ul>
+      <ShowMore count={places.length} shown={shown} show={show} />
+    </details>
   );
 }

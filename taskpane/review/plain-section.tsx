@@ -9,6 +9,10 @@ type State =
   | { readonly is: 'asking'; readonly plan: PlainPlan }
   | { readonly is: 'done'; readonly count: number; readonly left: readonly string[] };
 
+function formulas(count: number): string {
+  return `${String(count)} ${count === 1 ? 'formula' : 'formulas'}`;
+}
+
 /**
  * Makes this workbook one that people without the add-in can use: values in the place of formulas.
  * @param props what it works on
@@ -31,9 +35,9 @@ export function PlainSection({ port, say }: { port: WorkbookPort; say: (sentence
   const replace = async ({ places, names }: PlainPlan) => {
     await port.makePlain(places);
     // They are gone because the user wanted it so.
-    await keepFormulas(port, { formulas: [], gone: [] }).catch(() => false);
+    await keepFormulas(port, { formulas: [], followers: [], gone: [] }).catch(() => false);
     setState({ is: 'done', count: places.length, left: names.map(nameText) });
-    say(`${String(places.length)} formulas are replaced by their values.`);
+    say(`${formulas(places.length)} replaced by values.`);
   };
   const fail = (error: unknown) => {
     say(failureText(error));
@@ -60,9 +64,9 @@ export function PlainSection({ port, say }: { port: WorkbookPort; say: (sentence
       {state.is === 'asking' && (
         <section class="notice" aria-label="Is this the copy?">
           <p>
-            {state.plan.places.length} formulas on{' '}
-            {[...new Set(state.plan.places.map(({ sheet }) => sheet))].join(', ')} become plain values. They
-            do not come back. Is this the copy?
+            To be replaced by plain values: {formulas(state.plan.places.length)} on{' '}
+            {[...new Set(state.plan.places.map(({ sheet }) => sheet))].join(', ')}. Formulas do not come back.
+            Is this the copy?
           </p>
           <p class="actions">
             <button
@@ -87,7 +91,7 @@ export function PlainSection({ port, say }: { port: WorkbookPort; say: (sentence
       )}
       {state.is === 'done' && (
         <div class="notice done" role="group" aria-label="Replaced">
-          <p>{state.count} formulas are values now.</p>
+          <p>{formulas(state.count)} replaced by values.</p>
           {state.left.length > 0 && (
             <ul>
               {state.left.map((sentence) => (

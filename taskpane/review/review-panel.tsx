@@ -26,7 +26,7 @@ type State =
 
 const SHEET = 'Washdown review';
 // Widths in characters: kind, sheet, cell, what, what to do, formula.
-const WIDTHS = [20, 14, 10, 50, 40, 50];
+const WIDTHS = [20, 14, 10, 50, 40, 50, 10, 40];
 
 /**
  * Checks the Washdown formulas of the workbook.
@@ -71,8 +71,8 @@ export function ReviewPanel({ port, source, say }: ReviewProps) {
     <article class="review">
       <h2>Review</h2>
       <p>
-        Works every Washdown formula of this workbook out again, and lists what a reviewer should look at. No
-        cell is changed; where a formula differs, the workbook is made to calculate.
+        Recalculates and checks every Washdown formula of this workbook, and lists what a reviewer should look
+        at. No cell is changed; where a formula differs, the workbook is made to calculate.
       </p>
       <p class="actions">
         {/* One button throughout, so that the focus stays where it is. */}
@@ -119,7 +119,7 @@ function Outcome({
 }: Pick<ReviewProps, 'port' | 'say'> & { review: Review; at: string; byHand: boolean }) {
   const [remembered, setRemembered] = useState(review.remembered);
   const [accepted, setAccepted] = useState(false);
-  const { findings, formulas, gone } = review;
+  const { findings, formulas, followers, gone } = review;
   const fail = (error: unknown) => {
     say(failureText(error));
   };
@@ -135,7 +135,7 @@ function Outcome({
       </p>
       {byHand && (
         <p class="notice">
-          This workbook calculates by hand alone: its cells may be behind what was typed, until F9 is pressed.
+          This workbook is set to manual calculation: its cells may be out of date until F9 is pressed.
         </p>
       )}
       <p class="actions">
@@ -159,7 +159,7 @@ function Outcome({
           <button
             type="button"
             onClick={() => {
-              keepFormulas(port, { formulas, gone: [] }).then(() => {
+              keepFormulas(port, { formulas, followers, gone: [] }).then(() => {
                 setAccepted(true);
                 say('Accepted: the next review does not list these cells.');
               }, fail);

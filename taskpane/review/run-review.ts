@@ -62,14 +62,15 @@ export async function runReview(input: ReviewInput): Promise<Review | undefined>
 }
 
 /**
- * Keeps which formulas stand where, together with those that were typed over and not put back.
+ * Keeps which formulas stand where, those on the way to the totals too, together with those that were typed over and not
+ * put back.
  * @param port the workbook
  * @param report the formulas
  * @returns false where the workbook does not keep it
  */
 export function keepFormulas(
   port: WorkbookPort,
-  report: Pick<AuditReport, 'formulas' | 'gone'>,
+  report: Pick<AuditReport, 'formulas' | 'followers' | 'gone'>,
 ): Promise<boolean> {
   return keep(port, 'formulas', formulasText(report));
 }
@@ -79,8 +80,12 @@ export function keepFormulas(
  * @param report the formulas that stand, and those that are gone
  * @returns the text
  */
-export function formulasText({ formulas, gone }: Pick<AuditReport, 'formulas' | 'gone'>): string {
-  return rememberedText(groupFormulas([...formulas, ...gone]));
+export function formulasText({
+  formulas,
+  followers,
+  gone,
+}: Pick<AuditReport, 'formulas' | 'followers' | 'gone'>): string {
+  return rememberedText(groupFormulas([...formulas, ...followers, ...gone]));
 }
 
 async function look(

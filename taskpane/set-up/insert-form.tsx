@@ -31,7 +31,7 @@ export function InsertForm(props: SetUpProps & { readonly source: WallSource }) 
   const state = useJob(props.port, props.source);
   return (
     <section aria-labelledby="insert">
-      <h3 id="insert">Put in formulas</h3>
+      <h3 id="insert">Insert formulas</h3>
       {state.is === 'reading' && <p>Reading the walls…</p>}
       {state.is === 'failed' && <p class="notice">The walls cannot be read. {state.message}</p>}
       {state.is === 'ready' && <Choices {...props} job={state.job} />}
@@ -148,7 +148,7 @@ function Choices({ port, source, say, job }: SetUpProps & { source: WallSource; 
             });
           }}
         >
-          Take the selected cell
+          Use selected cell
         </button>
         <button
           type="button"
@@ -159,7 +159,7 @@ function Choices({ port, source, say, job }: SetUpProps & { source: WallSource; 
             });
           }}
         >
-          Put in
+          Insert
         </button>
       </p>
       <WritingNotice port={port} of={writing} say={say} />

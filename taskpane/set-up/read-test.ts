@@ -4,6 +4,7 @@ import { readFactors } from '../../src/rules/read-factors';
 import { columnIds, columns } from '../../src/walls/columns';
 import { readWalls } from '../../src/walls/read-walls';
 import { zonesOf } from '../../src/walls/zones';
+import type { FactorContent } from '../wall-source';
 import type { CellContent, Place } from '../workbook/port';
 import { headingRows, type HeadingMatch } from './guess-headings';
 
@@ -22,7 +23,7 @@ export type ReadTest =
 export function readTest(
   rows: readonly (readonly CellContent[])[],
   match: HeadingMatch,
-  factors: readonly (readonly CellContent[])[],
+  factors: readonly (readonly FactorContent[])[],
 ): ReadTest {
   const headings = headingRows((rows[0] ?? []).map(String), match);
   try {

@@ -3,6 +3,7 @@ import { RULES_VERSION } from '../../src/rules/version';
 import { ChosenWalls } from './chosen-walls';
 import { InsertForm } from './insert-form';
 import { NewEstimateForm } from './new-estimate-form';
+import { SendPageForm } from './send-page-form';
 import type { SetUpProps } from './set-up-props';
 import { UseTableForm } from './use-table-form';
 
@@ -22,6 +23,7 @@ export function SetUpPanel(props: SetUpProps) {
         <>
           <ChosenWalls {...props} source={source} />
           <InsertForm {...props} source={source} />
+          <SendPageForm {...props} source={source} />
         </>
       ) : (
         <p>Washdown reads the walls of this workbook from a table. Start one, or point at yours.</p>

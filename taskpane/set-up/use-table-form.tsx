@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useId, useState } from 'preact/hooks';
 import type { System } from '../../src/quantity/systems';
 import { GoThere } from '../go-there';
-import { readReference, type Reference } from '../wall-source';
+import { readFactorRange, readReference, type FactorContent, type Reference } from '../wall-source';
 import type { CellContent, Place, TableInfo } from '../workbook/port';
 import { FreeNames } from './free-names';
 import { guessHeadings, type HeadingMatch } from './guess-headings';
@@ -34,7 +34,7 @@ export function UseTableForm({ port, say, choose }: SetUpProps) {
   const [candidate, setCandidate] = useState<Candidate>();
   const [match, setMatch] = useState<HeadingMatch>(new Map());
   const [system, setSystem] = useState<System>('US');
-  const [factors, setFactors] = useState<{ table: string; rows: readonly (readonly CellContent[])[] }>();
+  const [factors, setFactors] = useState<{ table: string; rows: readonly (readonly FactorContent[])[] }>();
   const writing = useWriting(port, say);
   const look = useCallback(() => {
     port.tables().then(setTables, () => {
@@ -48,7 +48,7 @@ export function UseTableForm({ port, say, choose }: SetUpProps) {
     const guess = guessHeadings((rows[0] ?? []).map(String));
     setCandidate({ walls, place, rows });
     setMatch(guess);
-    say(`${String(guess.size)} of our columns are matched by name. Look the match over.`);
+    say(`${String(guess.size)} of our columns are matched by name. Check the matches.`);
   };
   const failed = () => {
     setCandidate(undefined);
@@ -103,7 +103,7 @@ export function UseTableForm({ port, say, choose }: SetUpProps) {
             takeSelection().catch(failed);
           }}
         >
-          Take the selected cells
+          Use selected cells
         </button>
         <button type="button" onClick={look}>
           Look for tables again
@@ -124,7 +124,7 @@ export function UseTableForm({ port, say, choose }: SetUpProps) {
                 const table = event.currentTarget.value;
                 if (table === '') setFactors(undefined);
                 else
-                  port.readTable(table).then((rows) => {
+                  readFactorRange(port, { table }).then((rows) => {
                     setFactors({ table, rows });
                   }, failed);
               }}
@@ -168,7 +168,7 @@ function Reading({
 }: Pick<SetUpProps, 'port' | 'say'> & {
   candidate: Candidate;
   match: HeadingMatch;
-  factors: readonly (readonly CellContent[])[];
+  factors: readonly (readonly FactorContent[])[];
 }) {
   const test = readTest(rows, match, factors);
   if (test.is === 'read') {

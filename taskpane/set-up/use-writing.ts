@@ -74,7 +74,7 @@ export function useWriting(
   };
 }
 
-const BY_HAND = 'This workbook calculates by hand alone: press F9 to see the numbers.';
+const BY_HAND = 'This workbook is set to manual calculation: press F9 to see the numbers.';
 const NOT_REMEMBERED =
   'Which formulas were written could not be kept, so that the first review cannot tell which were typed over.';
 

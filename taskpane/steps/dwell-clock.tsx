@@ -26,6 +26,8 @@ export interface DwellClockProps {
   readonly held: string;
   readonly start: () => void;
   readonly stop: () => void;
+  /** Takes a patch off the list, by its start. */
+  readonly strike: (start: string) => void;
   /** Speaks where the panel with the clock is not shown. */
   readonly say: (sentence: string) => void;
 }
@@ -36,14 +38,27 @@ export interface DwellClockProps {
  * @param props what it shows and does
  * @returns the clock
  */
-export function DwellClock({ progress, limits, patches, held, start, stop, say }: DwellClockProps) {
+export function DwellClock({ progress, limits, patches, held, start, stop, strike, say }: DwellClockProps) {
   const id = useId();
   const section = useRef<HTMLElement>(null);
   const running = progress.clock !== '';
   const now = useNow(running);
   const reading = running ? readDwellClock(Date.parse(progress.clock), now, limits) : undefined;
+  const latestStrike = useRef(strike);
+  latestStrike.current = strike;
   // The list does not change while the clock ticks.
-  const timed = useMemo(() => <TimedDwells progress={progress} limits={limits} />, [progress, limits]);
+  const timed = useMemo(
+    () => (
+      <TimedDwells
+        progress={progress}
+        limits={limits}
+        strike={(begun) => {
+          latestStrike.current(begun);
+        }}
+      />
+    ),
+    [progress, limits],
+  );
   const phase = reading?.phase;
   const spoken = reading?.say;
   useEffect(() => {
@@ -99,7 +114,7 @@ export function DwellClock({ progress, limits, patches, held, start, stop, say }
   );
 }
 
-function TimedDwells({ progress, limits }: { progress: ZoneProgress; limits: DwellLimits }) {
+function TimedDwells({ progress, limits, strike }: Pick<DwellClockProps, 'progress' | 'limits' | 'strike'>) {
   return progress.dwells.length === 0 ? null : (
     <details>
       <summary>Patches timed</summary>
@@ -108,7 +123,17 @@ function TimedDwells({ progress, limits }: { progress: ZoneProgress; limits: Dwe
           const minutes = (Date.parse(stop) - Date.parse(start)) / MS_PER_MINUTE;
           return (
             <li key={start}>
-              {timeText(start)}: {rounded(minutes)} min{remark(minutes, limits)}
+              {timeText(start)}: {rounded(minutes)} min{remark(minutes, limits)}{' '}
+              <button
+                type="button"
+                class="not-printed"
+                aria-label={`Strike the patch of ${timeText(start)}`}
+                onClick={() => {
+                  strike(start);
+                }}
+              >
+                Strike
+              </button>
             </li>
           );
         })}

@@ -53,11 +53,11 @@ export function ProgressNotices({
             type="button"
             onClick={() => {
               startAnew().then(() => {
-                say('The steps start anew.');
+                say('The steps start over.');
               }, sayFailed);
             }}
           >
-            Start anew
+            Start over
           </button>
         )}
       </section>

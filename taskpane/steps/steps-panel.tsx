@@ -10,10 +10,12 @@ import {
   progressLeftOver,
   startClock,
   stopClock,
+  strikeDwell,
   takeDown,
   type Progress,
   type ZoneProgress,
 } from '../../src/site/step-progress';
+import { isAllDone, standingWords, zoneStanding } from '../../src/site/zone-standing';
 import { siteWashes } from '../../src/site/washes';
 import type { PanelProps } from '../panel-props';
 import { failureText } from '../failure-text';
@@ -48,7 +50,7 @@ export function StepsPanel(props: PanelProps) {
       <h2>Steps</h2>
       <ProgressNotices kept={kept} port={props.port} say={props.say} />
       {state.is === 'failed' && (
-        <p class="notice">The steps cannot be told, because the walls cannot be read. {state.message}</p>
+        <p class="notice">The steps cannot be shown, because the walls cannot be read. {state.message}</p>
       )}
       {(state.is === 'reading' || kept.state.is === 'reading') && <p>Reading the workbook…</p>}
       {state.is === 'failed' && kept.state.is === 'ready' && <RunningClocks progress={kept.state.progress} />}
@@ -88,7 +90,16 @@ function Checklist(props: ChecklistProps) {
   const ofZone = all.get(list.zone);
   if (ofZone === undefined) return null;
   const steps = standingSteps(list, ofZone);
-  const next = steps.find(({ standing }) => standing === 'open' || standing === 'again');
+  const standings = new Map(
+    job.zones.map((each) => {
+      const { name } = each.zone;
+      const of = each === zone ? steps : stepsOf(each, job, all);
+      return [name, zoneStanding(of)] as const;
+    }),
+  );
+  const { next } = zoneStanding(steps);
+  const isDone = isAllDone(zoneStanding(steps));
+  const goOn = isDone ? zones.find(({ zone: name }) => standings.get(name)?.next !== undefined) : undefined;
   const change = (to: (zone: ZoneProgress) => ZoneProgress, done: string) => {
     kept
       .change((now) => changeZone(now, zones, list.zone, to))
@@ -140,12 +151,29 @@ function Checklist(props: ChecklistProps) {
         >
           {zones.map(({ zone: name }) => (
             <option key={name} value={name}>
-              {name}
+              {name}: {standingsText(standings.get(name))}
             </option>
           ))}
         </select>
       </p>
       <p class="print-only">Zone: {list.zone}</p>
+      {isDone && (
+        <section class="notice done" aria-label="The zone is done">
+          <p>Every step of {list.zone} is done.</p>
+          {goOn ? (
+            <button
+              type="button"
+              onClick={() => {
+                choose(goOn);
+              }}
+            >
+              Go on with {goOn.zone}
+            </button>
+          ) : (
+            <p>No other zone has a step that can be done now.</p>
+          )}
+        </section>
+      )}
       <OtherClocks all={all} here={list.zone} />
       <ZoneHead zone={zone} notice={list.notice} factors={job.factors} />
       {takesCleaner(zone) && (
@@ -158,7 +186,10 @@ function Checklist(props: ChecklistProps) {
             change(startClock(new Date().toISOString()), 'The dwell clock runs.');
           }}
           stop={() => {
-            change(stopClock(new Date().toISOString()), 'The dwell clock stands still.');
+            change(stopClock(new Date().toISOString()), 'The dwell clock is stopped.');
+          }}
+          strike={(start) => {
+            change(strikeDwell(start), `The patch of ${timeText(start)} is struck.`);
           }}
           say={say}
         />
@@ -212,6 +243,19 @@ function Checklist(props: ChecklistProps) {
       <LeftOver left={progressLeftOver(progress, zones)} />
     </>
   );
+}
+
+function stepsOf(
+  zone: Job['zones'][number],
+  job: Job,
+  all: ReadonlyMap<string, ZoneProgress>,
+): readonly StandingStep[] {
+  const progress = all.get(zone.zone.name);
+  return progress ? standingSteps(stepChecklist(zone, job.zones, job.factors), progress) : [];
+}
+
+function standingsText(standing: ReturnType<typeof zoneStanding> | undefined): string {
+  return standing ? standingWords(standing) : '';
 }
 
 /** The chosen zone by its present name: it may have been renamed since. */

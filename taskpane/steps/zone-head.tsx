@@ -1,16 +1,14 @@
 import { useMemo, useState } from 'preact/hooks';
-import { isPriced } from '../../src/estimate/price';
 import type { ZoneEstimate } from '../../src/estimate/schedule';
 import { LABEL_FIRST } from '../../src/rules/cautions';
 import { className } from '../../src/rules/cleaner-classes';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import { Elevation } from '../pictures/elevation';
 import { HoursBars } from '../pictures/hours-bars';
-import { priceText } from '../price-text';
 import { Disclosure } from './disclosure';
 
 /**
- * What a zone is washed with and why, its price, its picture and its hours.
+ * What a zone is washed with and why, its picture and its hours.
  * @param props the zone
  * @param props.zone its estimate
  * @param props.notice what is said of the zone as a whole
@@ -58,7 +56,6 @@ export function ZoneHead({
       >
         {elevation}
       </Disclosure>
-      {isPriced(factors) && <p class="not-printed">Price of the zone: {priceText(zone.totals.price)}</p>}
       <Disclosure
         title="Labor-hours by part"
         open={hours}

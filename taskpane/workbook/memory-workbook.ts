@@ -36,6 +36,8 @@ export interface Contents {
   readonly evaluate?: (formula: string, at: Place, workbook: MemoryWorkbook) => Evaluated;
   /** What cells show at first, by their place such as `Estimate!B4`, whatever their formulas give. */
   readonly shows?: Readonly<Record<string, CellContent>>;
+  /** Number formats of cells, by their place such as `Factors!B4`. */
+  readonly formats?: Readonly<Record<string, string>>;
   /** Texts that the workbook keeps from before. */
   readonly parts?: Partial<Record<PartName, string>>;
   /** True where formulas are worked out only when the workbook is told to. */
@@ -159,6 +161,16 @@ export class MemoryWorkbook implements WorkbookPort {
     return new Promise((resolve) => {
       resolve(this.values(sheet, areaOf(address)));
     });
+  }
+
+  readFormats({ sheet, address }: Place): Promise<string[][]> {
+    const { top, left, bottom, right } = areaOf(address);
+    const formats = this.contents.formats ?? {};
+    return Promise.resolve(
+      count(top, bottom).map((row) =>
+        count(left, right).map((column) => formats[`${sheet}!${cellAddress(row, column)}`] ?? 'General'),
+      ),
+    );
   }
 
   selection(): Promise<Place> {

@@ -125,6 +125,15 @@ export class OfficeWorkbook implements WorkbookPort {
     });
   }
 
+  readFormats({ sheet, address }: Place): Promise<string[][]> {
+    return this.run(async (context) => {
+      const range = (await worksheetOf(context, sheet)).getRange(address);
+      range.load('numberFormat');
+      await context.sync();
+      return range.numberFormat as string[][];
+    });
+  }
+
   selection(): Promise<Place> {
     return this.run(async (context) => {
       const selected = context.workbook.getSelectedRange();
@@ -175,7 +184,10 @@ export class OfficeWorkbook implements WorkbookPort {
         for (const block of blocks) setLooks(context.workbook.worksheets.getItem(block.sheet), block);
         await context.sync();
       });
-      for (const { sheet, onePage } of blocks) if (onePage === true) await this.printOnOnePage(sheet);
+      for (const { sheet, onePage, paper } of blocks) {
+        if (onePage === true) await this.printOnOnePage(sheet);
+        if (paper !== undefined) await this.printUpright(sheet, paper);
+      }
       return [];
     } catch (error) {
       const reason = messageOf(error, 'the reason is not known');
@@ -355,6 +367,21 @@ export class OfficeWorkbook implements WorkbookPort {
         const { pageLayout } = context.workbook.worksheets.getItem(sheet);
         pageLayout.orientation = Excel.PageOrientation.landscape;
         pageLayout.zoom = { horizontalFitToPages: 1, verticalFitToPages: 1 };
+        await context.sync();
+      });
+    } catch {
+      // The user sets the page in the host's own print dialog then.
+    }
+  }
+
+  /** Likewise. */
+  private async printUpright(sheet: string, paper: 'letter' | 'a4'): Promise<void> {
+    try {
+      await this.run(async (context) => {
+        const { pageLayout } = context.workbook.worksheets.getItem(sheet);
+        pageLayout.orientation = Excel.PageOrientation.portrait;
+        pageLayout.paperSize = paper === 'letter' ? Excel.PaperType.letter : Excel.PaperType.a4;
+        pageLayout.zoom = { horizontalFitToPages: 1 };
         await context.sync();
       });
     } catch {

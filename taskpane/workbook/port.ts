@@ -40,6 +40,8 @@ export interface Block {
   readonly widths?: readonly number[];
   /** Whether its sheet prints on one page, held sideways, where the host can set that. */
   readonly onePage?: boolean;
+  /** The paper that its sheet prints on upright, one page wide, where the host can set that. */
+  readonly paper?: 'letter' | 'a4';
   /** Number formats of cells of the sheet, by address; also of cells that a formula will fill. */
   readonly formats?: Readonly<Record<string, string>>;
 }
@@ -70,6 +72,8 @@ export interface WorkbookPort {
   readTable(name: string): Promise<CellContent[][]>;
   /** The values of cells; rejects where the sheet is not there. */
   readRange(place: Place): Promise<CellContent[][]>;
+  /** The number formats of cells, such as `0%`; rejects where the sheet is not there. */
+  readFormats(place: Place): Promise<string[][]>;
   selection(): Promise<Place>;
   /** Those cells under the blocks that are not blank: whoever writes asks about them first. */
   filledCells(blocks: readonly Block[]): Promise<Place[]>;

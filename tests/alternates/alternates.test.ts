@@ -307,7 +307,7 @@ describe('the last line', () => {
     const after = edited(edited(walls, wall('S1'), 'Area', 500), wall('N1'), 'Area', 650);
     expect(numberIn(last, 'Price')).toBeCloseTo(bid(after), 9);
     expect(text(last?.['Note'])).toBe(
-      'Takes Much less, Less in the north, the largest first, worked out once and not summed; a combination, not an optimum. Leaves out Some less (it sets a cell that Much less has set).',
+      'Takes Much less, Less in the north, the largest first, worked out once and not summed; a combination, not an optimum. Leaves out Some less (it sets a cell that Much less has set). Washes 450 ft² less than the base bid.',
     );
   });
 
@@ -374,10 +374,12 @@ describe('the table of alternates', () => {
   it('takes a label before a zone of that name, and says so', () => {
     const [, line] = lines('ALTERNATES', other, [HEAD, ['X', 'South', 'Area', 40]], null, PRICES, headings);
     expect(line?.['What']).toBe('Area 40: South');
-    expect(line?.['Note']).toBe('"South" is a wall and a zone: the wall is taken.');
+    expect(line?.['Note']).toBe(
+      '"South" is a wall and a zone: the wall is taken. Washes 40 ft² less than the base bid.',
+    );
     const [, zone] = lines('ALTERNATES', other, [HEAD, ['X', 'north', 'Area', 40]], null, PRICES, headings);
     expect(zone?.['What']).toBe('Area 40: South');
-    expect(zone?.['Note']).toBe('');
+    expect(zone?.['Note']).toBe('Washes 40 ft² less than the base bid.');
   });
 
   it('skips blank rows', () => {

@@ -112,7 +112,7 @@ describe('masking', () => {
     expect(names(rows)).not.toContain('Wash G with its zone');
     const only = [brick, limestone.with(8, 'only')];
     const line = expectEdited(only, 'Wash L with its zone', withCell(only, ['L'], 'Masked', 'no'));
-    expect(line['Note']).toContain('out of scope');
+    expect(line['Note']).toBe('Washes 60 ft² more than the base bid.');
   });
 
   it('each row that governs is masked, where it can be and another is left', () => {

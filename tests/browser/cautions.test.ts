@@ -43,7 +43,7 @@ describe('cautions', () => {
     await typeWall(page, 'L6', 9);
     await young.waitFor({ state: 'detached' });
     await typeWall(page, 'D2', 'Cheese');
-    await page.getByText('No cautions can be told, because the walls cannot be read.').waitFor();
+    await page.getByText('The cautions cannot be shown, because the walls cannot be read.').waitFor();
     expect(await violations(page)).toEqual([]);
   });
 

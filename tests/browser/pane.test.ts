@@ -76,7 +76,7 @@ it('what has the focus can be seen, in every look', async () => {
   for (const look of Object.values(LOOKS)) {
     const { page } = await tests.open(WITH_SOURCE, look);
     // While the walls are read the pane has fewer stops.
-    await page.getByRole('button', { name: 'Put in' }).waitFor();
+    await page.getByRole('button', { name: 'Insert', exact: true }).waitFor();
     for (let stop = 0; stop < 6; stop++) {
       await page.keyboard.press('Tab');
       const outline = await page.evaluate(() => {

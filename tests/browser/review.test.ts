@@ -57,6 +57,26 @@ it('what was typed over, out of date, wrong or not followed is listed, and each 
   });
 });
 
+it('one wrong material is one finding at its cell, with the cells in error because of it', async () => {
+  const sheets = {
+    ...BID.sheets,
+    Walls: (BID.sheets['Walls'] ?? []).map((line) =>
+      line.map((shown) => (shown === 'Limestone' ? 'Lime stome' : shown)),
+    ),
+  };
+  await review({ sheets, tables: BID.tables ?? [] });
+  await page.getByRole('heading', { name: /^Shows an error \(1\) high severity/ }).waitFor();
+  const section = page.locator('section', { has: page.getByRole('heading', { name: /^Shows an error/ }) });
+  await section.getByText('"Lime stome" cannot be used').waitFor();
+  // Nine formulas but for the typed-over one, and the zone that there is not.
+  await section.getByText('9 cells show an error because of it').click();
+  await section.getByRole('button', { name: 'Estimate!C3' }).click();
+  await page.getByRole('status').getByText('Estimate, C3 is selected.').waitFor();
+  expect(await violations(page)).toEqual([]);
+  await section.scrollIntoViewIfNeeded();
+  await picture(page, 'review-one-cause');
+});
+
 it('a review goes onto a dated sheet, its texts as texts', async () => {
   const sheets = { ...BID.sheets, Estimate: [[HOSTILE.zone, `=WASH.WATER(Walls[#All],$A1)`]] };
   const { tables } = BID;
@@ -137,13 +157,13 @@ it('in a copy the formulas become values, after it was asked whether this is the
   await page.getByRole('tab', { name: 'Review' }).click();
   const shown = await cell('Estimate', 'B1');
   await page.getByRole('button', { name: 'Replace formulas by values' }).click();
-  await page.getByText('1 formulas on Estimate become plain values.').waitFor();
+  await page.getByText('To be replaced by plain values: 1 formula on Estimate.').waitFor();
   expect(await violations(page)).toEqual([]);
   await page.getByRole('button', { name: 'Replace them' }).click();
-  await page.getByRole('status').getByText('1 formulas are replaced').waitFor();
+  await page.getByRole('status').getByText('1 formula replaced by values.').waitFor();
   expect(shown.formula).toBe('=WASH.TAPE(Walls[#All],$A1)');
   expect(await cell('Estimate', 'B1')).toEqual({ value: shown.value });
   expect((await cell('Estimate', 'C1')).formula).toBe('=B1*2');
   await page.getByRole('button', { name: 'Review the workbook' }).click();
-  await page.getByText('This workbook calculates by hand alone').waitFor();
+  await page.getByText('This workbook is set to manual calculation').waitFor();
 });

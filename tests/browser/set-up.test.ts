@@ -77,7 +77,7 @@ it('walls under headings of somebody else are matched, looked over, corrected an
   await page.evaluate(() => {
     globalThis.testWorkbook.select({ sheet: 'Take off', address: 'A3:G5' });
   });
-  await page.getByRole('button', { name: 'Take the selected cells' }).click();
+  await page.getByRole('button', { name: 'Use selected cells' }).click();
   const chosen = (name: string) =>
     page.getByLabel(name, { exact: true }).evaluate((select) => {
       const { selectedOptions } = select as HTMLSelectElement;
@@ -148,7 +148,7 @@ it('a filled cell is not overwritten before the user has said so', async () => {
   await page.getByLabel('What').selectOption('TAPE');
   await page.getByLabel('Zone', { exact: true }).selectOption('a row for each zone');
   await page.getByLabel('Top left cell').fill('Estimate!D2');
-  await page.getByRole('button', { name: 'Put in' }).click();
+  await page.getByRole('button', { name: 'Insert', exact: true }).click();
   await page.getByText('2 cells are filled').waitFor();
   await page.getByText('Estimate!D2, Estimate!D3').waitFor();
   await picture(page, 'ask-before-overwriting');
@@ -156,7 +156,7 @@ it('a filled cell is not overwritten before the user has said so', async () => {
   const before = await cell('Estimate', 'D2');
   await page.getByRole('button', { name: 'Leave them' }).click();
   expect(await cell('Estimate', 'D2')).toEqual(before);
-  await page.getByRole('button', { name: 'Put in' }).click();
+  await page.getByRole('button', { name: 'Insert', exact: true }).click();
   await page.getByRole('button', { name: 'Overwrite them' }).click();
   await page.getByRole('status').getByText('2 rows at Estimate!D2.').waitFor();
   expect((await cell('Estimate', 'D2')).value).toBe('South');
@@ -167,10 +167,10 @@ it('a result that would run into filled cells is not put in', async () => {
   ({ page } = await tests.open(SOURCE));
   await page.getByLabel('What').selectOption('SCHEDULE');
   await page.getByLabel('Top left cell').fill('Walls!L5');
-  await page.getByRole('button', { name: 'Put in' }).click();
+  await page.getByRole('button', { name: 'Insert', exact: true }).click();
   await page.getByRole('status').getByText('1 formula at Walls!L5.').waitFor();
   await page.getByLabel('Top left cell').fill('Walls!L4');
-  await page.getByRole('button', { name: 'Put in' }).click();
+  await page.getByRole('button', { name: 'Insert', exact: true }).click();
   await page.getByRole('status').getByText('are filled. Choose another cell.').waitFor();
   expect(await cell('Walls', 'L4')).toEqual({ value: '' });
 });
@@ -183,4 +183,24 @@ it('a workbook that keeps nothing is offered a sheet for it', async () => {
   await page.getByRole('button', { name: 'Add the sheet', exact: true }).click();
   await page.getByRole('status').getByText('Kept on the sheet Washdown notes.').waitFor();
   expect((await cell('Washdown notes', 'A2')).value).toBe('source');
+});
+
+it('a page to send and a day plan are added as sheets, and follow the walls', async () => {
+  ({ page } = await tests.open(SOURCE, { width: 320 }));
+  await page.getByRole('button', { name: 'Add the bid page' }).click();
+  await page.getByRole('status').getByText('Sheet Bid page: the page to send.').waitFor();
+  await picture(page, 'pages-to-send');
+  expect(await violations(page)).toEqual([]);
+  expect(await overflow(page)).toBe(0);
+  expect((await cell('Bid page', 'A3')).formula).toBe('=WASH.BIDPAGE(Walls[#All],,Factors[#All])');
+  // 1,200 and 980 of red brick, nothing taken off.
+  expect((await cell('Bid page', 'B3')).value).toContain('South: wash 2,180 ft² of red clay brick');
+  await page.evaluate(() => {
+    globalThis.testWorkbook.type({ sheet: 'Walls', address: 'E2' }, 1000);
+  });
+  expect((await cell('Bid page', 'B3')).value).toContain('South: wash 1,980 ft² of red clay brick');
+  await page.getByRole('button', { name: 'Add the day plan' }).click();
+  await page.getByRole('status').getByText('Sheet Day plan: what is done').waitFor();
+  expect([(await cell('Day plan', 'A2')).value, (await cell('Day plan', 'B2')).value]).toEqual([1, 'South']);
+  expect((await cell('Day plan', 'C2')).value).toBe('S-1 upper, S-2 lower, S-3 base');
 });

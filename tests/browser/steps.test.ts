@@ -70,7 +70,7 @@ describe('steps to look at', () => {
     await typeWall(page, 'M6', 'only');
     await page.getByText('Nothing is washed here: every wall of the zone is masked.').waitFor();
     await typeWall(page, 'D6', 'Cheese');
-    await page.getByText('The steps cannot be told, because the walls cannot be read.').waitFor();
+    await page.getByText('The steps cannot be shown, because the walls cannot be read.').waitFor();
     await typeWall(page, 'D6', 'Marble');
     await page.getByText('Nothing is washed here').waitFor();
   });
@@ -211,10 +211,10 @@ describe('progress', () => {
     expect(await page.getByRole('checkbox').count()).toBe(0);
     expect(await violations(page)).toEqual([]);
     await page.getByRole('button', { name: 'Put it on a sheet' }).click();
-    await page.getByRole('button', { name: 'Start anew' }).waitFor();
+    await page.getByRole('button', { name: 'Start over' }).waitFor();
     expect(await cellsOf(page, 'Washdown steps, unread', 'A2')).toEqual([[text]]);
     expect(await keptSteps(page)).toBe(text);
-    await page.getByRole('button', { name: 'Start anew' }).click();
+    await page.getByRole('button', { name: 'Start over' }).click();
     await pass(page, 'Age of the wall');
   });
 
@@ -330,7 +330,7 @@ describe('the dwell clock', () => {
     await page.getByLabel('Zone').selectOption(HOSTILE.zone);
     await page.getByText('The dwell clock runs in Library south, since').waitFor();
     await typeWall(page, 'D2', 'Cheese');
-    await page.getByText('The steps cannot be told').waitFor();
+    await page.getByText('The steps cannot be shown').waitFor();
     await page.getByText('The dwell clock runs in Library south, since').waitFor();
   });
 

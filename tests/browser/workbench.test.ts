@@ -348,6 +348,47 @@ describe('the demo bid', () => {
   });
 });
 
+describe('on a phone', () => {
+  it.each([320, 360, 480])(
+    'the pane has the whole width of %i px, and the workbook is shown on demand',
+    async (width) => {
+      await page.setViewportSize({ width, height: 740 });
+      const box = await page.locator('#pane').boundingBox();
+      expect([box?.x, box?.width]).toEqual([0, width]);
+      expect(await page.locator('#spreadsheet').isVisible()).toBe(false);
+      await openTab('Steps');
+      await pane.getByRole('heading', { name: 'Steps', exact: true }).waitFor();
+      await picture(`phone-steps-${String(width)}`);
+      await openTab('Cautions');
+      await pane.getByRole('heading', { name: 'Cautions', exact: true }).waitFor();
+      expect(
+        await page.evaluate(
+          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        ),
+      ).toBe(0);
+      await page.getByRole('button', { name: 'Show the workbook' }).click();
+      expect(await page.locator('#pane').isVisible()).toBe(false);
+      expect((await page.locator('#spreadsheet').boundingBox())?.width).toBe(width);
+      await picture(`phone-workbook-${String(width)}`);
+      await page.getByRole('button', { name: 'Show the pane' }).click();
+      expect(await page.locator('#pane').isVisible()).toBe(true);
+    },
+  );
+});
+
+it('the frame of the page follows a dark screen, the workbook keeps the looks of its file', async () => {
+  await page.emulateMedia({ colorScheme: 'dark' });
+  const looks = (selector: string) =>
+    page.locator(selector).evaluate((element) => {
+      const { color, backgroundColor, colorScheme } = getComputedStyle(element);
+      return { color, backgroundColor, colorScheme };
+    });
+  expect((await looks('body')).backgroundColor).toBe('rgb(27, 31, 35)');
+  expect((await looks('body')).color).toBe('rgb(230, 232, 234)');
+  expect((await looks('#spreadsheet')).colorScheme).toBe('light');
+  await picture('workbench-dark');
+});
+
 it('an estimator, a PM and a reviewer work on one workbook', async () => {
   // The estimator: from an empty workbook, by Set up.
   await page.getByRole('button', { name: 'New workbook' }).click();
@@ -379,7 +420,7 @@ it('an estimator, a PM and a reviewer work on one workbook', async () => {
   // The PM: keeps a baseline, changes the material, reads what it did.
   await openTab('Review');
   await pane.getByRole('button', { name: 'Baseline and changes', expanded: false }).click();
-  await inPane('Keep a baseline');
+  await inPane('Save baseline');
   await pane.getByText('Nothing has changed since').waitFor();
   await type('Walls', 'D2', ['Limestone']);
   await pane.getByText('One change since').waitFor();

@@ -32,6 +32,8 @@ const SHIPPED = [
   'ALTERNATES',
   'PROGRESS',
   'RATES',
+  'BIDPAGE',
+  'DAYPLAN',
 ];
 const LOCALES = 'node_modules/@univerjs/sheets-formula-ui/lib/locale';
 

@@ -1,4 +1,5 @@
 import { DOMParser } from '@xmldom/xmldom';
+import { strFromU8, unzipSync } from 'fflate';
 import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -65,6 +66,15 @@ describe('npm run package', () => {
         .sort(),
     );
     expect(packed.filter((file) => readFileSync(file, 'latin1').includes(DEFAULT))).toEqual([]);
+
+    // The app package: the unified manifest in its root, and the icons where it says that they are.
+    const app = unzipSync(readFileSync('out/washdown-app.zip'));
+    expect(Object.keys(app)).toEqual(['manifest.json', 'assets/outline-32.png', 'assets/icon-192.png']);
+    const manifest = strFromU8(app['manifest.json'] ?? new Uint8Array());
+    expect(manifest).not.toContain(DEFAULT);
+    expect(manifest).toContain(`${address}/functions.json`);
+    const [major, , ...raised] = version;
+    expect((JSON.parse(manifest) as { version: string }).version).toBe([major, ...raised].join('.'));
   }, 180_000);
 
   it.each([

@@ -7,6 +7,16 @@ const pages = ['support.html', 'privacy.html'];
 // Whatever loads, leads or posts somewhere, in quotes or not: the build writes pages short.
 const POINTERS = /\b(?:href|src|srcset|data|action|poster|ping)\s*=\s*["']?([^"'\s>]*)/gi;
 
+it('the support page names the requirement sets that the manifest asks for', () => {
+  const manifest = readFileSync('manifest.xml', 'utf8');
+  const sets = [...manifest.matchAll(/<Set Name="(\w+)" MinVersion="([\d.]+)"/g)].map(
+    ([, name = '', version = '']) => `${name} ${version}`,
+  );
+  expect(sets.length).toBeGreaterThan(0);
+  const text = readFileSync(join('dist', 'support.html'), 'utf8').replace(/\s+/g, ' ');
+  for (const set of sets) expect(text).toContain(set);
+});
+
 describe.each(pages)('%s in the build', (page) => {
   const text = readFileSync(join('dist', page), 'utf8');
 

@@ -47,7 +47,7 @@ describe('where desktop Excel looks for the add-in', () => {
   const key = String.raw`HKCU\Software\Microsoft\Office\16.0\WEF\Developer`;
 
   it('on Windows: a value of the registry, named by the id', () => {
-    expect(register(machine('win32'), MANIFEST, ADDRESS)).toContain('Start Excel anew');
+    expect(register(machine('win32'), MANIFEST, ADDRESS)).toContain('Restart Excel');
     expect(unregister(machine('win32'), MANIFEST)).toContain('does not look');
     expect(ran).toEqual([
       ['reg', 'add', key, '/v', ID, '/t', 'REG_SZ', '/d', MANIFEST, '/f'],

@@ -1,4 +1,4 @@
-import { isCellError, type CellValue } from '../../functions/worksheet-function';
+import type { CellValue } from '../../functions/worksheet-function';
 import { expect } from 'vitest';
 import { expectSame, lines, text, type Line } from './call';
 
@@ -38,15 +38,4 @@ export function expectSameLines(ours: ReadonlyMap<string, Line>, theirs: Readonl
     const other = theirs.get(name) ?? {};
     for (const heading of Object.keys(line)) expectCell(line[heading], other[heading], `${name}: ${heading}`);
   }
-}
-
-/** The sum of the cells of a column, or undefined where one of them is an error. */
-export function sumOf(all: Iterable<Line>, heading: string): number | undefined {
-  let sum = 0;
-  for (const line of all) {
-    const cell = line[heading];
-    if (cell === undefined || isCellError(cell)) return undefined;
-    sum += cell as number;
-  }
-  return sum;
 }

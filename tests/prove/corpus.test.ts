@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -43,6 +43,35 @@ describe('a workbook written by', () => {
 
   it('nobody is refused in words', async () => {
     expect((await checkBook(Buffer.from('PK'), bundle)).outcome).toBe('refused');
+  });
+});
+
+// Packages whose tests and examples bring workbooks: how many hold, and how many are refused in words.
+const PACKAGES = [
+  ['xlsx-stream-reader', 15, 0],
+  // Two are protected by a password.
+  ['xlsx-populate', 4, 2],
+] as const;
+// A larger one takes a minute; the script takes any.
+const MOST_BYTES = 1_000_000;
+
+describe('the workbooks of a package of others', () => {
+  const bundle = loadBundle(join(import.meta.dirname, '..', '..', 'dist'));
+
+  it.each(PACKAGES)('%s: %i hold, %i are refused', async (name, held, refused) => {
+    const folder = join('node_modules', name);
+    const paths = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter((path) => path.endsWith('.xlsx'))
+      .map((path) => join(folder, path))
+      .filter((path) => statSync(path).size <= MOST_BYTES);
+    const outcomes: string[] = [];
+    for (const path of paths) {
+      const { outcome, why } = await checkBook(readFileSync(path), bundle);
+      outcomes.push(outcome);
+      expect(['held', 'refused'], `${path}: ${why}`).toContain(outcome);
+    }
+    expect(outcomes.filter((outcome) => outcome === 'held')).toHaveLength(held);
+    expect(outcomes.filter((outcome) => outcome === 'refused')).toHaveLength(refused);
   });
 });
 

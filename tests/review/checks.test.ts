@@ -16,6 +16,7 @@ import { exampleRowsLeft } from '../../src/review/checks/example-rows';
 import { factorsOverridden } from '../../src/review/checks/factors-overridden';
 import { impossiblePerimeter } from '../../src/review/checks/impossible-perimeter';
 import { tooMuchPressure, tooMuchToApply, tooNarrowJet } from '../../src/review/checks/jet';
+import { labelsAlike, zonesAlike } from '../../src/review/checks/names-alike';
 import { notPriced } from '../../src/review/checks/not-priced';
 import { leftOut, washedNowhere } from '../../src/review/checks/out-of-scope';
 import { preWetTooLong, suctionNotMeasured } from '../../src/review/checks/pre-wet';
@@ -327,18 +328,24 @@ const cases: readonly Case[] = [
   },
 
   {
-    says: 'a base of another zone that may not meet the class used above it',
+    says: 'a masked base of another zone that receives the rinse',
+    check: whatLiesBelow,
+    rows: [
+      wall('A', { Residue: 'heavy' }),
+      wall('B', { Zone: 'Base', Level: 2, Material: 'Limestone', Masked: 'yes', Receives: 'South' }),
+    ],
+    found: [['Base: B', 'Limestone receives the rinse of walls washed with class 3 in South']],
+  },
+  {
+    says: 'a lower level of a zone that receives no rinse: the two may stand on two elevations',
     check: whatLiesBelow,
     rows: [
       wall('A', { Residue: 'heavy' }),
       wall('B', { Zone: 'Base', Level: 2, Material: 'Limestone' }),
-      wall('C', { Zone: 'Base', Level: 3, Material: 'Marble', Masked: 'yes' }),
+      wall('C', { Zone: 'Base', Level: 3, Material: 'Marble', Masked: 'only' }),
     ],
-    found: [
-      ['Base: B, C', 'Limestone, Marble lies lower than walls washed with class 3 in South'],
-      // The limestone is washed with detergent, and the marble below it takes clear water only.
-      ['Base: C', 'Marble lies lower than walls washed with class 1 in Base'],
-    ],
+    // Within Base the limestone is washed with detergent, and the marble below it takes clear water only.
+    found: [['Base: C', 'Marble lies lower than walls washed with class 1 in Base']],
   },
   {
     says: 'a masked base of the same zone',
@@ -368,7 +375,7 @@ const cases: readonly Case[] = [
       wall('D', { Zone: 'Yard', Level: '', Material: 'Limestone', Masked: 'yes' }),
     ],
     // Granite takes class 2, so what runs over it governs South too: class 2 above class 1.
-    found: [['Base: C', 'Limestone lies lower than walls washed with class 2 in South']],
+    found: [['Base: C', 'Limestone receives the rinse of walls washed with class 2 in South']],
   },
   {
     says: 'walls above that stay masked, or are washed with clear water',
@@ -674,6 +681,86 @@ const cases: readonly Case[] = [
     found: [['Example: base', '1 example row left out of the job']],
   },
   { says: 'no example row', check: exampleRowsLeft, rows: [brick], found: [] },
+
+  ...(
+    [
+      // Unicode 16.0, Default_Ignorable_Code_Point and general category Cf.
+      ['a space of no width', '\u200b', '200B'],
+      ['a mark of direction', '\u202e', '202E'],
+      ['a joiner of no width', '\u200d', '200D'],
+      ['a soft hyphen', '\u00ad', '00AD'],
+      ['a filler', '\u115f', '115F'],
+      ['a tag beyond the first plane', '\u{e0041}', 'E0041'],
+    ] as const
+  ).flatMap(([says, character, code]): Case[] => [
+    {
+      says: `zones that differ by ${says}`,
+      check: zonesAlike,
+      rows: [brick, wall('B', { Zone: `so${character}uth` })],
+      found: [
+        [`row 2 "South" and row 3 "so[U+${code}]uth"`, '2 zones that look the same are different ones'],
+      ],
+    },
+    {
+      says: `labels that differ by ${says}`,
+      check: labelsAlike,
+      rows: [wall('N-1'), wall(`N-1${character}`, { Zone: 'North' })],
+      found: [[`row 2 "N-1" and row 3 "N-1[U+${code}]"`, '2 labels that look the same are different ones']],
+    },
+  ]),
+  {
+    says: 'zones of one name, in other letters and with another space',
+    check: zonesAlike,
+    // They are read as one zone.
+    rows: [wall('A', { Zone: 'North wing' }), wall('B', { Zone: 'NORTH\u00a0\uff37ing' })],
+    found: [],
+  },
+  {
+    says: 'labels with a space that does not break, a letter of full width and a letter in two pieces',
+    check: labelsAlike,
+    rows: [
+      wall('S 1'),
+      wall('S\u00a01'),
+      wall('\uff33 1'),
+      wall('\u00fc'),
+      wall('u\u0308'),
+      wall('T  1'),
+      wall('T 1'),
+    ],
+    found: [
+      [
+        'row 2 "S 1" and row 3 "S[U+00A0]1" and row 4 "[U+FF33] 1"; row 5 "\u00fc" and row 6 "u[U+0308]"; row 7 "T  1" and row 8 "T 1"',
+        '7 labels',
+      ],
+    ],
+  },
+  {
+    says: 'labels that differ in what is seen',
+    check: labelsAlike,
+    rows: ['A-1', 'a-1', 'A1', 'A 1', 'A11', '\u00c5', '\u202etxt', '\u65e5\u672c'].map((label) =>
+      wall(label),
+    ),
+    found: [],
+  },
+  {
+    says: 'more labels that look alike than are named',
+    check: labelsAlike,
+    rows: [1, 2, 3, 4, 5, 6, 7].flatMap((number) => [
+      wall(`W${String(number)}`),
+      wall(`W${String(number)}\u200b`),
+    ]),
+    found: [
+      [
+        [1, 2, 3, 4, 5]
+          .map(
+            (each) =>
+              `row ${String(2 * each)} "W${String(each)}" and row ${String(2 * each + 1)} "W${String(each)}[U+200B]"`,
+          )
+          .join('; ') + ' and 2 more',
+        '14 labels',
+      ],
+    ],
+  },
 
   {
     says: 'openings of 12 ft2 in 12 ft, where a circle has 12.28',

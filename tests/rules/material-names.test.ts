@@ -38,8 +38,8 @@ describe('a name under which a bid lists a material', () => {
     ['precast panels', 'architectural-precast'],
     ['Cast stone bands', 'cast-stone'],
     ['limestone coping', 'limestone'],
-    ['galvanised lintels', 'galvanised-steel'],
-    ['aluminium composite panel', 'finished-aluminium'],
+    ['galvanised lintels', 'galvanized-steel'],
+    ['aluminium composite panel', 'finished-aluminum'],
     ['portland cement stucco', 'stucco'],
     ['cedar siding', 'timber'],
   ])('%s is %s', (name, code) => {

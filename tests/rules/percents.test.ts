@@ -37,8 +37,13 @@ describe('a factor in %', () => {
   it.each([0.1, 0.999, 1e-9])('refuses %d with both readings', (cell) => {
     const ofCell = { 0.1: '10', 0.999: '99.9', 1e-9: '1e-7' }[cell] ?? '';
     expect(refused('price.overhead', cell)).toBe(
-      `Row 1 (price.overhead), column value: ${String(cell)} cannot be used. Accepted: a number from 0 to 300 %; ${String(cell)} may be ${ofCell} % in a percent cell, or ${String(cell)} %: type ${ofCell}, or the text ${String(cell)}%.`,
+      `Row 1 (price.overhead), column value: ${String(cell)} cannot be used. Accepted: a number from 0 to 300 %; ${String(cell)} may be ${ofCell} % in a percent cell, or ${String(cell)} %: type '${ofCell}% or '${String(cell)}%, with the apostrophe in front.`,
     );
+  });
+
+  it('offers what is read in the cell as it is: the apostrophe makes a text, also in a percent cell', () => {
+    const [, ...offered] = /type '(\S+) or '(\S+), with/.exec(refused('price.overhead', 0.1)) ?? [];
+    expect(offered.map(overhead)).toEqual([0.1, 0.001]);
   });
 
   it.each(percents)('%s refuses 0.1, and takes it as a text or in a percent cell', (id) => {

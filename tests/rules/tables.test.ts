@@ -59,7 +59,7 @@ describe('the table of materials', () => {
 
   it('lets no acid touch what acid dissolves: limestone, marble and metal', () => {
     // Class 2 is the gentlest acid.
-    const soluble = ['limestone', 'marble', 'finished-aluminium', 'galvanised-steel', 'copper'];
+    const soluble = ['limestone', 'marble', 'finished-aluminum', 'galvanized-steel', 'copper'];
     for (const code of soluble)
       expect(materials.find((row) => row.code === code)?.ceiling, code).toBeLessThan(2);
   });

@@ -58,7 +58,7 @@ describe('the caution sheet', () => {
       '4 labor-hours of scraping and brushing, moderate and light residue',
     );
     // 900 ft2 / 70 / 9 * 1.05 = 1.5 gal; 5.678 L * 1.02 kg/L * 5 % = 0.2896 kg HCl; * 84.007 / 36.461 = 0.6672 kg.
-    expect(of('neutralising')?.places[0]?.why).toBe('1.47 lb of sodium bicarbonate');
+    expect(of('neutralizing')?.places[0]?.why).toBe('1.47 lb of sodium bicarbonate');
     expect(of('weaker-masked')?.places).toEqual([
       { where: 'South: S-2', why: 'Limestone, masked, class 2, buffered mild acid' },
     ]);
@@ -109,7 +109,7 @@ describe('the caution sheet', () => {
   it('speaks of no acid where none is used, and of no cleaner under clear water', () => {
     const detergent = sheet([row({})]).ids;
     expect(detergent).toContain('protection-to-wear');
-    for (const id of ['eyewash', 'acid-into-water', 'hydrogen-chloride', 'neutralising', 'corrosive-waste']) {
+    for (const id of ['eyewash', 'acid-into-water', 'hydrogen-chloride', 'neutralizing', 'corrosive-waste']) {
       expect(detergent).not.toContain(id);
     }
     const water = sheet([row({ [MATERIAL]: 'Marble' })]).ids;

@@ -14,7 +14,7 @@ afterEach(() => {
 
 it('offers the sheet where the pane is not printed', () => {
   page.print = () => undefined;
-  expect(printPane()).toBe('This Excel prints no pane. Use “Put on a sheet” and print that sheet.');
+  expect(printPane()).toBe('This Excel cannot print the pane. Use “Put on a sheet” and print that sheet.');
 });
 
 it('offers it in the same breath where it is', () => {

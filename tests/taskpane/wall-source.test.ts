@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { readFactors } from '../../src/rules/read-factors';
 import { placeOf, readSource, readWallSource, referenceText } from '../../taskpane/wall-source';
 import { MemoryWorkbook } from '../../taskpane/workbook/memory-workbook';
 
@@ -29,6 +30,30 @@ it('a source is read where it stands; what it has not is null', async () => {
     factors: [['crew', 3]],
     headings: null,
   });
+});
+
+it('the number of a percent cell comes with its format, so that 0.1 shown as 10 % is 10 %', async () => {
+  const percents = new MemoryWorkbook({
+    sheets: {
+      Walls: [['Wall'], ['W-1']],
+      Factors: [
+        ['Factor', 'Value'],
+        ['price.overhead', 0.1],
+        ['price.profit', 5],
+        ['working.share', 0.6],
+      ],
+    },
+    tables: [{ name: 'Factors', sheet: 'Factors', address: 'A1:B4' }],
+    formats: { 'Factors!B2': '0%', 'Factors!B4': '0.0%' },
+  });
+  const { factors } = await readSource(percents, {
+    walls: { sheet: 'Walls', address: 'A1:A2' },
+    factors: { table: 'Factors' },
+  });
+  const inForce = readFactors(factors);
+  expect(inForce.value('price.overhead')).toBe(0.1);
+  expect(inForce.value('price.profit')).toBe(0.05);
+  expect(inForce.value('working.share')).toBe(0.6);
 });
 
 it('a table is found where it stands', async () => {

@@ -50,8 +50,6 @@ export const FAKE_METADATA = JSON.stringify({
   ],
 });
 
-export const FAKE_SCRIPT = SCRIPT;
-
 /**
  * The stand-in functions.
  * @returns the bundle

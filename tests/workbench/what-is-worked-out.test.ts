@@ -122,8 +122,23 @@ describe('a failure of one cell', () => {
       message: 'The formula is too long to be worked out here.',
     });
     expect(found.get('A2')).toMatchObject({
-      message: expect.stringMatching(/reads [\d,]+ cells\. Accepted: 2,000,000/),
+      message: expect.stringMatching(/reads [\d,]+ cells\. Accepted: 5,000,000/),
     });
+  });
+
+  it('is no failure where whole columns and rows are named, of which only what is used is read', async () => {
+    const stated = { f: 'SUM(Walls!C90:G1048576)+A1', v: 5 };
+    const cells = {
+      A1: { f: 'WASH.ECHO(SUM(Walls!C:G))' },
+      A2: { f: 'WASH.ECHO(Walls!C90:G1048576)' },
+      A3: stated,
+    };
+    const found = await results(cells);
+    // 100 + 50 + 30.
+    expect(found.get('A1')).toBe('[[180]]');
+    // 1,048,487 rows of 5 columns.
+    expect(found.get('A2')).toMatchObject({ message: expect.stringContaining('reads 5,242,435 cells') });
+    expect((await saved(cells))('A3')).toBe(5);
   });
 });
 

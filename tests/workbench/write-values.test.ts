@@ -187,7 +187,13 @@ describe('writing values beside formulas', () => {
 });
 
 describe('a file that a spreadsheet without the add-in opens', () => {
-  // ISO/IEC 29500-1, 18.2.2: a file of an older engine, or one that asks for it, is worked out anew on opening.
+  const uri = '{B58B0392-4F1F-4190-BB64-5DF3571DCE5F}';
+  const names = ['RD', 'Single', 'FV', 'CNMTM', 'LET_WF', 'LAMBDA_WF', 'ARRAYTEXT_WF'];
+  const feature = (prefix: string) => (name: string) => `<${prefix}:feature name="microsoft.com:${name}"/>`;
+  const ext = `<ext uri="${uri}" xmlns:xcalcf="http://schemas.microsoft.com/office/spreadsheetml/2018/calcfeatures"><xcalcf:calcFeatures>${names.map(feature('xcalcf')).join('')}</xcalcf:calcFeatures></ext>`;
+
+  // ISO/IEC 29500-1, 18.2.2: a file of an older engine, or one that asks for it, is worked out anew on opening; [MS-XLSX]
+  // 2.4.82: so is one that does not list what the engine can do.
   it.each([
     ['<calcPr calcId="1" fullCalcOnLoad="1"/>', '<calcPr calcId="191029"/>'],
     ['<calcPr fullCalcOnLoad="true" calcMode="manual"/>', '<calcPr calcId="191029" calcMode="manual"/>'],
@@ -196,7 +202,25 @@ describe('a file that a spreadsheet without the add-in opens', () => {
     ['<definedNames/><oleSize ref="A1"/>', '<definedNames/><calcPr calcId="191029"/><oleSize ref="A1"/>'],
   ])('%s', (before, after) => {
     const archive = asCalculated(rawArchive([WALLS], before));
-    expect(partText(archive, 'xl/workbook.xml')).toContain(`</sheets>${after}</workbook>`);
+    expect(partText(archive, 'xl/workbook.xml')).toContain(
+      `</sheets>${after}<extLst>${ext}</extLst></workbook>`,
+    );
+  });
+
+  it.each([
+    ['another extension', '<extLst><ext uri="{1}"/></extLst>', `<extLst><ext uri="{1}"/>${ext}</extLst>`],
+    ['an empty list', '<extLst/>', `<extLst>${ext}</extLst>`],
+    ['all features', `<extLst>${ext}</extLst>`, `<extLst>${ext}</extLst>`],
+    [
+      'those of an earlier engine',
+      `<extLst><ext uri="${uri}"><y:calcFeatures xmlns:y="z"><y:feature name="microsoft.com:RD"/></y:calcFeatures></ext></extLst>`,
+      `<extLst><ext uri="${uri}"><y:calcFeatures xmlns:y="z">${names.map(feature('y')).join('')}</y:calcFeatures></ext></extLst>`,
+    ],
+  ])('keeps %s', (_, before, after) => {
+    const archive = asCalculated(rawArchive([WALLS], `<calcPr calcId="191029"/>${before}`));
+    expect(partText(archive, 'xl/workbook.xml')).toContain(
+      `</sheets><calcPr calcId="191029"/>${after}</workbook>`,
+    );
   });
 });
 

@@ -87,6 +87,8 @@ export async function editsOnPage(sizes: readonly number[]): Promise<number[]> {
   const browser = await launchChromium();
   try {
     const page = await browser.newPage();
+    // The edits of the workbook before are not saved, and the page asks.
+    page.on('dialog', (dialog) => void dialog.accept());
     await page.goto(`${server.address}/workbench.html`);
     await page.locator('#said').getByText('Opened').waitFor();
     const times: number[] = [];

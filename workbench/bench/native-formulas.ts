@@ -112,7 +112,7 @@ const rowFormulas: Formulas = {
     SETS.map((set) => [`Set ${set}`, `IF([Later]=1,MIN(${set.replace(/./g, ',[Minutes $&]').slice(1)}),0)`]),
   ),
   'Least later': `INDEX(${ALL_SETS},${ofZone('Best set')})`,
-  Class: `IF([Later]=1,IF([Minutes 0]=[Least later],0,IF([Minutes 1]=[Least later],1,IF([Minutes 2]=[Least later],2,3))),${ofZone('Class')})`,
+  Class: `IF([Later]=1,${[0, 1, 2].reduceRight((rest, of) => `IF(AND(ISNUMBER(FIND("${of}",${ofZone('Best name')})),[Minutes ${of}]<=[Least later]*(1+1E-9)),${of},${rest})`, '3')},${ofZone('Class')})`,
   Cleaned: 'IF(AND([Masonry]=1,[Class]>0),1,0)',
   Passes: `IF([Masonry]=1,${picked('Passes')},1)`,
   Time: `IF([Masonry]=1,${picked('Time')},[Rinse time])`,
@@ -215,6 +215,7 @@ const decisionFormulas: Formulas = {
     ]),
   ),
   'Best set': `MATCH(MIN(${ALL_SETS}),${ALL_SETS},0)`,
+  'Best name': `CHOOSE([Best set],${SETS.map((set) => `"${set}"`).join(',')})`,
 };
 
 const summed = (...headings: string[]): Formulas =>

@@ -13,7 +13,7 @@ export const workshopSi: Job = {
     ['WH-02 hall, middle west', 'Workshop hall', 2, 'Light clay brick', 62, 3.6, 14, 34, 1, 'N', 'moderate', 'yes', 45, 'no', null, null],
     ['WH-03 hall, middle east', 'Workshop hall', 2, 'Light clay brick', 62, 3.6, 14, 34, 1, 'N', null, 'no', 45, 'no', null, null],
     ['WH-04 hall, lower', 'Workshop hall', 3, 'Manganese-colored brick', 96, 2.8, 22, 41, 4, 'N', 'moderate', 'no', 52, 'no', 'ground', null],
-    ['WH-05 roller doors', 'Workshop hall', 3, 'Painted or anodized aluminium', 18, 3, null, 17, null, null, null, null, null, 'yes', 'ground', null],
+    ['WH-05 roller doors', 'Workshop hall', 3, 'Painted or anodized aluminum', 18, 3, null, 17, null, null, null, null, null, 'yes', 'ground', null],
     ['WH-06 window sills', 'Workshop hall', 3, 'Cast stone', 7.5, 0.2, null, null, null, 'N', 'light', 'yes', 52, 'no', null, null],
     ['WH-07 plinth', 'Workshop hall', 4, 'Granite', 16, 0.5, null, null, null, 'N', 'light', 'yes', 60, 'no', 'ground', null],
     ['OW-01 office wing, upper', 'Office wing', 1, 'Clay brick in colored mortar', 58, 3, 12, 30, null, 'O', 'light', 'yes', 35, 'no', null, null],

@@ -1,9 +1,18 @@
-import { isCellError, type CellError, type CellValue } from '../xlsx/cell-value';
+import type { CellError, CellValue } from '../xlsx/cell-value';
 import type { BundledFunction, ParameterMetadata } from './bundle';
 import { HostError } from './host-error';
 
+/** A number with the format of its cell, as a host hands over what it knows of both. */
+export interface FormattedNumber {
+  readonly basicValue: number;
+  readonly numberFormat: string;
+}
+
+/** What one cell hands to a function. */
+export type Handed = CellValue | FormattedNumber;
+
 /** What a formula hands to a function: a value, a range of values, or nothing where the argument is left out. */
-export type Argument = CellValue | CellValue[][] | undefined;
+export type Argument = Handed | Handed[][] | undefined;
 
 /** What came of a call. */
 export interface Outcome {
@@ -16,9 +25,13 @@ function valueError(message: string): CellError {
   return { error: '#VALUE!', message };
 }
 
-function handOver(value: CellValue): unknown {
+function handOver(value: Handed): unknown {
   if (value === null) return '';
-  return isCellError(value) ? value.error : value;
+  return isError(value) ? value.error : value;
+}
+
+function isError(value: Handed): value is CellError {
+  return typeof value === 'object' && value !== null && 'error' in value;
 }
 
 function shape(
@@ -33,7 +46,7 @@ function shape(
   const handsErrors = takesErrors && (parameter.type ?? 'any') === 'any';
   if (parameter.dimensionality === 'matrix') {
     const rows = Array.isArray(argument) ? argument : [[argument]];
-    const error = handsErrors ? undefined : rows.flat().find(isCellError);
+    const error = handsErrors ? undefined : rows.flat().find(isError);
     if (error) return error;
     return { value: rows.map((row) => row.map(handOver)) };
   }
@@ -43,7 +56,7 @@ function shape(
       `The argument ${parameter.name} is a range of several cells. Accepted: one value or one cell.`,
     );
   }
-  if (!handsErrors && only !== undefined && isCellError(only)) return only;
+  if (!handsErrors && only !== undefined && isError(only)) return only;
   return { value: handOver(only ?? null) };
 }
 

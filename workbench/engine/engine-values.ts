@@ -2,7 +2,7 @@ import type { BaseValueObject } from '@univerjs/preset-sheets-node-core';
 import type { ICellData, Nullable } from '@univerjs/presets';
 import { errorCode } from '../../src/quantity/cell-error';
 import { isCellError, type CellError, type CellValue } from '../xlsx/cell-value';
-import type { Argument } from './call';
+import type { Argument, FormattedNumber, Handed } from './call';
 import {
   ArrayValueObject,
   BooleanValueObject,
@@ -64,7 +64,7 @@ const GRIDS = new WeakMap<object, CellValue[][]>();
  * @param value as the engine hands it over
  * @returns the value or range, undefined where the argument was left out
  */
-export function toArgument(value: BaseValueObject): Argument {
+export function toArgument(value: BaseValueObject): CellValue | CellValue[][] | undefined {
   if (value instanceof ArrayValueObject) {
     const known = GRIDS.get(value);
     if (known) return known;
@@ -76,6 +76,44 @@ export function toArgument(value: BaseValueObject): Argument {
     return grid;
   }
   return value.isNull() ? undefined : fromScalar(value);
+}
+
+// Likewise, with formats. The same number is one object, so that a range that is handed over again is known again.
+const FORMATTED = new WeakMap<object, Handed[][]>();
+const NUMBERS = new Map<string, FormattedNumber>();
+
+/** The number format of a cell that shows a percent; row and column from 0. */
+export type PercentAt = (sheetId: string, row: number, column: number) => string | undefined;
+
+/**
+ * An argument of a formula, a number of a percent cell with its format: a file tells what a host keeps to itself.
+ * @param value as the engine hands it over
+ * @param percentAt tells which cells show a percent
+ * @returns the value or range, undefined where the argument was left out
+ */
+export function toFormattedArgument(value: BaseValueObject, percentAt: PercentAt): Argument {
+  const plain = toArgument(value);
+  if (!(value instanceof ArrayValueObject) || !Array.isArray(plain)) return plain;
+  const [sheet, top, left] = [value.getSheetId(), value.getCurrentRow(), value.getCurrentColumn()];
+  // What a formula made stands in no cell.
+  if (top < 0 || left < 0) return plain;
+  const known = FORMATTED.get(value);
+  if (known) return known;
+  const grid = plain.map((row, down) =>
+    row.map((cell, across) =>
+      typeof cell === 'number' ? formatted(cell, percentAt(sheet, top + down, left + across)) : cell,
+    ),
+  );
+  FORMATTED.set(value, grid);
+  return grid;
+}
+
+function formatted(value: number, pattern: string | undefined): number | FormattedNumber {
+  if (pattern === undefined) return value;
+  const key = `${String(value)} ${pattern}`;
+  const number = NUMBERS.get(key) ?? { basicValue: value, numberFormat: pattern };
+  NUMBERS.set(key, number);
+  return number;
 }
 
 function toScalar(value: CellValue): BaseValueObject {

@@ -8,7 +8,7 @@ import { cellAddress } from '../xlsx/address';
 import type { CellValue } from '../xlsx/cell-value';
 import type { Argument } from './call';
 import { onFailure, stayWithTheirCells } from './engine-failures';
-import { fromCellData, toArgument, toCellData, toEngine } from './engine-values';
+import { fromCellData, toCellData, toFormattedArgument, toEngine, type PercentAt } from './engine-values';
 import { Single, SINGLE } from './single';
 import {
   BaseFunction,
@@ -29,6 +29,8 @@ export interface EngineCell {
   readonly column: number;
   readonly value: CellValue;
   readonly formula?: string;
+  /** Number format of a cell that shows a percent. */
+  readonly percent?: string;
 }
 
 /** A sheet for the engine. */
@@ -107,10 +109,27 @@ export class Engine {
     this.#sheets = sheets;
     this.#univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} } });
     const sheetName = (id: Nullable<string>): string => (id ? (sheets[Number(id.slice(5))]?.name ?? '') : '');
+    const percents = new Map(
+      sheets.flatMap((sheet, index) =>
+        sheet.cells.flatMap(({ row, column, percent }) =>
+          percent === undefined
+            ? []
+            : [[placeKey(sheetId(index), cellAddress(row, column)), percent] as const],
+        ),
+      ),
+    );
+    const percentAt: PercentAt = (sheet, row, column) =>
+      percents.size === 0 ? undefined : percents.get(placeKey(sheet, cellAddress(row, column)));
     class WorksheetFunction extends BaseFunction {
       override calculate(...variants: BaseValueObject[]): BaseValueObject {
         const place = { sheet: sheetName(this.subUnitId), row: this.row, column: this.column };
-        return toEngine(call(String(this.name).slice(5), place, variants.map(toArgument)));
+        return toEngine(
+          call(
+            String(this.name).slice(5),
+            place,
+            variants.map((value) => toFormattedArgument(value, percentAt)),
+          ),
+        );
       }
     }
     type Registered = NonNullable<IUniverEngineFormulaConfig['function']>[number];

@@ -6,6 +6,8 @@ export interface Read {
   /** Name of the sheet in small letters. */
   readonly sheet: string;
   readonly area: Area;
+  /** Whole columns or rows, which end where the engine's sheet does; any other range has all of its cells there. */
+  readonly open: boolean;
 }
 
 /** What a formula reads, as far as its text says. */
@@ -50,6 +52,10 @@ function split(text: string, own: string): { sheet: string; address: string } {
   };
 }
 
+function isOpen(address: string): boolean {
+  return COLUMNS.test(address) || ROWS.test(address);
+}
+
 /**
  * What a formula reads.
  * @param formula without `=`, in the engine's terms
@@ -65,7 +71,7 @@ export function readsOf(formula: string, sheet: string): FormulaReads {
     if (kind !== 'reference') continue;
     const { sheet: named, address } = split(text, sheet);
     const area = areaOfReference(address);
-    if (area) reads.push({ sheet: named.toLowerCase(), area });
+    if (area) reads.push({ sheet: named.toLowerCase(), area, open: isOpen(address) });
   }
   return { reads, anywhere };
 }

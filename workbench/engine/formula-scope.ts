@@ -1,11 +1,11 @@
-import type { Area } from '../xlsx/address';
+import { cellsIn, type Area } from '../xlsx/address';
 import { BadFile } from '../xlsx/bad-file';
 import type { Book, BookCell, BookSheet } from '../xlsx/book';
 import { isCellError } from '../xlsx/cell-value';
-import { counted } from '../xlsx/limits';
+import { counted, MOST_READ_CELLS } from '../xlsx/limits';
 import { tokensOf } from '../../src/review/audit/tokens';
 import { placeKey, SPARE_COLUMNS, SPARE_ROWS, type EngineResults } from './engine';
-import { readsOf } from './formula-reads';
+import { readsOf, type Read } from './formula-reads';
 import { FormulaGraph, type Node } from './needed';
 import { hasCachedValue, type Refusal } from './refusal';
 import { BadReference } from './structured-references';
@@ -13,8 +13,6 @@ import { washdownCalls } from './washdown-names';
 
 // Bounds of the work: assumptions, far beyond any bid. The engine takes about a millisecond a formula.
 const MOST_FORMULAS = 20_000;
-/** Cells that one formula may read, as far as sheets hold any. */
-const MOST_READ = 2_000_000;
 /** Cells that all of them may read. */
 const MOST_READ_IN_ALL = 200_000_000;
 /** Operators and brackets of a formula; the engine's reader goes a level deeper with each. */
@@ -35,7 +33,7 @@ interface Formula extends Node {
   readonly place: string;
   readonly washdown: boolean;
   readonly anywhere: boolean;
-  /** How many cells it reads, as far as sheets have any. */
+  /** How many cells it reads; of whole columns and rows as far as sheets have any. */
   readonly cells: number;
   readonly tooMuch?: string;
 }
@@ -199,6 +197,13 @@ function endOf(book: Book): End {
   return { row: row + SPARE_ROWS, column: column + SPARE_COLUMNS };
 }
 
+function cellsOf({ area, open }: Read, end: End): number {
+  if (!open) return cellsIn(area);
+  const rows = Math.min(area.bottom, end.row) - area.top + 1;
+  const columns = Math.min(area.right, end.column) - area.left + 1;
+  return Math.max(0, rows) * Math.max(0, columns);
+}
+
 function readOf(
   sheet: BookSheet,
   cell: BookCell,
@@ -215,15 +220,11 @@ function readOf(
   }
   const { reads, anywhere } = readsOf(plain, sheet.name);
   const washdown = washdownCalls(plain).length > 0;
-  const cells = reads.reduce((sum, { area: { top, left, bottom, right } }) => {
-    const rows = Math.min(bottom, end.row) - top + 1;
-    const columns = Math.min(right, end.column) - left + 1;
-    return sum + Math.max(0, rows) * Math.max(0, columns);
-  }, 0);
+  const cells = reads.reduce((sum, read) => sum + cellsOf(read, end), 0);
   if (tooManySigns(plain)) {
     return { reads, anywhere, washdown, cells, tooMuch: 'The formula is too long to be worked out here.' };
   }
-  if (cells <= MOST_READ) return { reads, anywhere, washdown, cells };
-  const tooMuch = `The formula reads ${counted(cells)} cells. Accepted: ${counted(MOST_READ)} at most.`;
+  if (cells <= MOST_READ_CELLS) return { reads, anywhere, washdown, cells };
+  const tooMuch = `The formula reads ${counted(cells)} cells. Accepted: ${counted(MOST_READ_CELLS)} at most; name a table, or whole columns, which end with what they hold.`;
   return { reads, anywhere, washdown, cells, tooMuch };
 }

@@ -151,9 +151,10 @@ function prepare(
       const formula = formulas.get(cell);
       const refusal = refused.get(placeKey(sheet.name, address));
       const value = refusal && (refusal.wrong || !hasCachedValue(cell)) ? refusal.error : cell.value;
-      const { row, column } = cell;
-      if (formula !== undefined) cells.push({ row, column, value: null, formula });
-      else if (value !== null) cells.push({ row, column, value });
+      const { row, column, percent } = cell;
+      const at = { row, column, ...(percent === undefined ? {} : { percent }) };
+      if (formula !== undefined) cells.push({ ...at, value: null, formula });
+      else if (value !== null) cells.push({ ...at, value });
     }
     return { name: sheet.name, cells };
   });

@@ -1,8 +1,18 @@
+import { addedQuantities, type QuantityId } from '../../src/estimate/quantities';
+import { classInWords } from '../../src/rules/cleaner-classes';
 import { isCellError, type CellValue } from '../xlsx/cell-value';
 import type { Estimate } from './estimate-book';
 import { leftCell, type PlainValue, type ReportCell } from './report-cells';
 
 const numbers = new Intl.NumberFormat('en-US', { maximumFractionDigits: 2 });
+const money = new Intl.NumberFormat('en-US', { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+const MONEY = 'money';
+const CLASSES = ['Ceiling', 'Class'];
+/** What a job is told by, where it has several zones. */
+const OF_JOB = ['washedArea', 'water', 'crewHours', 'laborHours', 'price'] as const satisfies QuantityId[];
+const priced = new Set<string>(
+  Object.values(addedQuantities).flatMap(({ heading, kind }) => (kind === 'money' ? [heading] : [])),
+);
 
 function shown(value: CellValue | PlainValue): string {
   if (value === null) return '';
@@ -11,11 +21,44 @@ function shown(value: CellValue | PlainValue): string {
   return typeof value === 'number' ? numbers.format(value) : value;
 }
 
+/** A number as an estimator would write it: money with its cents, a class with its words. */
+function written(heading: string, value: CellValue | PlainValue): string {
+  if (typeof value === 'number' && priced.has(heading)) return money.format(value);
+  if (typeof value === 'number' && CLASSES.includes(heading)) return classInWords(value);
+  return shown(value);
+}
+
+function listText(title: string, entries: readonly (readonly [string, CellValue])[]): string {
+  const width = Math.max(0, ...entries.map(([label]) => label.length));
+  const lines = entries.map(([label, value]) => `  ${label.padEnd(width)}  ${written(label, value)}`);
+  return [title, ...lines].join('\n');
+}
+
 function zoneText(headings: readonly CellValue[], line: readonly CellValue[]): string {
-  const labels = headings.slice(1).map(shown);
-  const width = Math.max(0, ...labels.map((label) => label.length));
-  const lines = labels.map((label, index) => `  ${label.padEnd(width)}  ${shown(line[index + 1] ?? null)}`);
-  return [`${shown(headings[0] ?? null)}: ${shown(line[0] ?? null)}`, ...lines].join('\n');
+  const labels = headings.map(shown);
+  return listText(
+    `${labels[0] ?? ''}: ${shown(line[0] ?? null)}`,
+    labels.slice(1).map((label, index) => [label, line[index + 1] ?? null]),
+  );
+}
+
+/** The sums over the zones; where one has no value there is none, and its reason stands. */
+function jobText(headings: readonly CellValue[], lines: readonly CellValue[][]): string[] {
+  if (lines.length < 2) return [];
+  const entries = OF_JOB.flatMap((id): [string, CellValue][] => {
+    const { heading } = addedQuantities[id];
+    const at = headings.findIndex((label) => shown(label).replace(/ \([^)]*\)$/, '') === heading);
+    if (at < 0) return [];
+    const values = lines.map((line) => line[at] ?? null);
+    const missing = values.find((value) => typeof value !== 'number');
+    return [
+      [
+        shown(headings[at] ?? null),
+        missing === undefined ? values.reduce<number>((sum, value) => sum + Number(value), 0) : missing,
+      ],
+    ];
+  });
+  return entries.length > 0 ? [listText('Whole job', entries)] : [];
 }
 
 function cellText({ sheet, cell, formula, value, error, message, unit }: ReportCell): string {
@@ -24,7 +67,9 @@ function cellText({ sheet, cell, formula, value, error, message, unit }: ReportC
       ? `${error}${message === undefined ? '' : ` ${message}`}`
       : Array.isArray(value)
         ? `${String(value.length)} rows x ${String(value[0]?.length ?? 0)} columns`
-        : `${shown(value ?? null)}${unit ? ` ${unit}` : ''}`;
+        : typeof value === 'number' && unit === MONEY
+          ? money.format(value)
+          : `${shown(value ?? null)}${unit ? ` ${unit}` : ''}`;
   return `  ${sheet}!${cell}  ${formula}\n      ${what}`;
 }
 
@@ -39,7 +84,10 @@ function failures(cells: readonly ReportCell[]): number {
  * @returns the text to print
  */
 export function reportText(tables: readonly CellValue[][][], cells: readonly ReportCell[]): string {
-  const zones = tables.flatMap(([headings = [], ...lines]) => lines.map((line) => zoneText(headings, line)));
+  const zones = tables.flatMap(([headings = [], ...lines]) => [
+    ...lines.map((line) => zoneText(headings, line)),
+    ...jobText(headings, lines),
+  ]);
   const failed = failures(cells);
   const title = `${String(cells.length)} Washdown ${cells.length === 1 ? 'cell' : 'cells'}${failed > 0 ? `, ${String(failed)} with an error` : ''}:`;
   return [...zones, [title, ...cells.map(cellText)].join('\n')].join('\n\n');

@@ -98,7 +98,7 @@ export async function runEstimate(args: readonly string[], surroundings: Surroun
       warn(`${cause.message}\n\n${HELP}`);
       return 2;
     }
-    const reason = cause instanceof Error ? cause.message : String(cause);
+    const reason = reasonOf(cause);
     if (cause instanceof BadTarget) warn(`${reason}\n`);
     else warn(cause instanceof BadFile ? `${file}: ${reason}\n` : `The estimate failed: ${reason}\n`);
     return 1;

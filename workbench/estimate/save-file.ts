@@ -31,7 +31,16 @@ function removeDrafts(target: string): void {
     const [, of, by] = DRAFT.exec(name) ?? [];
     if (of !== basename(target) || by === undefined) continue;
     if (Number(by) !== process.pid && isRunning(Number(by))) continue;
-    rmSync(join(dirname(target), name), { force: true });
+    remove(join(dirname(target), name));
+  }
+}
+
+/** A draft that cannot be removed hinders nobody, and is not what went wrong. */
+function remove(draft: string): void {
+  try {
+    rmSync(draft, { force: true });
+  } catch {
+    // The next run tries again.
   }
 }
 
@@ -67,8 +76,9 @@ export function saveFile(path: string, bytes: Uint8Array): void {
       closeSync(handle);
     }
     renameSync(draft, target);
-  } finally {
-    rmSync(draft, { force: true });
+  } catch (cause) {
+    remove(draft);
+    throw cause;
   }
   syncFolder(dirname(target));
 }

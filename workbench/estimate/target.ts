@@ -44,16 +44,19 @@ const REASONS: Readonly<Record<string, string>> = {
  * @returns for example `the disk is full. Make room, or choose another disk.`
  */
 export function reasonOf(cause: unknown): string {
-  const code = cause instanceof Error && 'code' in cause ? String(cause.code) : '';
-  return REASONS[code] ?? (cause instanceof Error ? cause.message : String(cause));
+  return REASONS[codeOf(cause)] ?? (cause instanceof Error ? cause.message : String(cause));
+}
+
+function codeOf(cause: unknown): string {
+  return cause instanceof Error && 'code' in cause ? String(cause.code) : '';
 }
 
 function found(path: string): Stats | undefined {
   try {
     return lstatSync(path);
   } catch (cause) {
-    if ((cause as NodeJS.ErrnoException).code === 'ENOENT') return undefined;
-    throw new BadTarget(`${path} cannot be written: ${reasonOf(cause)}`);
+    if (codeOf(cause) === 'ENOENT') return undefined;
+    throw cause;
   }
 }
 
@@ -83,11 +86,19 @@ function checkEnding(path: string, ending: string): void {
 }
 
 function checkFolder(path: string): void {
+  accessSync(dirname(path), constants.W_OK);
+  if (!statSync(dirname(path)).isDirectory()) throw Object.assign(new Error(), { code: 'ENOTDIR' });
+}
+
+// Whoever may do everything may write what is marked as read-only too, and should not.
+function isReadOnly(path: string, file: Stats): boolean {
+  if ((file.mode & WRITE_BITS) === 0) return true;
   try {
-    accessSync(dirname(path), constants.W_OK);
-    if (!statSync(dirname(path)).isDirectory()) throw Object.assign(new Error(), { code: 'ENOTDIR' });
+    accessSync(path, constants.W_OK);
+    return false;
   } catch (cause) {
-    throw new BadTarget(`${path} cannot be written: ${reasonOf(cause)}`);
+    if (['EACCES', 'EPERM', 'EROFS'].includes(codeOf(cause))) return true;
+    throw cause;
   }
 }
 
@@ -111,6 +122,15 @@ export function sameFile(a: string, b: string): boolean {
  * @throws {BadTarget} where it may not, with what to do
  */
 export function checkTarget(path: string, ending: string): string {
+  try {
+    return checked(path, ending);
+  } catch (cause) {
+    if (cause instanceof BadTarget) throw cause;
+    throw new BadTarget(`${path} cannot be written: ${reasonOf(cause)}`);
+  }
+}
+
+function checked(path: string, ending: string): string {
   checkEnding(path, ending);
   const there = found(path);
   const target = there?.isSymbolicLink() ? leadsTo(path) : path;
@@ -120,11 +140,7 @@ export function checkTarget(path: string, ending: string): string {
   const file = statSync(target);
   if (file.isDirectory()) throw new BadTarget(`${path} is a folder. Name a file in it.`);
   if (!file.isFile()) throw new BadTarget(`${path} is a device or a pipe. Accepted: the name of a file.`);
-  try {
-    // Whoever may do everything may write what is marked as read-only too, and should not.
-    if ((file.mode & WRITE_BITS) === 0) throw Object.assign(new Error(), { code: 'EACCES' });
-    accessSync(target, constants.W_OK);
-  } catch {
+  if (isReadOnly(target, file)) {
     throw new BadTarget(`${path} is read-only. Have that changed, or choose another name.`);
   }
   if (file.size > 0 && startOf(target) !== ZIP) {

@@ -8,6 +8,8 @@ import { loadFunctions } from './load-functions';
 import type { PageBook } from './page-book';
 import { showReasons } from './reason-line';
 import { EMPTY, shownContents, showWorkbook } from './show-workbook';
+import { SheetOrPane } from './sheet-or-pane';
+import { switchByKey } from './switch-by-key';
 import { createSpreadsheet } from './spreadsheet';
 import { UniverWorkbook } from './univer-workbook';
 import { UnsavedChanges } from './unsaved-changes';
@@ -43,6 +45,7 @@ async function start(): Promise<void> {
   const changes = new UnsavedChanges(univer);
   const demo = element('demo') as HTMLSelectElement;
   const file = element('file') as HTMLInputElement;
+  const sheetOrPane = new SheetOrPane(element('turn'), document.body);
   let book: PageBook | undefined;
   let port: WorkbookPort | undefined;
   let fileName = '';
@@ -55,7 +58,9 @@ async function start(): Promise<void> {
     const parts = new Map(Object.entries(contents.parts) as [PartName, string][]);
     book = { workbook, parts, keptNames: contents.keptNames ?? [], ...(original ? { original } : {}) };
     fileName = name;
-    port = new UniverWorkbook(api, cells, calculation, book);
+    port = new UniverWorkbook(api, cells, calculation, book, () => {
+      sheetOrPane.show('sheet');
+    });
     globalThis.washdownWorkbook = port;
     changes.saved();
     (element('pane') as HTMLIFrameElement).src = `${BUILD}/taskpane.html`;
@@ -127,6 +132,9 @@ async function start(): Promise<void> {
   });
   demo.onchange = doing(async () => {
     if (mayLeave()) await openDemo();
+  });
+  switchByKey(element('pane') as HTMLIFrameElement, (shown) => {
+    sheetOrPane.show(shown);
   });
   await openDemo();
 }

@@ -38,12 +38,14 @@ export class UniverWorkbook implements WorkbookPort {
    * @param cells reads its cells
    * @param calculation knows when it has worked everything out
    * @param book the workbook
+   * @param cellShown told when a cell is to be seen
    */
   constructor(
     private readonly api: FUniver,
     private readonly cells: Cells,
     private readonly calculation: Calculation,
     private readonly book: PageBook,
+    private readonly cellShown: () => void,
   ) {}
 
   sheets(): Promise<string[]> {
@@ -79,6 +81,10 @@ export class UniverWorkbook implements WorkbookPort {
   async readRange({ sheet, address }: Place): Promise<CellContent[][]> {
     await this.calculation.settled();
     return this.cells.values(this.sheet(sheet), areaOf(address));
+  }
+
+  readFormats({ sheet, address }: Place): Promise<string[][]> {
+    return Promise.resolve(this.rangeOf(this.sheet(sheet), areaOf(address)).getNumberFormats());
   }
 
   selection(): Promise<Place> {
@@ -158,6 +164,7 @@ export class UniverWorkbook implements WorkbookPort {
   }
 
   goTo({ sheet, address }: Place): Promise<void> {
+    this.cellShown();
     const found = this.sheet(sheet);
     const { top, left } = areaOf(address);
     found.activate();

@@ -7,6 +7,8 @@ export interface BookCell {
   readonly column: number;
   /** The value that the file holds; null where a formula was never calculated. */
   readonly value: CellValue;
+  /** Number format of a cell that shows a percent. */
+  readonly percent?: string;
   /** Formula as stored, without `=`; a shared one already moved to this cell. */
   readonly formula?: string;
   /** Cells that an array formula filled when the file was saved. */

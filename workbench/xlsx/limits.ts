@@ -17,6 +17,8 @@ export const MOST_LEVELS = 200;
 export const MOST_CELLS = 1_000_000;
 /** Cells that one array formula may fill. */
 export const MOST_ARRAY_CELLS = 1_048_576;
+/** Cells that one formula may read; of whole columns and rows, which end with what is there, only those in use. */
+export const MOST_READ_CELLS = 5_000_000;
 
 const whole = new Intl.NumberFormat('en-US');
 

@@ -4,6 +4,7 @@ import { counted, MOST_CELLS } from './limits';
 import { parseArea } from './address';
 import type { Book, BookName, BookSheet, BookTable } from './book';
 import { relationships, workbookPart } from './parts';
+import { percentStyles } from './percent-styles';
 import { readCells, stringText } from './read-cells';
 import { scanSheet } from './sheet-scan';
 import { decodeEscapes, elements, parseXml, plainMarkup } from './xml';
@@ -54,6 +55,7 @@ export function readBook(archive: Archive): Book {
   const workbook = parseXml(partText(archive, path), path);
   const parts = relationships(archive, path);
   const strings = sharedStrings(archive, parts.find((part) => part.kind === 'sharedStrings')?.target);
+  const percents = percentStyles(archive, parts.find((part) => part.kind === 'styles')?.target);
   const listed = elements(workbook, 'sheet');
   const sheets: BookSheet[] = [];
   const tables: BookTable[] = [];
@@ -72,7 +74,7 @@ export function readBook(archive: Archive): Book {
     // Chart and dialog sheets have no cells.
     if (part.kind !== 'worksheet') continue;
     once(`the part ${part.target} of a sheet`);
-    const read = readCells(scanSheet(partText(archive, part.target), part.target), strings);
+    const read = readCells(scanSheet(partText(archive, part.target), part.target), strings, percents);
     cells += read.size;
     if (cells > MOST_CELLS) {
       throw new BadFile(

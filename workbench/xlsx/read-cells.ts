@@ -93,9 +93,14 @@ function storedValue(cell: ScannedCell, strings: readonly string[]): CellValue {
  * Reads the cells of a sheet, also formula cells that carry no value.
  * @param sheet the sheet as scanned
  * @param strings the workbook's shared strings
+ * @param percents the formats that show a percent, by their number
  * @returns the cells that hold something, by address
  */
-export function readCells(sheet: ScannedSheet, strings: readonly string[]): Map<string, BookCell> {
+export function readCells(
+  sheet: ScannedSheet,
+  strings: readonly string[],
+  percents: ReadonlyMap<number, string> = new Map(),
+): Map<string, BookCell> {
   const cells = new Map<string, BookCell>();
   const masters = new Map<string, { formula: string; row: number; column: number }>();
   for (const row of sheet.rows) {
@@ -107,10 +112,13 @@ export function readCells(sheet: ScannedSheet, strings: readonly string[]): Map<
       if (cells.has(address)) {
         throw new BadFile(`The workbook is damaged: a sheet has cell ${address} twice.`);
       }
+      const percent =
+        percents.size > 0 ? percents.get(Number(attribute(cell.attributes, 's') ?? 0)) : undefined;
       cells.set(address, {
         row: cell.row,
         column: cell.column,
         value,
+        ...(percent === undefined ? {} : { percent }),
         ...(stored ? formulaFields(stored, cell, masters) : {}),
       });
     }

@@ -15,7 +15,7 @@ export const washMasked: EarlyChoice = ({ zones }) =>
     .map((row) => ({
       name: `Wash ${row.wall} with its zone`,
       edits: setting([row], 'masked', 'no'),
-      notes: row.mask === 'only' ? ['It was out of scope: this washes more wall than the base bid.'] : [],
+      notes: [],
     }));
 
 /**

@@ -1,8 +1,6 @@
 import { DEFAULT_MORTAR, mortarTypes } from '../../rules/mortars';
 import { isToBeClean, setting, type EarlyChoice } from './early-choice';
 
-const NOTES = ['The engineer and the code choose the mortar.'];
-
 /**
  * Each mortar of the bid one type weaker, and one type stronger.
  * @param bid the bid as it is
@@ -18,7 +16,7 @@ export const otherMortar: EarlyChoice = ({ zones }) => {
     return others.map((other) => ({
       name: `Mortar Type ${other} for Type ${type}`,
       edits: setting(laid, 'mortar', other),
-      notes: NOTES,
+      notes: [],
     }));
   });
 };

@@ -1,5 +1,6 @@
 import { areaAddress } from './address';
-import type { AuditFinding } from './audit-finding';
+import type { AuditedBook } from './audited-book';
+import { causeOf, type CausedFinding } from './cause';
 import { isError, isRows, type Value } from './outcome';
 import { answerOf, type AuditedFunction, type Call } from './work-out';
 
@@ -22,24 +23,34 @@ export function questionKey(call: Call): string | undefined {
 
 /**
  * What the checks say of the walls of a question.
+ * @param book the workbook
  * @param question the walls with their factors and headings
  * @param checks the worksheet function that runs the checks
  * @returns one finding for each of its lines
  */
-export function checkFindings(question: Question, checks: AuditedFunction): AuditFinding[] {
+export function checkFindings(
+  book: AuditedBook,
+  question: Question,
+  checks: AuditedFunction,
+): CausedFinding[] {
   const area = question.get('walls')?.area;
   if (area === undefined) return [];
   const place = { sheet: area.sheet, address: areaAddress(area) };
   const args = checks.parameters.map(({ name }) => (name === 'zone' ? null : question.get(name)?.value));
   const outcome = answerOf(checks, args);
   if (!isRows(outcome)) {
+    const areas = [...question.values()].flatMap((arg) => arg.area ?? []);
+    const cause = isError(outcome) ? causeOf(book, outcome.problem, areas) : undefined;
+    if (isError(outcome) && cause) {
+      return [{ kind: 'error', ...place, what: outcome.message, todo: '', cause }];
+    }
     return isError(outcome)
       ? [
           {
             kind: 'error',
             ...place,
             what: `The walls cannot be checked: ${outcome.message}`,
-            todo: 'Mend what the message names.',
+            todo: 'Correct what the message names.',
           },
         ]
       : [];

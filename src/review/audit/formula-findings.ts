@@ -2,6 +2,7 @@ import { cellAddress, meet, parseAddress } from './address';
 import { differencesOf, said, type Difference } from './agree';
 import type { AuditFinding } from './audit-finding';
 import type { AuditedBook, SheetArea } from './audited-book';
+import type { CausedFinding } from './cause';
 import { isError, isRows, type Outcome } from './outcome';
 import type { SheetPlace } from './references';
 import { cellsInTheWay, filledBy, someOf } from './spills';
@@ -22,7 +23,7 @@ export function formulaFindings(
   at: SheetPlace,
   formula: string,
   outcome: Outcome,
-): AuditFinding[] {
+): CausedFinding[] {
   const here = { sheet: at.sheet, address: cellAddress(at.row, at.column), formula: readable(formula) };
   const shown = book.value(at.sheet, at.row, at.column);
   if (shown === '#SPILL!') return [blocked(book, at, here, outcome)];
@@ -33,8 +34,9 @@ export function formulaFindings(
   const [error] = errors;
   if (!error) return [];
   const more = errors.length > 1 ? ` (and ${String(errors.length - 1)} more cells of its spill)` : '';
-  const todo = 'Mend what the message names, or leave it where no number is wanted.';
-  return [{ kind: 'error', ...here, what: `Shows ${said(error)}${more}.`, todo }];
+  const todo = 'Correct what the message names, or leave it where no number is wanted.';
+  const finding = { kind: 'error' as const, ...here, what: `Shows ${said(error)}${more}.`, todo };
+  return [error.cause ? { ...finding, what: error.message, cause: error.cause } : finding];
 }
 
 type Here = Pick<AuditFinding, 'sheet' | 'address' | 'formula'>;

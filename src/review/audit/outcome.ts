@@ -1,10 +1,16 @@
 import { errorCode } from '../../quantity/cell-error';
+import type { Problem } from '../../quantity/problem';
 import type { Shown } from './audited-book';
+import type { SheetPlace } from './references';
 
 /** A cell error with what is known about it. */
 export interface ErrorValue {
   readonly error: string;
   readonly message: string;
+  /** What could not be read, where that is known. */
+  readonly problem?: Problem;
+  /** The cell that could not be read, where that is known. */
+  readonly cause?: SheetPlace;
 }
 
 /** One value of a formula. */

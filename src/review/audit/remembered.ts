@@ -2,13 +2,17 @@ import { cellAddress, parseAddress } from './address';
 import type { AuditedBook } from './audited-book';
 import { moveFormula } from './move-formula';
 import type { SheetPlace } from './references';
+import { tokensOf, type TokenKind } from './tokens';
+import { callsWashdown } from './washdown-calls';
+
+const CELLS: readonly TokenKind[] = ['reference', 'name', 'brackets'];
 
 /** A formula and its cell. */
 export interface PlacedFormula extends SheetPlace {
   readonly formula: string;
 }
 
-/** A Washdown formula of the workbook. */
+/** A Washdown formula of the workbook, or an ordinary one that its result reaches. */
 export interface StandingFormula extends PlacedFormula {
   /** Its relative form: equal for all cells that one formula was filled into. */
   readonly form: string;
@@ -42,10 +46,11 @@ export function groupFormulas(formulas: readonly StandingFormula[]): RememberedG
 }
 
 /**
- * Remembered formulas whose cell has none any more, and which did not move elsewhere.
+ * Remembered formulas whose cell has none any more, and which did not move elsewhere. An ordinary formula on the way of
+ * a Washdown formula counts as standing while its cell has some formula that reads cells.
  * @param book the workbook
  * @param remembered what was kept
- * @param now the Washdown formulas that stand in the workbook
+ * @param now the Washdown formulas that stand in the workbook, and those that they reach
  * @returns the formulas that are gone, as they read in their cells
  */
 export function goneFormulas(
@@ -55,6 +60,8 @@ export function goneFormulas(
 ): StandingFormula[] {
   if (remembered.length === 0) return [];
   const present = new Set(now.map(placeKey));
+  const standing = (place: SheetPlace, was: string) =>
+    present.has(placeKey(place)) || (!callsWashdown(was) && readsCells(book, place));
   const known = new Set<string>();
   for (const [sheet, , , addresses] of remembered) {
     for (const address of addresses) known.add(`${sheet}!${address}`);
@@ -63,7 +70,7 @@ export function goneFormulas(
   const moved = new Map<string, number>();
   for (const formula of now) {
     if (known.has(placeKey(formula))) continue;
-    const key = `${formula.sheet}\n${formula.form}`;
+    const key = movedKey(formula.sheet, formula.form, formula.formula);
     moved.set(key, (moved.get(key) ?? 0) + 1);
   }
   const gone: StandingFormula[] = [];
@@ -72,16 +79,30 @@ export function goneFormulas(
     if (!first || book.sheetCalled(sheet) === undefined) continue;
     const from = { row: first.top, column: first.left };
     for (const address of addresses) {
-      if (present.has(`${sheet}!${address}`)) continue;
-      const elsewhere = moved.get(`${sheet}\n${form}`) ?? 0;
-      moved.set(`${sheet}\n${form}`, elsewhere - 1);
       const area = parseAddress(address);
-      if (elsewhere > 0 || !area) continue;
+      if (!area) continue;
       const place = { sheet, row: area.top, column: area.left };
+      if (standing(place, formula)) continue;
+      const key = movedKey(sheet, form, formula);
+      const elsewhere = moved.get(key) ?? 0;
+      moved.set(key, elsewhere - 1);
+      if (elsewhere > 0) continue;
       gone.push({ ...place, form, formula: moveFormula(formula, from, place) });
     }
   }
   return gone;
+}
+
+function readsCells(book: AuditedBook, { sheet, row, column }: SheetPlace): boolean {
+  const formula = book.formula(sheet, row, column);
+  return formula !== undefined && tokensOf(formula).some(({ kind }) => CELLS.includes(kind));
+}
+
+/** Two formulas of equal keys may be one that moved. The range of a total grows with its lines, so that its form tells nothing. */
+function movedKey(sheet: string, form: string, formula: string): string {
+  if (callsWashdown(formula)) return `${sheet}\n${form}`;
+  const loose = tokensOf(formula).map(({ kind, text }) => (kind === 'reference' ? 'cells' : text));
+  return `${sheet}\n${loose.join('')}`;
 }
 
 /**

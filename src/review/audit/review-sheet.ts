@@ -1,8 +1,11 @@
-import { findingKinds, type AuditFinding, type FindingKind } from './audit-finding';
+import { someOf } from './spills';
+import { findingKinds, severities, type AuditFinding, type FindingKind } from './audit-finding';
 
 /** How the kinds of findings are headed for a reader. */
 export const kindTitles: Readonly<Record<FindingKind, string>> = {
   'typed over': 'Typed over',
+  'left out': 'Left out of a total',
+  'added twice': 'Added twice',
   differs: 'Shows something else than its formula gives',
   'other rules': 'Worked out under other rules',
   'out of date': 'Out of date',
@@ -32,15 +35,17 @@ export function reviewRows(
     ['Washdown formulas', counts.formulas],
     ['that show what they should', counts.agree],
     [],
-    ['Kind', 'Sheet', 'Cell', 'What', 'What to do', 'Formula'],
+    ['Kind', 'Sheet', 'Cell', 'What', 'What to do', 'Formula', 'Severity', 'In error because of it'],
     ...findingKinds.flatMap((kind) =>
-      ofKind(kind).map(({ sheet, address, what, todo, formula }) => [
+      ofKind(kind).map(({ sheet, address, what, todo, formula, reaches = [] }) => [
         kindTitles[kind],
         sheet,
         address,
         what,
         todo,
         formula ?? '',
+        severities[kind],
+        someOf(reaches.map((place) => `${place.sheet}!${place.address}`)),
       ]),
     ),
   ];

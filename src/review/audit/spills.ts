@@ -1,4 +1,4 @@
-import { areaAddress, cellAddress, type Area } from './address';
+import { cellAddress, type Area } from './address';
 import type { AuditedBook, SheetArea } from './audited-book';
 import { isRows, type Outcome } from './outcome';
 import type { SheetPlace } from './references';
@@ -19,6 +19,18 @@ export class Spills {
     const known = this.bySheet.get(at.sheet) ?? [];
     known.push({ area, formula });
     this.bySheet.set(at.sheet, known);
+  }
+
+  /**
+   * The area that the formula of a cell fills.
+   * @param at the cell of the formula
+   * @returns the area; undefined where it fills no more than its cell
+   */
+  areaFrom({ sheet, row, column }: SheetPlace): SheetArea | undefined {
+    const area = this.bySheet
+      .get(sheet)
+      ?.find((known) => known.area.top === row && known.area.left === column)?.area;
+    return area && { sheet, ...area };
   }
 
   /**
@@ -81,14 +93,4 @@ export function someOf(addresses: readonly string[]): string {
   const most = 5;
   const named = addresses.slice(0, most).join(', ');
   return addresses.length > most ? `${named} and ${String(addresses.length - most)} more` : named;
-}
-
-/**
- * The address of an area or a cell.
- * @param at where the formula stands
- * @param area what it fills, where more than its cell
- * @returns the address
- */
-export function addressOf(at: SheetPlace, area: SheetArea | undefined): string {
-  return area ? areaAddress(area) : cellAddress(at.row, at.column);
 }

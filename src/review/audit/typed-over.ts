@@ -23,6 +23,7 @@ type Step = typeof DOWN;
  * @param start one of the Washdown formulas
  * @param forms the relative forms of all of them, by their places
  * @param spills the areas that formulas fill
+ * @param gives whether a formula gives a value in a cell: a line of another kind at the end names no zone, for example
  * @returns a finding for each such cell beside the formula
  */
 export function typedBeside(
@@ -30,11 +31,13 @@ export function typedBeside(
   start: StandingFormula,
   forms: ReadonlyMap<string, string>,
   spills: Spills,
+  gives: (formula: string, at: SheetPlace) => boolean,
 ): AuditFinding[] {
   const places = [DOWN, ACROSS].flatMap((step) => [
     ...gapAfter(book, start, forms, step, spills),
-    ...typedEnd(book, start, forms, step, spills),
-    ...typedEnd(book, start, forms, { row: -step.row, column: -step.column }, spills),
+    ...[step, { row: -step.row, column: -step.column }]
+      .flatMap((way) => typedEnd(book, start, forms, way, spills))
+      .filter((place) => gives(moveFormula(start.formula, start, place), place)),
   ]);
   return places.map((place) => typedOver(book, place, moveFormula(start.formula, start, place)));
 }

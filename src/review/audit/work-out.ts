@@ -1,5 +1,6 @@
 import { WashdownError } from '../../quantity/problem';
 import { areaKey, type AuditedBook, type SheetArea, type Shown } from './audited-book';
+import { causeOf } from './cause';
 import type { Expression } from './expression';
 import { NotFollowed } from './not-followed';
 import { arithmetic, comparison, ordinaryFunctions } from './ordinary-functions';
@@ -39,12 +40,12 @@ export class WorkOut {
    * Works on one workbook.
    * @param book its cells
    * @param functionCalled finds a Washdown function by its name
-   * @param seen told of every call, a repeated one too
+   * @param seen told of every call and its function, a repeated one too
    */
   constructor(
     private readonly book: AuditedBook,
     private readonly functionCalled: (name: string) => AuditedFunction | undefined,
-    private readonly seen: (call: Call) => void = () => undefined,
+    private readonly seen: (call: Call, name: string) => void = () => undefined,
   ) {}
 
   /**
@@ -185,16 +186,25 @@ export class WorkOut {
       }
       return dimensionality === 'matrix' ? this.matrix(arg, at) : this.scalar(arg, at);
     });
-    this.seen(new Map(given.map((arg, place) => [parameters[place]?.name ?? '', arg])));
+    this.seen(new Map(given.map((arg, place) => [parameters[place]?.name ?? '', arg])), name);
     const key = [name, ...given.map((arg) => arg.key)].join('\n');
     const known = this.answers.get(key);
     if (known !== undefined) return known;
-    const answer = answerOf(
+    const result = answerOf(
       called,
       given.map(({ value }) => value),
     );
+    const answer = this.blamed(result, given);
     this.answers.set(key, answer);
     return answer;
+  }
+
+  /** An error with the cell that is to blame for it, where that is known. */
+  private blamed(result: Outcome, given: readonly Argument[]): Outcome {
+    if (isRows(result) || !isError(result)) return result;
+    const areas = given.flatMap(({ area }) => area ?? []);
+    const cause = causeOf(this.book, result.problem, areas);
+    return cause ? { ...result, cause } : result;
   }
 
   private matrix(arg: Expression, at: SheetPlace): Argument {
@@ -231,6 +241,11 @@ export function answerOf(called: AuditedFunction, args: readonly unknown[]): Out
   } catch (error) {
     if (!(error instanceof WashdownError)) throw error;
     const nothing = error.problems.every(({ type }) => type === 'nothing');
-    return { error: nothing ? '#N/A' : '#VALUE!', message: error.message };
+    const [problem] = error.problems;
+    return {
+      error: nothing ? '#N/A' : '#VALUE!',
+      message: error.message,
+      ...(problem?.row !== undefined && { problem }),
+    };
   }
 }

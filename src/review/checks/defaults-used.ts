@@ -20,7 +20,7 @@ export const residueForetold = rowCheck(
   (row) => isWashedRow(row) && row.material.masonry && row.residue === undefined,
   () => ({
     check: 'default used',
-    what: 'Residue is not stated: it is foretold from brushing',
+    what: 'Residue is not stated: it is assumed from brushing',
     why: 'Residue decides scraping and the class that is needed',
     todo: 'Look at the wall and state the residue',
     source: 'estimate',
@@ -58,7 +58,7 @@ export const residueAndBrushed = rowCheck(
   () => ({
     check: 'stated twice',
     what: 'Residue and Brushed are both stated: Residue counts',
-    why: 'Brushing only foretells the residue; what was seen holds, and brushing counts no second time',
+    why: 'Brushing is only a guide to the residue; what was seen holds, and brushing counts no second time',
     todo: 'Leave one of them blank, or look that Residue is what is left after brushing',
     source: 'rows',
   }),

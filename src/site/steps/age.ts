@@ -20,7 +20,7 @@ export const age: StepBuilder = ({ zone, factors }) => {
     todo: [
       'Look up the day on which each wall was laid.',
       ...(unstated.length > 0
-        ? ['Where the workbook does not state the age, whoever ticks this step vouches for it.']
+        ? ['Where the workbook does not state the age, whoever ticks this step confirms it.']
         : []),
       ...(old.length > 0
         ? [

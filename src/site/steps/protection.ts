@@ -24,7 +24,9 @@ export const protection: StepBuilder = ({ zone, zones, factors, later }) => {
     todo: [
       'Cover what is not washed; tape every edge, the upper one first.',
       ...(fixtures > 0
-        ? ['Have electrical openings and fittings made dead by a licensed person, then cover them.']
+        ? [
+            'Have electrical openings and fittings de-energized and locked out by a licensed person, then cover them.',
+          ]
         : []),
       ...(weaker.length > 0
         ? [

@@ -29,7 +29,7 @@ export const scrape: StepBuilder = ({ zone, factors }) => {
       ...(foretold.length > 0
         ? [
             {
-              label: 'Not seen, foretold from brushing',
+              label: 'Not seen yet, assumed from brushing',
               value: wallsNamed(foretold),
               source: 'estimate' as const,
               kind: 'assumption' as const,

@@ -19,7 +19,7 @@ export const acidTable: SourceChecks = {
   edition: 'as read, not stated',
   section: 'mass fraction, density, concentration',
   checks: table.map(([percent, density, molar]): PublishedCheck => ({
-    what: `acid in a litre at ${String(percent)} %, ${String(density)} kg/L`,
+    what: `acid in a liter at ${String(percent)} %, ${String(density)} kg/L`,
     value: molar,
     unit: 'mol/L',
     mark: 'published',
@@ -39,7 +39,7 @@ const ofGallon = (value: number): Pick<PublishedCheck, 'value' | 'unit' | 'mark'
   because: 'within 0.2 %, as the strength of the acid is known',
 });
 
-/** What neutralises it. */
+/** What neutralizes it. */
 export const stoichiometry: SourceChecks = {
   document: 'Stoichiometry of HCl with NaHCO3 and Na2CO3, standard atomic weights',
   edition:
@@ -92,13 +92,13 @@ export const stoichiometry: SourceChecks = {
       second: byFormula('number(1 gallon * 1.160 kg/liter * 0.3145, lbm)', 'mathjs'),
     },
     {
-      what: 'NaHCO3 that neutralises that gallon',
+      what: 'NaHCO3 that neutralizes that gallon',
       ...ofGallon(7.015),
       ours: () => fromBase(alkaliMass(gallon(), 'NaHCO3'), 'lb'),
       second: byFormula('number(1 gallon * 1.160 kg/liter * 0.3145, lbm) * 84.007 / 36.461', 'mathjs'),
     },
     {
-      what: 'Na2CO3 that neutralises that gallon',
+      what: 'Na2CO3 that neutralizes that gallon',
       ...ofGallon(4.425),
       ours: () => fromBase(alkaliMass(gallon(), 'Na2CO3'), 'lb'),
       second: byFormula('number(1 gallon * 1.160 kg/liter * 0.3145, lbm) * 105.988 / 36.461 / 2', 'mathjs'),

@@ -6,9 +6,9 @@ const HEAD = ['Wall', 'Zone', 'Level', 'Material', 'Area', 'Residue'];
 const blockAlone = [HEAD, ['A', 'Z', 2, 'Plain concrete block', 100, 'heavy']];
 const blockBesideBrick = [...blockAlone, ['B', 'Z', 1, 'Red clay brick', 100, 'heavy']];
 const blockBelowBrick = [
-  HEAD,
-  ['B', 'Upper', 1, 'Red clay brick', 100, 'heavy'],
-  ['A', 'Lower', 2, 'Plain concrete block', 100, 'light'],
+  [...HEAD, 'Masked', 'Receives'],
+  ['B', 'Upper', 1, 'Red clay brick', 100, 'heavy', '', ''],
+  ['A', 'Lower', 2, 'Plain concrete block', 100, 'light', 'yes', 'Upper'],
 ];
 
 /** Concrete masonry among other masonry. */
@@ -54,7 +54,7 @@ export const tradeMagazine1997: SourceChecks = {
       ours: () => factor('sample.least'),
     },
     {
-      what: 'findings where block stands below brick that is washed with acid',
+      what: 'findings where masked block receives the rinse of brick that is washed with acid',
       value: 1,
       unit: 'findings',
       mark: 'published',

@@ -330,7 +330,16 @@ describe('a review sheet', () => {
     const rows = reviewRows(report.findings, { formulas: 1, agree: 0 }, '2026-01-02');
     expect(rows[0]).toEqual(['Washdown review', '2026-01-02']);
     expect(rows[1]).toEqual(['Washdown formulas', 1]);
-    expect(rows[4]).toEqual(['Kind', 'Sheet', 'Cell', 'What', 'What to do', 'Formula']);
+    expect(rows[4]).toEqual([
+      'Kind',
+      'Sheet',
+      'Cell',
+      'What',
+      'What to do',
+      'Formula',
+      'Severity',
+      'In error because of it',
+    ]);
     expect(rows.slice(5).map(([kind, sheet, address]) => [kind, sheet, address])).toEqual([
       ['Shows something else than its formula gives', 'Estimate', 'B1'],
       ['Checks on the walls', 'Walls', 'A1:B4'],

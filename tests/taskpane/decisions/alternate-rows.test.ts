@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { alternateTable, holdsAlternates, ownRows } from '../../../taskpane/decisions/alternate-rows';
+import { alternateTable, ownRows } from '../../../taskpane/decisions/alternate-rows';
+import { holdsAlternates } from '../../../taskpane/holds-alternates';
 
 const WALLS = [
   ['Wall', 'Zone', 'Material', 'Area', 'Mortar'],

@@ -34,7 +34,7 @@ function book(after: readonly (readonly CellContent[])[]): MemoryWorkbook {
   });
 }
 
-/** A clock that stands still: all is done in one slice. */
+/** A clock that is stopped: all is done in one slice. */
 const turns = { now: () => 0, pause: () => Promise.resolve() };
 const since = (workbook: MemoryWorkbook, baseline: string, signal = new AbortController().signal) =>
   changesSince(workbook, source, baseline, turns, signal);

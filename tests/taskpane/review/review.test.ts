@@ -138,7 +138,7 @@ describe('a review', () => {
     expect((await reviewed(workbook)).listed).toEqual(['typed over Estimate!B2']);
     const { review, listed } = await reviewed(workbook);
     expect(listed).toEqual(['typed over Estimate!B2']);
-    await keepFormulas(workbook, { formulas: review.formulas, gone: [] });
+    await keepFormulas(workbook, { formulas: review.formulas, followers: [], gone: [] });
     expect((await reviewed(workbook)).listed).toEqual([]);
   });
 

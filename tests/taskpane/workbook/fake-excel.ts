@@ -48,6 +48,8 @@ export class FakeExcel {
   mode = 'Automatic';
   /** What the formula in a cell fills, by its place such as `Walls!B2`. */
   readonly spills = new Map<string, string>();
+  /** Number formats of cells, by their place such as `Factors!B4`. */
+  readonly formats = new Map<string, string>();
   private readonly waitingForEdit: (() => void)[] = [];
   syncs = 0;
   statesOfCalculation = ['Pending', 'Done'];
@@ -58,6 +60,7 @@ export class FakeExcel {
   readonly RangeCopyType = { values: 'Values' };
   readonly CalculationType = { full: 'Full' };
   readonly CalculationState = { done: 'Done' };
+  readonly PageOrientation = { landscape: 'Landscape' };
 
   /** Puts the fake in the host's place. */
   install(): void {
@@ -185,7 +188,9 @@ export class FakeExcel {
         set: (_, name: string, value) => {
           later(() => {
             this.mayChange(part.slice(0, part.indexOf('!')));
-            this.log.push(`${part} ${name} ${String(value)}`);
+            this.log.push(
+              `${part} ${name} ${typeof value === 'object' ? JSON.stringify(value) : String(value)}`,
+            );
           });
           return true;
         },
@@ -211,6 +216,12 @@ export class FakeExcel {
           address: () => `${sheet.includes(' ') ? `'${sheet}'` : sheet}!${areaAddress(area)}`,
           values: () => each((cell) => (isFormula(cell) ? '#NAME?' : unquoted(cell))),
           formulas: () => each(unquoted),
+          numberFormat: () =>
+            span(area.top, area.bottom).map((row) =>
+              span(area.left, area.right).map(
+                (column) => this.formats.get(`${sheet}!${cellAddress(row, column)}`) ?? 'General',
+              ),
+            ),
           isNullObject: () => false,
         },
         {
@@ -275,6 +286,7 @@ export class FakeExcel {
         },
       };
       members['names'] = namesOf(name);
+      members['pageLayout'] = logged(`${name}!page`, {});
       members['tables'] = loadable(
         { items: () => this.tables.filter(({ sheet }) => sheet === name).map(tableProxy) },
         {

@@ -70,6 +70,19 @@ describe('a workbook in memory', () => {
     expect(seen).toBe(1);
   });
 
+  it('adds rows at the end of a table, and tells of it', async () => {
+    const made = workbook();
+    let seen = 0;
+    made.onChanged(() => {
+      seen++;
+    });
+    await made.addRows('walls', [['W-3', 7]]);
+    expect((await made.readTable('Walls')).at(-1)).toEqual(['W-3', 7]);
+    expect((await made.tables())[0]?.address).toBe('A1:B4');
+    expect(seen).toBe(1);
+    await expect(made.addRows('Gone', [[1]])).rejects.toThrow('There is no table Gone.');
+  });
+
   it('names the filled cells under what is to be written', async () => {
     const rows = [
       ['a', 'b'],

@@ -49,6 +49,8 @@ describe('reading', () => {
       ['W-2', '#NAME?'],
     ]);
     expect(await workbook.readRange({ sheet: 'My sheet', address: 'A2:B2' })).toEqual([['', 7]]);
+    excel.formats.set('My sheet!B2', '0%');
+    expect(await workbook.readFormats({ sheet: 'My sheet', address: 'A2:B2' })).toEqual([['General', '0%']]);
   });
 
   it('says so where a table or a sheet is not there', async () => {
@@ -166,6 +168,26 @@ describe('writing', () => {
       'Wide!D5 shows 0',
       'Wide!A3 fits',
     ]);
+  });
+
+  it('adds rows at the end of a table, their texts as texts', async () => {
+    const table = await workbook.readTable('Walls');
+    const more = table[0]?.map((_, column) => (column === 0 ? '=new' : column)) ?? [];
+    await workbook.addRows('Walls', [more]);
+    expect(await workbook.readTable('Walls')).toEqual([...table, more]);
+    await expect(workbook.addRows('Gone', [more])).rejects.toThrow('There is no table Gone');
+  });
+
+  it('has a sheet printed on one page, and is done where the host cannot', async () => {
+    await workbook.write([{ sheet: 'Page', address: 'A1', rows: [['Bid']], onePage: true }]);
+    expect(excel.log).toContain('Page!page orientation Landscape');
+    expect(excel.log).toContain('Page!page zoom {"horizontalFitToPages":1,"verticalFitToPages":1}');
+    vi.spyOn(excel, 'PageOrientation', 'get').mockImplementation(() => {
+      throw new Error('ApiNotFound');
+    });
+    await workbook.write([{ sheet: 'Second', address: 'A1', rows: [['Bid']], onePage: true }]);
+    expect(excel.sheets.get('Second')?.get('A1')).toBe('Bid');
+    expect(excel.log).not.toContain('Second!page orientation Landscape');
   });
 
   it('keeps a text a text, whatever it looks like', async () => {

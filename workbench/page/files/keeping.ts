@@ -2,6 +2,7 @@ import type { ICellData, Nullable } from '@univerjs/presets';
 import { readsOf } from '../../engine/formula-reads';
 import { cellsIn } from '../../xlsx/address';
 import type { BookCell } from '../../xlsx/book';
+import { MOST_READ_CELLS } from '../../xlsx/limits';
 import { isCellError } from '../../xlsx/cell-value';
 import { washdownCalls } from '../../engine/washdown-names';
 
@@ -15,17 +16,15 @@ const KEPT = 'keeps';
 
 /** What asks for something outside of the cells: the file, the machine, a service, another workbook. */
 const OUTSIDE = /(?<![\w.])(?:CELL|INFO|RTD|WEBSERVICE|STOCKHISTORY|GETPIVOTDATA|CUBE[A-Z]+)\s*\(|\[\d+\]/i;
-// Half of a whole sheet; the spreadsheet would take every cell of it in hand.
-const MOST_READ = 100_000_000;
 
 /**
- * Whether a formula names most of a sheet.
+ * Whether a formula names more cells than can be taken in hand. Whole columns and rows end where the sheet does.
  * @param formula the formula
- * @returns true where working it out would take every cell of the sheet in hand
+ * @returns true where working it out would freeze the page
  */
 export function asksForTooMuch(formula: string): boolean {
   if (!formula.includes(':')) return false;
-  return readsOf(formula, '').reads.some(({ area }) => cellsIn(area) > MOST_READ);
+  return readsOf(formula, '').reads.some(({ area, open }) => !open && cellsIn(area) > MOST_READ_CELLS);
 }
 
 /**

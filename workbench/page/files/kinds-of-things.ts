@@ -40,7 +40,7 @@ const BY_ELEMENT: readonly (readonly [RegExp, string])[] = [
   [/\soutlineLevel="[1-9]/, 'groups of rows or columns'],
   [/<(?:\w+:)?f\s[^<>]*t="dataTable"/, 'what-if tables'],
   [/<(?:\w+:)?rPr[\s/>]/, 'formats within a text'],
-  [/<(?:\w+:)?gradientFill[\s>]/, 'fills of more than one colour'],
+  [/<(?:\w+:)?gradientFill[\s>]/, 'fills of more than one color'],
   [/<(?:\w+:)?table\s[^<>]*\sheaderRowCount="0"/, 'tables without headings'],
   [/<(?:xdr:)?(?:sp|cxnSp)[\s>]/, 'shapes'],
 ];

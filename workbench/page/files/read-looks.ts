@@ -4,7 +4,7 @@ import { partText, type Archive } from '../../xlsx/archive';
 import { relationships } from '../../xlsx/parts';
 import { elements, parseXml } from '../../xlsx/xml';
 import { colourOf, INDEXED, plainColour, type Palette } from './colour';
-import { formatPattern } from './number-formats';
+import { formatPattern } from '../../xlsx/number-formats';
 import { ACROSS, BORDER_LINES, DOWN, INDENT, PADDING, RAISED, WRAPPED } from './style-words';
 
 /** The looks of a file. */

@@ -19,7 +19,7 @@ import { colourOf, type Palette } from './colour';
 import { typedFormula } from './formula-form';
 import { keepingFor } from './keeping';
 import { heightInPixels, widthInPixels } from './measure';
-import { showsDate } from './number-formats';
+import { showsDate } from '../../xlsx/number-formats';
 import { children } from './read-looks';
 import type { ShownSpill } from './shown-workbook';
 

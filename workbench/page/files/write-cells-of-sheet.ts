@@ -10,7 +10,7 @@ import { cellXml, shownValueOf, valueOf } from './cell-xml';
 import { filedFormula, typedFormula } from './formula-form';
 import { callsForArray } from './future-functions';
 import { heightInPoints } from './measure';
-import { showsDate } from './number-formats';
+import { showsDate } from '../../xlsx/number-formats';
 import { DAYS_FROM_1900_TO_1904, isTrue } from './read-sheet';
 import type { ShownSpill } from './shown-workbook';
 

@@ -7,7 +7,7 @@ import {
   widthInCharacters,
   widthInPixels,
 } from '../../../../workbench/page/files/measure';
-import { showsDate } from '../../../../workbench/page/files/number-formats';
+import { showsDate } from '../../../../workbench/xlsx/number-formats';
 
 function colour(attributes: string): string | undefined {
   const element = parseXml(`<color ${attributes}/>`, 'test').documentElement ?? undefined;
