@@ -70,9 +70,7 @@ export function offerOfPatch(
   budgets: ZoneBudgets,
   entries: readonly Entry[],
 ): OfferedEntry | undefined {
-  const apart = entries.some(
-    ({ zone, task }) => zone === budgets.zone && task !== WASH && isOfWash(task),
-  );
+  const apart = entries.some(({ zone, task }) => zone === budgets.zone && task !== WASH && isOfWash(task));
   if (apart || !(patches > 0)) return undefined;
   return {
     task: WASH,

@@ -47,7 +47,7 @@ export function standingSteps(
   let closedGate = '';
   return checklist.steps.map((step) => {
     const record = progress.records.find((candidate) => candidate.step === step.id);
-    const own = standingOf(step, record, step.hold ?? waitOf(step, record, progress, present));
+    const own = standingOf(step, record, holdOf(step, record, progress, present));
     const behind = closedGate;
     if (step.decidedOn !== undefined && own.standing !== 'done' && closedGate === '') closedGate = step.title;
     if (behind === '' || own.standing === 'done') return { step, record, ...own };
@@ -58,13 +58,13 @@ export function standingSteps(
 function standingOf(
   { decidedOn = [], mayOverrule = false }: Step,
   record: StepRecord | undefined,
-  hold: string | undefined,
+  hold: Hold | undefined,
 ): Pick<StandingStep, 'standing' | 'reason' | 'condition' | 'overruled'> {
   const gate = decidedOn.length > 0;
-  const isOverruled = mayOverrule && hold !== undefined && record?.overruled?.hold === hold;
+  const isOverruled = mayOverrule && hold !== undefined && record?.overruled?.hold === hold.condition;
   const free = { condition: '', overruled: isOverruled ? record.overruled : undefined };
   if (hold !== undefined && !isOverruled && (gate || record?.done !== true))
-    return { ...free, standing: 'held', reason: hold, condition: mayOverrule ? hold : '' };
+    return { ...free, standing: 'held', reason: hold.words, condition: mayOverrule ? hold.condition : '' };
   if (record?.done !== true) return { ...free, standing: 'open', reason: '' };
   const before = new Set(record.decidedOn);
   const added = decidedOn.filter((item) => !before.has(item));
@@ -73,16 +73,27 @@ function standingOf(
     : { ...free, standing: 'again', reason: `New in the workbook since then: ${listed(added)}. Look again.` };
 }
 
+/** A condition as it is kept where somebody overrules it, the same on every device, and as it is read out. */
+interface Hold {
+  readonly condition: string;
+  readonly words: string;
+}
+
 /** What is accepted already has had its wait. */
-function waitOf(
-  { waits }: Step,
+function holdOf(
+  { hold, waits }: Step,
   record: StepRecord | undefined,
   progress: ZoneProgress,
   { now, timeText }: Present,
-): string | undefined {
+): Hold | undefined {
+  if (hold !== undefined) return { condition: hold, words: hold };
   if (waits === undefined || record?.done === true) return undefined;
   const begun = progress.records.find(({ step, done }) => step === waits.after && done);
-  if (begun === undefined) return `Waits for "${waits.title}".`;
+  const waiting = `Waits for "${waits.title}".`;
+  if (begun === undefined) return { condition: waiting, words: waiting };
   const end = Date.parse(begun.when) + waits.days * MS_PER_DAY;
-  return now < end ? `Too early: wait until ${timeText(new Date(end).toISOString())}.` : undefined;
+  if (now >= end) return undefined;
+  const until = (time: string): string => `Too early: wait until ${time}.`;
+  const time = new Date(end).toISOString();
+  return { condition: until(time), words: until(timeText(time)) };
 }

@@ -3,7 +3,7 @@ import { takesCleaner } from '../../src/hazards/washed';
 import { knownZones, type NamedWalls } from '../../src/site/known-zones';
 import { patchesToWash } from '../../src/site/patch-times';
 import { stepChecklist } from '../../src/site/step-checklist';
-import { standingSteps, type StandingStep } from '../../src/site/step-gates';
+import { standingSteps, type Present, type StandingStep } from '../../src/site/step-gates';
 import {
   changeZone,
   progressByZone,
@@ -28,10 +28,13 @@ import { dwellLimits } from './dwell-limits';
 import { ProgressNotices } from './progress-notices';
 import { StepItem } from './step-item';
 import { stepRows } from './step-rows';
+import { useNow } from './use-now';
 import { useProgress, type KeptProgress } from './use-progress';
 import { ZoneHead } from './zone-head';
 
 const SHEET = 'Washdown steps';
+// A wait of days may end while the pane is open.
+const MS_A_MINUTE = 60_000;
 // Zone, step, what, value, source, kind, standing, who, when, note.
 const WIDTHS = [16, 20, 50, 16, 32, 16, 24, 16, 20, 30];
 
@@ -79,6 +82,7 @@ function Checklist(props: ChecklistProps) {
   const { port, say, job, kept, progress, chosen, choose, who, setWho, shown, show } = props;
   const id = useId();
   const whoField = useRef<HTMLInputElement>(null);
+  useNow(true, MS_A_MINUTE);
   const zones = job.zones.map(({ zone }) => ({
     zone: zone.name,
     walls: zone.rows.map(({ wall }) => wall),
@@ -89,11 +93,12 @@ function Checklist(props: ChecklistProps) {
   const all = progressByZone(progress, zones);
   const ofZone = all.get(list.zone);
   if (ofZone === undefined) return null;
-  const steps = standingSteps(list, ofZone);
+  const present = { now: Date.now(), timeText };
+  const steps = standingSteps(list, ofZone, present);
   const standings = new Map(
     job.zones.map((each) => {
       const { name } = each.zone;
-      const of = each === zone ? steps : stepsOf(each, job, all);
+      const of = each === zone ? steps : stepsOf(each, job, all, present);
       return [name, zoneStanding(of)] as const;
     }),
   );
@@ -249,9 +254,10 @@ function stepsOf(
   zone: Job['zones'][number],
   job: Job,
   all: ReadonlyMap<string, ZoneProgress>,
+  present: Present,
 ): readonly StandingStep[] {
   const progress = all.get(zone.zone.name);
-  return progress ? standingSteps(stepChecklist(zone, job.zones, job.factors), progress) : [];
+  return progress ? standingSteps(stepChecklist(zone, job.zones, job.factors), progress, present) : [];
 }
 
 function standingsText(standing: ReturnType<typeof zoneStanding> | undefined): string {
@@ -270,7 +276,7 @@ function clockHeld(steps: readonly StandingStep[]): string {
   const apply =
     steps.find(({ step }) => step.id === 'apply') ?? steps.find(({ step }) => step.id.startsWith('later-'));
   if (age && age.standing !== 'done') return `Waits for "${age.step.title}".`;
-  return apply?.step.hold ?? '';
+  return apply?.overruled === undefined ? (apply?.step.hold ?? '') : '';
 }
 
 function OtherClocks({ all, here }: { all: ReadonlyMap<string, ZoneProgress>; here: string }) {

@@ -18,6 +18,8 @@ const age: StandingStep = {
   standing: 'again',
   reason: 'New: S-9.',
   record: { step: 'age', done: true, who: 'R. Mason', when: START, note: 'seen', decidedOn: ['S-1'] },
+  condition: '',
+  overruled: undefined,
 };
 
 it('has a row for each step, what to do, each number and each patch, all of one width', () => {
