@@ -2,6 +2,8 @@ import type { ZoneBudgets } from '../actuals/budget';
 import { doneIn } from '../actuals/done';
 import type { Entry } from '../actuals/entry';
 import { isOfWash, taskOf, WASH, type Task } from '../actuals/task';
+import { constants } from '../rules/constants';
+import type { WallRow } from '../walls/wall-row';
 import type { StepId } from './step';
 
 const MINUTES_PER_HOUR = 60;
@@ -23,13 +25,13 @@ export interface OfferedEntry {
   readonly task: Task;
   /** m2; 0 where the task has no area. */
   readonly area: number;
-  /** Labor-hours */
+  /** Labor-hours: what the estimate allows, or those of the clock. */
   readonly hours: number;
 }
 
 /**
- * What a step that is ticked off offers to record: what the estimate allows for the rest of its task. Where the wash of
- * the zone is recorded as a whole, the rinse offers the rest of the wash, and the other parts offer nothing.
+ * What a step that is ticked off offers to record: the rest of its task. Where the wash of the zone is recorded as a
+ * whole, the rinse offers the rest of the wash, and the other parts offer nothing.
  * @param step the step
  * @param budgets what the estimate allows in the zone
  * @param entries the recorded work
@@ -40,18 +42,39 @@ export function offerOfStep(
   budgets: ZoneBudgets,
   entries: readonly Entry[],
 ): OfferedEntry | undefined {
-  const own = entries.filter((entry) => entry.zone === budgets.zone && entry.hours > 0);
   const named = taskOf(names[step] ?? '');
   if (named === undefined) return undefined;
+  const own = entries.filter((entry) => entry.zone === budgets.zone && entry.hours > 0);
   const asWhole = isOfWash(named) && own.some((entry) => entry.task === WASH);
   if (asWhole && step !== 'rinse') return undefined;
-  const task = asWhole ? WASH : named;
-  const budget = budgets.of(task);
-  const ofTask = own.filter((entry) => entry.task === task);
-  if (!(budget.hours > 0)) return undefined;
-  if (budget.area === 0) return ofTask.length > 0 ? undefined : { task, area: 0, hours: budget.hours };
-  const area = budget.area - doneIn(ofTask, task, budgets).area;
-  return area > 0 ? { task, area, hours: (budget.hours * area) / budget.area } : undefined;
+  return restOf(asWhole ? WASH : named, budgets, entries);
+}
+
+/**
+ * What is left to record of a task in a zone or on one of its walls: the area that no entry has, and what the estimate
+ * allows for it.
+ * @param task the task
+ * @param budgets what the estimate allows in the zone
+ * @param entries the recorded work
+ * @param wall the wall; left out for the zone
+ * @returns the rest, or undefined where there is none
+ */
+export function restOf(
+  task: Task,
+  budgets: ZoneBudgets,
+  entries: readonly Entry[],
+  wall?: WallRow,
+): OfferedEntry | undefined {
+  const own = entries.filter(
+    (entry) => entry.zone === budgets.zone && entry.hours > 0 && entry.task === task,
+  );
+  const { area, hours } = (wall ? budgets.ofWall(wall) : budgets).of(task);
+  if (!(hours > 0)) return undefined;
+  const ofPlace = wall ? own.filter((entry) => entry.wall === wall) : own;
+  if (area === 0) return ofPlace.length > 0 ? undefined : { task, area: 0, hours };
+  const ofZone = budgets.of(task).area - doneIn(own, task, budgets).area;
+  const left = Math.min(area - doneIn(ofPlace, task, budgets).area, ofZone);
+  return left > area * constants.guard.value ? { task, area: left, hours: (hours * left) / area } : undefined;
 }
 
 /**

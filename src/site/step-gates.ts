@@ -28,8 +28,10 @@ export interface StandingStep {
 export interface Present {
   /** ms */
   readonly now: number;
-  /** Writes a time in words. */
-  readonly timeText: (time: string) => string;
+  /** The ms of a time in ISO 8601. */
+  readonly timeOf: (time: string) => number;
+  /** Writes ms in words. */
+  readonly timeText: (time: number) => string;
 }
 
 /**
@@ -84,16 +86,17 @@ function holdOf(
   { hold, waits }: Step,
   record: StepRecord | undefined,
   progress: ZoneProgress,
-  { now, timeText }: Present,
+  { now, timeOf, timeText }: Present,
 ): Hold | undefined {
   if (hold !== undefined) return { condition: hold, words: hold };
   if (waits === undefined || record?.done === true) return undefined;
   const begun = progress.records.find(({ step, done }) => step === waits.after && done);
   const waiting = `Waits for "${waits.title}".`;
   if (begun === undefined) return { condition: waiting, words: waiting };
-  const end = Date.parse(begun.when) + waits.days * MS_PER_DAY;
+  const end = timeOf(begun.when) + waits.days * MS_PER_DAY;
   if (now >= end) return undefined;
-  const until = (time: string): string => `Too early: wait until ${time}.`;
-  const time = new Date(end).toISOString();
-  return { condition: until(time), words: until(timeText(time)) };
+  return {
+    condition: `Too early: wait ${String(waits.days)} days from ${begun.when}.`,
+    words: `Too early: wait until ${timeText(end)}.`,
+  };
 }

@@ -93,7 +93,11 @@ function Checklist(props: ChecklistProps) {
   const all = progressByZone(progress, zones);
   const ofZone = all.get(list.zone);
   if (ofZone === undefined) return null;
-  const present = { now: Date.now(), timeText };
+  const present = {
+    now: Date.now(),
+    timeOf: Date.parse,
+    timeText: (time: number) => timeText(new Date(time)),
+  };
   const steps = standingSteps(list, ofZone, present);
   const standings = new Map(
     job.zones.map((each) => {
