@@ -1,7 +1,7 @@
 import { LABEL_FIRST } from '../../src/rules/cautions';
 import { siteSources } from '../../src/rules/site-sources';
 import type { StandingStep } from '../../src/site/step-gates';
-import type { ZoneProgress } from '../../src/site/step-progress';
+import type { Overruled, ZoneProgress } from '../../src/site/step-progress';
 
 const HEADINGS = [
   'Zone',
@@ -47,6 +47,7 @@ export function stepRows(
       const signed = record ? [record.who, timeText(record.when), record.note] : ['', '', ''];
       return [
         [zone, step.title, '', '', '', '', said, ...signed],
+        ...(record?.overruled ? [[zone, step.title, ...overruledCells(record.overruled, timeText)]] : []),
         ...rows.map((row) => [zone, step.title, ...row, '', '', '', '']),
       ];
     }),
@@ -63,4 +64,8 @@ export function stepRows(
       '',
     ]),
   ];
+}
+
+function overruledCells({ hold, who, when, why }: Overruled, timeText: (time: string) => string): string[] {
+  return ['Condition overruled', hold, '', '', 'overruled', who, timeText(when), why];
 }
