@@ -24,6 +24,9 @@ const DecisionsSection = whenShown<PanelProps>(() =>
     (module) => module.DecisionsSection,
   ),
 );
+const RatesSection = whenShown<PanelProps>(() =>
+  import(/* webpackChunkName: "rates" */ './rates/rates-section').then((module) => module.RatesSection),
+);
 
 /**
  * The pane.
@@ -88,6 +91,7 @@ export function App({ port }: { port: WorkbookPort }) {
                 <>
                   <ReviewPanel port={port} source={source} say={say} />
                   {source && <DecisionsSection port={port} source={source} say={say} />}
+                  {source && <RatesSection port={port} source={source} say={say} />}
                 </>
               ),
             },

@@ -14,6 +14,9 @@ import { addEntry, type Recorded } from './recorded';
 
 // As many digits as a number keeps through a change of units.
 const DIGITS = 12;
+const MEASURED_DIGITS = 3;
+// A hundredth of an hour is half a minute.
+const MOST_PLACES = 4;
 const MS_A_DAY = 86_400_000;
 // The day 1970-01-01 as the spreadsheet counts.
 const UNIX_EPOCH = 25_569;
@@ -54,8 +57,10 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
   const [date, setDate] = useState(() => dayText(new Date()));
   const [wall, setWall] = useState('');
   const [task, setTask] = useState(offer.task);
-  const [area, setArea] = useState(() => shown(offer.area, 'area'));
-  const [hours, setHours] = useState(() => shown(offer.counted ?? 0, 'laborHours'));
+  const [area, setArea] = useState(() =>
+    offer.counted === undefined ? shown(offer.area, 'area') : measured(show(offer.area, 'area', system)),
+  );
+  const [hours, setHours] = useState(() => (offer.counted === undefined ? '' : measured(offer.counted)));
   const [water, setWater] = useState('');
   const [cleaner, setCleaner] = useState('');
   const [note, setNote] = useState(offer.note ?? '');
@@ -196,6 +201,14 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
       </p>
     </form>
   );
+}
+
+/** As it can be measured on the wall, and never more than there is. */
+function measured(value: number): string {
+  if (!(value > 0)) return '';
+  const place = MEASURED_DIGITS - 1 - Math.floor(Math.log10(value));
+  const step = 10 ** Math.min(MOST_PLACES, place);
+  return String(Math.floor(value * step) / step);
 }
 
 /** A text that is no number goes on as it is: what reads it says what it accepts. */

@@ -8,15 +8,21 @@ import {
   changeZone,
   progressByZone,
   progressLeftOver,
+  overrule,
   startClock,
   stopClock,
   strikeDwell,
   takeDown,
+  withdrawOverruled,
   type Progress,
   type ZoneProgress,
 } from '../../src/site/step-progress';
-import { isAllDone, standingWords, zoneStanding } from '../../src/site/zone-standing';
+import { isAllDone, standingWords, zoneStanding, type ZoneStanding } from '../../src/site/zone-standing';
 import { siteWashes } from '../../src/site/washes';
+import { EntryForm, type EntryOffer } from '../actuals/entry-form';
+import { useRecorded } from '../actuals/use-recorded';
+import type { NextInZone, ProgressSectionProps } from '../progress/progress-section';
+import { whenShown } from '../when-shown';
 import type { PanelProps } from '../panel-props';
 import { failureText } from '../failure-text';
 import { printPane } from '../print-pane';
@@ -28,9 +34,17 @@ import { dwellLimits } from './dwell-limits';
 import { ProgressNotices } from './progress-notices';
 import { StepItem } from './step-item';
 import { stepRows } from './step-rows';
+import { Disclosure } from './disclosure';
+import { offerFor, offerKey, type OfferKey, type Offers } from './offers';
 import { useNow } from './use-now';
 import { useProgress, type KeptProgress } from './use-progress';
 import { ZoneHead } from './zone-head';
+
+const ProgressSection = whenShown<ProgressSectionProps>(() =>
+  import(/* webpackChunkName: "progress" */ '../progress/progress-section').then(
+    (module) => module.ProgressSection,
+  ),
+);
 
 const SHEET = 'Washdown steps';
 // A wait of days may end while the pane is open.
@@ -69,7 +83,8 @@ function useChoices() {
   const [chosen, choose] = useState<NamedWalls>();
   const [who, setWho] = useState('');
   const [shown, show] = useState<Readonly<Record<string, boolean>>>({});
-  return { chosen, choose, who, setWho, shown, show };
+  const [offers, setOffers] = useState<Offers>({});
+  return { chosen, choose, who, setWho, shown, show, offers, setOffers };
 }
 
 interface ChecklistProps extends PanelProps, ReturnType<typeof useChoices> {
@@ -80,9 +95,11 @@ interface ChecklistProps extends PanelProps, ReturnType<typeof useChoices> {
 
 function Checklist(props: ChecklistProps) {
   const { port, say, job, kept, progress, chosen, choose, who, setWho, shown, show } = props;
+  const { offers, setOffers } = props;
   const id = useId();
   const whoField = useRef<HTMLInputElement>(null);
   useNow(true, MS_A_MINUTE);
+  const recorded = useRecorded(port, job);
   const zones = job.zones.map(({ zone }) => ({
     zone: zone.name,
     walls: zone.rows.map(({ wall }) => wall),
@@ -106,15 +123,33 @@ function Checklist(props: ChecklistProps) {
       return [name, zoneStanding(of)] as const;
     }),
   );
+  const patches = patchesToWash(siteWashes(zone));
   const { next } = zoneStanding(steps);
   const isDone = isAllDone(zoneStanding(steps));
+  const progressShown = shown['progress'] ?? false;
   const goOn = isDone ? zones.find(({ zone: name }) => standings.get(name)?.next !== undefined) : undefined;
-  const change = (to: (zone: ZoneProgress) => ZoneProgress, done: string) => {
+  const drop = (of: OfferKey) => {
+    setOffers((now) => omit(now, offerKey(list.zone, of)));
+  };
+  const offer = (of: OfferKey, entry: EntryOffer | undefined) => {
+    if (entry) setOffers((now) => ({ ...now, [offerKey(list.zone, of)]: entry }));
+  };
+  const offered = (of: OfferKey) => {
+    const entry = offers[offerKey(list.zone, of)];
+    if (entry === undefined || recorded.is !== 'ready') return undefined;
+    const budgets = recorded.value.budgets.find((each) => each.zone.name === list.zone);
+    const done = () => {
+      drop(of);
+    };
+    return budgets && <EntryForm {...{ port, say, budgets, done }} offer={entry} recorded={recorded.value} />;
+  };
+  const change = (to: (zone: ZoneProgress) => ZoneProgress, done: string, then?: () => void) => {
     kept
       .change((now) => changeZone(now, zones, list.zone, to))
       .then(
         (isKept) => {
           say(isKept ? done : `${done} The workbook did not keep it.`);
+          then?.();
         },
         () => {
           say('The workbook could not be changed. Try again.');
@@ -135,7 +170,10 @@ function Checklist(props: ChecklistProps) {
       note: note.trim(),
       decidedOn: step.decidedOn ?? [],
     };
-    change(takeDown(record), `${step.title}: ${done ? 'done' : 'taken back'}.`);
+    change(takeDown(record), `${step.title}: ${done ? 'done' : 'taken back'}.`, () => {
+      if (done) offer(step.id, offerFor(recorded, list.zone, step.id));
+      else drop(step.id);
+    });
   };
   const putOnSheet = () => {
     putOnNewSheet(port, SHEET, stepRows(ofZone, steps, timeText), WIDTHS).then(
@@ -184,25 +222,68 @@ function Checklist(props: ChecklistProps) {
         </section>
       )}
       <OtherClocks all={all} here={list.zone} />
+      {recorded.is === 'failed' && (
+        <p class="notice">
+          The recorded work cannot be read, so that nothing is offered to be recorded. {recorded.message}
+        </p>
+      )}
+      <Disclosure
+        title="Progress against the estimate"
+        open={progressShown}
+        toggle={() => {
+          show({ ...shown, progress: !progressShown });
+        }}
+      >
+        {progressShown && recorded.is === 'ready' && (
+          <>
+            <ProgressSection
+              recorded={recorded.value}
+              zone={list.zone}
+              nexts={nextsOf(standings)}
+              go={(name) => {
+                choose(zones.find((candidate) => candidate.zone === name));
+              }}
+            />
+            {offered('other') ?? (
+              <p class="actions not-printed">
+                <button
+                  type="button"
+                  onClick={() => {
+                    offer('other', offerFor(recorded, list.zone, 'other'));
+                  }}
+                >
+                  Record other work
+                </button>
+              </p>
+            )}
+          </>
+        )}
+      </Disclosure>
       <ZoneHead zone={zone} notice={list.notice} factors={job.factors} />
       {takesCleaner(zone) && (
         <DwellClock
           progress={ofZone}
           limits={dwellLimits(zone, job.factors)}
-          patches={patchesToWash(siteWashes(zone))}
+          patches={patches}
           held={clockHeld(steps)}
           start={() => {
             change(startClock(new Date().toISOString()), 'The dwell clock runs.');
           }}
           stop={() => {
-            change(stopClock(new Date().toISOString()), 'The dwell clock is stopped.');
+            const patch = { start: ofZone.clock, stop: new Date().toISOString(), patches };
+            change(stopClock(patch.stop), 'The dwell clock is stopped.', () => {
+              offer('patch', offerFor(recorded, list.zone, patch));
+            });
           }}
           strike={(start) => {
-            change(strikeDwell(start), `The patch of ${timeText(start)} is struck.`);
+            change(strikeDwell(start), `The patch of ${timeText(start)} is struck.`, () => {
+              drop('patch');
+            });
           }}
           say={say}
         />
       )}
+      {offered('patch')}
       <p class="field">
         <label for={`${id}-who`}>Your name, for each tick</label>
         <input
@@ -232,7 +313,16 @@ function Checklist(props: ChecklistProps) {
                 tick(standing, done, note);
               }}
               refuse={say}
-            />
+              overrule={(by, why) => {
+                const overruled = { hold: standing.condition, who: by, when: new Date().toISOString(), why };
+                change(overrule(standing.step.id, overruled), `${standing.step.title}: overruled by ${by}.`);
+              }}
+              withdraw={() => {
+                change(withdrawOverruled(standing.step.id), `${standing.step.title}: no longer overruled.`);
+              }}
+            >
+              {offered(standing.step.id)}
+            </StepItem>
           );
         })}
       </ol>
@@ -264,7 +354,19 @@ function stepsOf(
   return progress ? standingSteps(stepChecklist(zone, job.zones, job.factors), progress, present) : [];
 }
 
-function standingsText(standing: ReturnType<typeof zoneStanding> | undefined): string {
+function nextsOf(standings: ReadonlyMap<string, ZoneStanding>): NextInZone[] {
+  return [...standings].map(([zone, standing]) => ({
+    zone,
+    standing: standingWords(standing),
+    step: standing.next?.step.title ?? '',
+  }));
+}
+
+function omit(offers: Offers, key: string): Offers {
+  return Object.fromEntries(Object.entries(offers).filter(([name]) => name !== key));
+}
+
+function standingsText(standing: ZoneStanding | undefined): string {
   return standing ? standingWords(standing) : '';
 }
 
