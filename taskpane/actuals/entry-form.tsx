@@ -173,16 +173,20 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
           ))}
         </select>
       </p>
-      {field(`Area, ${unit('area')}`, area, setArea, number)}
-      {field('Labor-hours', hours, setHours, { ...number, 'aria-describedby': `${id}-planned` })}
+      <div class="pair">
+        {field(`Area, ${unit('area')}`, area, setArea, number)}
+        {field('Labor-hours', hours, setHours, { ...number, 'aria-describedby': `${id}-planned` })}
+      </div>
       <p id={`${id}-planned`}>
         {offer.counted === undefined ? 'All persons together. ' : 'Counted by the dwell clock for the team. '}
         {rest
           ? `The estimate has ${amount(rest.hours, 'laborHours', system)} for ${rest.area > 0 ? `the ${amount(rest.area, 'area', system)} that are not recorded yet` : 'this'}.`
           : 'By the estimate nothing is left of this task here.'}
       </p>
-      {field(`Water, ${unit('volume')}`, water, setWater, number)}
-      {field(`Cleaner, ${unit('volume')} of concentrate`, cleaner, setCleaner, number)}
+      <div class="pair">
+        {field(`Water, ${unit('volume')}`, water, setWater, number)}
+        {field(`Concentrate, ${unit('volume')}`, cleaner, setCleaner, number)}
+      </div>
       {field('Note', note, setNote)}
       {refused !== '' && <p class="notice">{refused}</p>}
       <p class="actions">

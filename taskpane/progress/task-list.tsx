@@ -3,7 +3,7 @@ import type { ProgressLine } from '../../src/actuals/progress';
 import { WASH, type Task } from '../../src/actuals/task';
 import { addedQuantities } from '../../src/estimate/quantities';
 import type { System } from '../../src/quantity/systems';
-import { amount } from '../../src/site/amount';
+import { amount, rounded } from '../../src/site/amount';
 import { paceInWords } from '../../src/site/pace-words';
 import { percentText, ShareBar } from './share-bar';
 
@@ -27,7 +27,7 @@ export function TaskList({ lines, system }: { lines: readonly ProgressLine[]; sy
             <p>
               <strong>{nameOf(task)}</strong> {percentText(share)}
               {area > 0 && `: ${amount(done ?? 0, 'area', system)} of ${amount(area, 'area', system)}`},{' '}
-              {amount(budget, 'laborHours', system)} planned
+              {rounded(budget - earned)} of {amount(budget, 'laborHours', system)} left
             </p>
             <ShareBar share={share} />
             <p>{paceInWords(standing.hours)}.</p>
