@@ -1,12 +1,15 @@
 import { alternatesOf } from '../src/alternates/alternates';
 import { shownUnit } from '../src/quantity/shown-unit';
 import { show, unitOf, type System } from '../src/quantity/systems';
-import { cutToLines, pageParts, type PageLine } from '../src/site/bid/page-line';
+import { pageParts, type PageLine } from '../src/site/bid/page-line';
 import { pageLines } from '../src/site/bid/page-lines';
+import { cutToLines } from '../src/site/cut-to-lines';
 import { answer, readName, readQuestion } from './arguments';
 import { whatInWords } from './alternates-words';
 import type { CellValue, Run } from './worksheet-function';
 
+// So many characters fit the column of the sentences on a sheet that prints upright.
+const LINE = 80;
 const CENTS = 100;
 const FINE_BELOW = 10;
 const FINE_STEPS = 10;
@@ -27,7 +30,7 @@ export const runBidPage: Run = ([walls, zone, factors, alternates, headings]) =>
 };
 
 function rowsOf({ part, text, amount }: PageLine, isFirst: boolean, system: System): CellValue[][] {
-  return cutToLines(text).map((piece, cut) => [
+  return cutToLines(text, LINE).map((piece, cut) => [
     isFirst && cut === 0 ? part : '',
     piece,
     ...(amount && cut === 0 ? amountCells(amount, system) : ['', '', '']),

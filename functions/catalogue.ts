@@ -302,11 +302,11 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
   },
   DAYPLAN: {
     description:
-      'Spills a plan by working day: zone, walls, persons, hours, what to bring and what to wait for.',
+      'Spills a plan by working day: zone, walls of the day, persons, hours, what to bring and what to wait for.',
     parameters: question,
     result: 'matrix',
     unit: 'text',
-    rule: 'zones in their order, each day filled to the end of its shift; cleaner and water by the hours, film and tape on the first day of a zone',
+    rule: 'zones in their order, in each the walls from the top down, each day filled to the end of its shift; cleaner and water of the walls worked on, film and tape on the first day of a zone',
     example: '=WASH.DAYPLAN(Walls[#All],,Factors[#All])',
   },
   BIDPAGE: {

@@ -1,7 +1,7 @@
 import { evaporation, timeToDry } from '../src/estimate/drying';
 import { fanWidth, nozzleFlow, reactionForce } from '../src/estimate/nozzle';
 import { largestPatch } from '../src/estimate/largest-patch';
-import { describe, readCell } from '../src/quantity/cell';
+import { describe, percentShown, readCell, type Cell } from '../src/quantity/cell';
 import { badInput, nothingHere } from '../src/quantity/problem';
 import { shownUnit } from '../src/quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../src/quantity/systems';
@@ -30,8 +30,10 @@ function readNumber(raw: unknown, argument: NumberArgument, system: System): num
   if (cell.type === 'blank' && optional) return unlimited ? Infinity : starting.value(factor);
   // The id comes from the table.
   const row = factorTable.find(({ id }) => id === factor) as Factor;
-  // A fraction counts as what a percent cell holds.
-  const scaled = fraction && cell.type === 'number' ? { ...cell, percent: true as const } : cell;
+  const scaled: Cell =
+    fraction && cell.type === 'number'
+      ? { type: 'number as text', value: `${String(percentShown(cell.value))}%` }
+      : cell;
   const read = readFactorValue(scaled, unlimited ? { ...row, most: Infinity } : row, system);
   if ('value' in read) return read.value;
   throw badInput(

@@ -40,11 +40,11 @@ export function readFactorValue(
   const isPercent = range.kind === 'percent';
   const seen = (range.date ? dayIn(cell) : undefined) ?? (isPercent ? percentOf(cell) : numberOf(cell));
   const unit = unitOf(range.kind, system);
-  if (isPercent && isPercentInDoubt(cell)) {
-    return { accepted: `${acceptedRange(least, most, range, unit)}; ${percentInDoubt(cell.value)}` };
-  }
   const fits =
     seen !== undefined && seen >= least && seen <= most && !(range.whole && !Number.isInteger(seen));
+  if (isPercent && isPercentInDoubt(cell) && (fits || !cell.percent)) {
+    return { accepted: `${acceptedRange(least, most, range, unit)}; ${percentInDoubt(cell.value)}` };
+  }
   if (fits) return { value: take(seen, range.kind, system) };
   const isTiny = seen !== undefined && seen > 0 && seen < least;
   const from = isAboveZero && !isTiny ? 0 : least;

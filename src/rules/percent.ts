@@ -18,17 +18,17 @@ export function percentOf(cell: Cell): number | undefined {
 }
 
 /**
- * Whether a plain number may be one percent or a hundred times it: a function that gets 0.1 cannot see whether the cell
- * shows 10 %.
+ * Whether a number may be one percent or a hundred times it: a worksheet formula cannot see whether the cell shows it as
+ * a percent. It does not know what 0.1 stands for, and would take a cell that shows 120 % for 1.2 %.
  * @param cell the cell beside a factor in %
- * @returns true above 0 and below 1, where the cell's format is not known
+ * @returns true above 0 and below 1 where the cell's format is not known, and from 100 % on where it is
  */
 export function isPercentInDoubt(cell: Cell): cell is NumberCell {
-  return cell.type === 'number' && !cell.percent && cell.value > 0 && cell.value < 1;
+  return cell.type === 'number' && (cell.percent ? cell.value >= 1 : cell.value > 0 && cell.value < 1);
 }
 
 /**
- * What to type in place of a number between 0 and 1: as a text, since a percent cell takes a typed 10 for 0.1 again.
+ * What to type in place of such a number: as a text, since a percent cell takes a typed 10 for 0.1 again.
  * @param seen the number
  * @returns a sentence with both readings
  */

@@ -83,7 +83,7 @@ export function ownerPage(
     rows,
     heading: true,
     widths: priced ? WIDTHS : WIDTHS.toSpliced(2, 1),
-    onePage: true,
+    print: { held: 'sideways', onePage: true },
   };
 }
 

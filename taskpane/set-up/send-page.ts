@@ -6,9 +6,9 @@ import { formulaFor } from './formulas';
 import { functionNamed } from './job-summary';
 
 // Characters: part, sentence, quantity, unit, money.
-const WIDTHS = [15, 82, 10, 16, 13];
+const WIDTHS = [13, 66, 9, 12, 12];
 // Day, zone, walls, persons, two of hours, four of materials, waits.
-const PLAN_WIDTHS = [6, 16, 34, 9, 11, 11, 12, 12, 12, 10, 44];
+const PLAN_WIDTHS = [6, 14, 52, 8, 11, 11, 12, 11, 10, 10, 52];
 const FIRST_ROW = 3;
 const MOST_ROWS = 400;
 
@@ -16,7 +16,7 @@ const MOST_ROWS = 400;
  * The plan by working day, as a sheet of its own.
  * @param source where walls, factors and headings stand
  * @param sheet name of the sheet
- * @returns what to write; it prints on one page, held sideways
+ * @returns what to write; it prints one page wide, held sideways
  */
 export function dayPlanSheet(source: WallSource, sheet: string): Block {
   const blank = Array.from({ length: PLAN_WIDTHS.length - 1 }, () => '');
@@ -26,11 +26,11 @@ export function dayPlanSheet(source: WallSource, sheet: string): Block {
     rows: [[formulaFor(functionNamed('DAYPLAN'), source), ...blank]],
     heading: true,
     widths: PLAN_WIDTHS,
-    onePage: true,
+    print: { held: 'sideways', repeatsFirstRow: true },
     formats: {
       [`E2:F${String(MOST_ROWS)}`]: '0.0',
       [`G2:G${String(MOST_ROWS)}`]: '#,##0.0',
-      [`H2:J${String(MOST_ROWS)}`]: '#,##0',
+      [`H2:J${String(MOST_ROWS)}`]: '#,##0;-#,##0;–',
     },
   };
 }
@@ -59,7 +59,7 @@ export function sendPage(
       address: `A${String(FIRST_ROW)}`,
       rows: [[formulaFor(functionNamed('BIDPAGE'), source, asked), '', '', '', '']],
       widths: WIDTHS,
-      paper: system === 'US' ? 'letter' : 'a4',
+      print: { held: 'upright', paper: system === 'US' ? 'letter' : 'a4' },
       formats: { [row('C')]: '[<10]#,##0.0;#,##0', [row('E')]: '#,##0.00' },
     },
   ];

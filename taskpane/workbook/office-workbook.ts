@@ -10,6 +10,7 @@ import {
   type NameInfo,
   type PartName,
   type Place,
+  type PrintLayout,
   type Progress,
   type ScannedBlock,
   type TableInfo,
@@ -184,10 +185,7 @@ export class OfficeWorkbook implements WorkbookPort {
         for (const block of blocks) setLooks(context.workbook.worksheets.getItem(block.sheet), block);
         await context.sync();
       });
-      for (const { sheet, onePage, paper } of blocks) {
-        if (onePage === true) await this.printOnOnePage(sheet);
-        if (paper !== undefined) await this.printUpright(sheet, paper);
-      }
+      for (const { sheet, print } of blocks) if (print) await this.setPrint(sheet, print);
       return [];
     } catch (error) {
       const reason = messageOf(error, 'the reason is not known');
@@ -361,27 +359,20 @@ export class OfficeWorkbook implements WorkbookPort {
   }
 
   /** In a batch of its own: an older host cannot, and what is written stays. */
-  private async printOnOnePage(sheet: string): Promise<void> {
+  private async setPrint(
+    sheet: string,
+    { held, onePage, paper, repeatsFirstRow }: PrintLayout,
+  ): Promise<void> {
     try {
       await this.run(async (context) => {
         const { pageLayout } = context.workbook.worksheets.getItem(sheet);
-        pageLayout.orientation = Excel.PageOrientation.landscape;
-        pageLayout.zoom = { horizontalFitToPages: 1, verticalFitToPages: 1 };
-        await context.sync();
-      });
-    } catch {
-      // The user sets the page in the host's own print dialog then.
-    }
-  }
-
-  /** Likewise. */
-  private async printUpright(sheet: string, paper: 'letter' | 'a4'): Promise<void> {
-    try {
-      await this.run(async (context) => {
-        const { pageLayout } = context.workbook.worksheets.getItem(sheet);
-        pageLayout.orientation = Excel.PageOrientation.portrait;
-        pageLayout.paperSize = paper === 'letter' ? Excel.PaperType.letter : Excel.PaperType.a4;
-        pageLayout.zoom = { horizontalFitToPages: 1 };
+        const { landscape, portrait } = Excel.PageOrientation;
+        pageLayout.orientation = held === 'sideways' ? landscape : portrait;
+        pageLayout.zoom = { horizontalFitToPages: 1, ...(onePage === true && { verticalFitToPages: 1 }) };
+        if (paper !== undefined) {
+          pageLayout.paperSize = paper === 'letter' ? Excel.PaperType.letter : Excel.PaperType.a4;
+        }
+        if (repeatsFirstRow === true) pageLayout.setPrintTitleRows('$1:$1');
         await context.sync();
       });
     } catch {

@@ -27,6 +27,17 @@ export interface NameInfo {
   readonly refersTo: string;
 }
 
+/** How a sheet prints: one page wide. */
+export interface PrintLayout {
+  readonly held: 'upright' | 'sideways';
+  /** Whether it prints on one page, however small that is. */
+  readonly onePage?: boolean;
+  /** The paper; left out, that of the printer. */
+  readonly paper?: 'letter' | 'a4';
+  /** Whether the first row is printed on each page. */
+  readonly repeatsFirstRow?: boolean;
+}
+
 /** Cells to write: the address of the top left one, and rows of values or formulas; '' leaves a cell blank. */
 export interface Block {
   readonly sheet: string;
@@ -38,10 +49,8 @@ export interface Block {
   readonly heading?: boolean;
   /** Widths of the columns in characters; their text is wrapped. Without them a column fits its content. */
   readonly widths?: readonly number[];
-  /** Whether its sheet prints on one page, held sideways, where the host can set that. */
-  readonly onePage?: boolean;
-  /** The paper that its sheet prints on upright, one page wide, where the host can set that. */
-  readonly paper?: 'letter' | 'a4';
+  /** How its sheet prints, where the host can set that. */
+  readonly print?: PrintLayout;
   /** Number formats of cells of the sheet, by address; also of cells that a formula will fill. */
   readonly formats?: Readonly<Record<string, string>>;
 }

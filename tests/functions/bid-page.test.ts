@@ -117,7 +117,7 @@ describe('the page to send', () => {
 
   it('keeps every line within the column of the page', () => {
     for (const [, text] of page(null, PRICES, ALTERNATES))
-      expect((text as string).length).toBeLessThanOrEqual(70);
+      expect((text as string).length).toBeLessThanOrEqual(80);
   });
 
   it('says why there are no numbers where no cleaner can dwell long enough', () => {

@@ -80,4 +80,37 @@ describe('the day plan', () => {
     expect(lines[1]?.[0]).toMatchObject({ error: '#VALUE!' });
     expect(lines[1]?.[1]).toBe('West');
   });
+
+  it('names the walls of each day, from the top down, and brings what those walls take', () => {
+    const walls = [
+      ['Wall', 'Level', 'Material', 'Area'],
+      ['low', 2, 'Red clay brick', 3000],
+      ['top', 1, 'Granite', 6000],
+    ];
+    const rows = spill('WALLROWS', walls, null, CREW);
+    const of = (wall: string, heading: string): number =>
+      Number(column(rows, heading)[column(rows, 'Wall').indexOf(wall)]);
+    // Six persons work 9 h a day: the top wall ends at its labor-hours by 54, counted in days.
+    const end = of('top', 'Labor-hours') / 54;
+    expect(end % 1).toBeGreaterThan(0.01);
+    const lines = spill('DAYPLAN', walls, null, CREW);
+    const expected = column(lines, 'Day').map((day) =>
+      [Number(day) - 1 < end ? 'top' : '', Number(day) > end ? 'low' : ''].filter(Boolean).join(', '),
+    );
+    expect(expected).toContain('top, low');
+    expect(column(lines, 'Walls')).toEqual(expected);
+    expect(Number(column(lines, 'Water')[0])).toBeCloseTo(of('top', 'Water') / end, 6);
+  });
+
+  it('puts walls that their cell has no room for on lines of their own, which count nothing twice', () => {
+    const names = ['gable wall, east side', 'gable wall, west side', 'rear wall by the dock', 'porch'];
+    const walls = [['Wall', 'Material', 'Area'], ...names.map((name) => [name, 'Granite', 10])];
+    const lines = spill('DAYPLAN', walls, null, CREW);
+    expect(column(lines, 'Walls').map(String)).toEqual([
+      'gable wall, east side, gable wall, west side, rear wall by',
+      'the dock, porch',
+    ]);
+    expect(column(lines, 'Day')).toEqual([1, '']);
+    expect(column(lines, 'Water')[1]).toBe('');
+  });
 });

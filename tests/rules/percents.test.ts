@@ -29,7 +29,7 @@ describe('a factor in %', () => {
     ['0%', 0],
     [1, 0.01],
     [300, 3],
-    [percentCell(3), 3],
+    ['300%', 3],
   ])('reads %j as the share %d', (cell, share) => {
     expect(overhead(cell)).toBe(share);
   });
@@ -38,6 +38,17 @@ describe('a factor in %', () => {
     const ofCell = { 0.1: '10', 0.999: '99.9', 1e-9: '1e-7' }[cell] ?? '';
     expect(refused('price.overhead', cell)).toBe(
       `Row 1 (price.overhead), column value: ${String(cell)} cannot be used. Accepted: a number from 0 to 300 %; ${String(cell)} may be ${ofCell} % in a percent cell, or ${String(cell)} %: type '${ofCell}% or '${String(cell)}%, with the apostrophe in front.`,
+    );
+  });
+
+  it.each([
+    [1, '100'],
+    [1.2, '120'],
+    [3, '300'],
+  ])('refuses a percent cell of %d, which a formula takes for a hundredth of it', (cell, shown) => {
+    expect(overhead(cell)).toBe(cell / 100);
+    expect(refused('price.overhead', percentCell(cell))).toContain(
+      `${String(cell)} may be ${shown} % in a percent cell, or ${String(cell)} %: type '${shown}%`,
     );
   });
 

@@ -82,7 +82,7 @@ it('tells of the picked ones alone, in words, and prints on one page', () => {
   const [, what = '', , , note = ''] = page.rows[names.indexOf(ODD)] ?? [];
   expect(what).toMatch(/^Mortar becomes O|^.*Mortar.*O/);
   expect(note).toBe('The engineer and the code choose the mortar.');
-  expect(page.onePage).toBe(true);
+  expect(page.print).toEqual({ held: 'sideways', onePage: true });
 });
 
 it('has no column of money where labor has no price', () => {

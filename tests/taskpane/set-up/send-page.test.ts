@@ -18,14 +18,14 @@ it('the page names the first table of alternates, and prints upright on the pape
   expect(us?.rows[0]?.[0]).toEqual({
     formula: '=WASH.BIDPAGE(Walls[#All],,Factors[#All],Alternates[#All])',
   });
-  expect(us?.paper).toBe('letter');
+  expect(us?.print).toEqual({ held: 'upright', paper: 'letter' });
   const [, si] = sendPage(source, 'Bid page', 'SI', []);
   expect(si?.rows[0]?.[0]).toEqual({ formula: '=WASH.BIDPAGE(Walls[#All],,Factors[#All])' });
-  expect(si?.paper).toBe('a4');
+  expect(si?.print).toEqual({ held: 'upright', paper: 'a4' });
 });
 
 it('the day plan is one formula on a sheet held sideways', () => {
   const plan = dayPlanSheet(source, 'Day plan');
   expect(plan.rows[0]?.[0]).toEqual({ formula: '=WASH.DAYPLAN(Walls[#All],,Factors[#All])' });
-  expect(plan.onePage).toBe(true);
+  expect(plan.print).toEqual({ held: 'sideways', repeatsFirstRow: true });
 });

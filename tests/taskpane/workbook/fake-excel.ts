@@ -60,7 +60,8 @@ export class FakeExcel {
   readonly RangeCopyType = { values: 'Values' };
   readonly CalculationType = { full: 'Full' };
   readonly CalculationState = { done: 'Done' };
-  readonly PageOrientation = { landscape: 'Landscape' };
+  readonly PageOrientation = { landscape: 'Landscape', portrait: 'Portrait' };
+  readonly PaperType = { letter: 'Letter', a4: 'A4' };
 
   /** Puts the fake in the host's place. */
   install(): void {
@@ -286,7 +287,9 @@ export class FakeExcel {
         },
       };
       members['names'] = namesOf(name);
-      members['pageLayout'] = logged(`${name}!page`, {});
+      members['pageLayout'] = logged(`${name}!page`, {
+        setPrintTitleRows: (rows: string) => this.log.push(`${name}!page title rows ${rows}`),
+      });
       members['tables'] = loadable(
         { items: () => this.tables.filter(({ sheet }) => sheet === name).map(tableProxy) },
         {

@@ -179,15 +179,32 @@ describe('writing', () => {
   });
 
   it('has a sheet printed on one page, and is done where the host cannot', async () => {
-    await workbook.write([{ sheet: 'Page', address: 'A1', rows: [['Bid']], onePage: true }]);
+    await workbook.write([
+      { sheet: 'Page', address: 'A1', rows: [['Bid']], print: { held: 'sideways', onePage: true } },
+    ]);
     expect(excel.log).toContain('Page!page orientation Landscape');
     expect(excel.log).toContain('Page!page zoom {"horizontalFitToPages":1,"verticalFitToPages":1}');
     vi.spyOn(excel, 'PageOrientation', 'get').mockImplementation(() => {
       throw new Error('ApiNotFound');
     });
-    await workbook.write([{ sheet: 'Second', address: 'A1', rows: [['Bid']], onePage: true }]);
+    await workbook.write([
+      { sheet: 'Second', address: 'A1', rows: [['Bid']], print: { held: 'sideways', onePage: true } },
+    ]);
     expect(excel.sheets.get('Second')?.get('A1')).toBe('Bid');
     expect(excel.log).not.toContain('Second!page orientation Landscape');
+  });
+
+  it('has a sheet printed upright on the paper of its units, its first row on each page', async () => {
+    const print = { held: 'upright', paper: 'letter', repeatsFirstRow: true } as const;
+    await workbook.write([{ sheet: 'Page', address: 'A1', rows: [['Bid']], print }]);
+    expect(excel.log).toContain('Page!page orientation Portrait');
+    expect(excel.log).toContain('Page!page zoom {"horizontalFitToPages":1}');
+    expect(excel.log).toContain('Page!page paperSize Letter');
+    expect(excel.log).toContain('Page!page title rows $1:$1');
+    await workbook.write([
+      { sheet: 'Page', address: 'A1', rows: [['Bid']], print: { ...print, paper: 'a4' } },
+    ]);
+    expect(excel.log).toContain('Page!page paperSize A4');
   });
 
   it('keeps a text a text, whatever it looks like', async () => {
