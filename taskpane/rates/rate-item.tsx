@@ -70,7 +70,10 @@ export function RateItem({
     [factors.overridden(id) ? 'Stated value' : 'Starting value', text(rate.inForce)],
     ['From the entries alone', text(rate.plain)],
     ['Blended', text(rate.blended)],
-    ['Its 80 % range', `${text(rate.low)} to ${text(rate.high)}`],
+    [
+      'Its 80 % range',
+      `${String(Number(show(rate.low, kind, system).toPrecision(DIGITS)))} to ${text(rate.high)}`,
+    ],
     ['Weight of the entries', `${String(Math.round(weight * PERCENT))} %`],
   ];
   return (

@@ -177,7 +177,7 @@ describe('price, wash, learn', () => {
       'Stated value 60 ft²/labor-h',
       'From the entries alone 38.36 ft²/labor-h',
       'Blended 50.43 ft²/labor-h',
-      'Its 80 % range 40.61 ft²/labor-h to 62.62 ft²/labor-h',
+      'Its 80 % range 40.61 to 62.62 ft²/labor-h',
       'Weight of the entries 35 %',
     ]);
     await press(page, 'Use these rates');
