@@ -35,8 +35,19 @@ const RATE_CELLS = 'A5:C5';
 const HOURS_OF_SCRAPING = '=WASH.LABORHOURS(Walls[#All],"North",Factors[#All],"scrape")';
 const HEADINGS = ['Date', 'Zone', 'Wall', 'Task', 'Area', 'Hours', 'Water', 'Cleaner', 'Note'];
 
-function book({ factors = FACTORS, actuals }: { factors?: Rows; actuals?: Rows } = {}): PlainContents {
-  const source = { walls: { table: 'Walls' }, factors: { table: 'Factors' } };
+interface Tables {
+  readonly factors?: Rows;
+  readonly actuals?: Rows;
+  /** Our column and the heading here. */
+  readonly headings?: Rows;
+}
+
+function book({ factors = FACTORS, actuals, headings }: Tables = {}): PlainContents {
+  const source = {
+    walls: { table: 'Walls' },
+    factors: { table: 'Factors' },
+    ...(headings ? { headings: { table: 'Headings' } } : {}),
+  };
   const width = (rows: Rows) => String.fromCharCode('A'.charCodeAt(0) + (rows[0]?.length ?? 1) - 1);
   const place = (name: string, rows: Rows) => ({
     name,
@@ -53,6 +64,7 @@ function book({ factors = FACTORS, actuals }: { factors?: Rows; actuals?: Rows }
         ['Price of the job', '=WASH.BIDPRICE(Walls[#All],,Factors[#All])'],
       ],
       ...(actuals ? { Actuals: actuals } : {}),
+      ...(headings ? { Headings: headings } : {}),
       [NOTES_SHEET]: [
         ['Kept for', 'Text'],
         ['source', JSON.stringify(source)],
@@ -62,6 +74,7 @@ function book({ factors = FACTORS, actuals }: { factors?: Rows; actuals?: Rows }
       place('Walls', WALLS),
       place('Factors', factors),
       ...(actuals ? [place('Actuals', actuals)] : []),
+      ...(headings ? [place('Headings', headings)] : []),
     ],
   };
 }
@@ -250,5 +263,200 @@ describe('price, wash, learn', () => {
     expect([id, note]).toEqual(['rate.scrape.light', columns === 2 ? '' : 'from 1 entry to 3 May 2026']);
     // The estimate reads the row: 2,400 ft2 at the new value.
     expect((await estimate(page))[0]).toBeCloseTo((2400 / Number(value)) * (60 / 50), 9);
+  });
+});
+
+describe('work that is offered to be recorded', () => {
+  it('is written only where somebody records it', async () => {
+    const page = await open();
+    await pass(page, 'Age of the wall', 'Sample area', 'Protection up', 'Scrape and brush', 'Pre-wet');
+    expect(await form(page).count()).toBe(2);
+    for (const left of [1, 0]) {
+      await form(page).first().getByRole('button', { name: 'Not now' }).click();
+      await said(page, 'Nothing was recorded.');
+      await expect.poll(() => form(page).count()).toBe(left);
+    }
+    expect(await sheets(page)).not.toContain('Actuals');
+    // Ticked again, it is offered again; taken back, it is not.
+    await tick(page, 'Pre-wet').click();
+    await step(page, 'Pre-wet').getByText('Taken back by R. Mason').waitFor();
+    expect(await form(page).count()).toBe(0);
+    await tick(page, 'Pre-wet').click();
+    await form(page).waitFor();
+  });
+
+  it('goes under the headings of the user, and leaves other columns alone', async () => {
+    const page = await open(
+      book({
+        actuals: [
+          ['Shift', 'Worked', 'Work', 'Façade', 'Zone', 'When', 'Area'],
+          ['early', 3, 'prewet', '', 'South', THIRD_OF_MAY - 1, 600],
+        ],
+        headings: [
+          ['Our column', 'Heading here'],
+          ['Date', 'When'],
+          ['Task', 'Work'],
+          ['Hours', 'Worked'],
+        ],
+      }),
+    );
+    await pass(page, 'Age of the wall', 'Sample area', 'Protection up', 'Scrape and brush');
+    await form(page).getByText('It goes to the end of the table Actuals.').waitFor();
+    await form(page).getByLabel('Labor-hours').fill('55');
+    await press(page, 'Record');
+    await said(page, 'Recorded in the table Actuals.');
+    expect(await cellsOf(page, 'Actuals', 'A2:G3')).toEqual([
+      ['early', 3, 'prewet', '', 'South', THIRD_OF_MAY - 1, 600],
+      ['', 55, 'scrape', '', 'North', THIRD_OF_MAY, 2400],
+    ]);
+  });
+
+  it('says what cannot be used, or has no column, and writes nothing', async () => {
+    const actuals = [
+      ['Date', 'Zone', 'Task', 'Area', 'Hours'],
+      [THIRD_OF_MAY, 'South', 'prewet', 600, 1],
+    ];
+    const page = await open(book({ actuals }));
+    await pass(page, 'Age of the wall', 'Sample area', 'Protection up', 'Scrape and brush');
+    await press(page, 'Record');
+    await said(page, /^Hours: .* cannot be used. Accepted: hours above 0, or water or cleaner above 0/);
+    await form(page).getByLabel('Labor-hours').fill('a day');
+    await press(page, 'Record');
+    await said(page, /^Hours: "a day" cannot be used. Accepted: blank, or a number/);
+    await form(page).getByLabel('Labor-hours').fill('55');
+    await form(page).getByLabel('Note').fill('rained');
+    await press(page, 'Record');
+    await said(page, 'The table of the recorded work has no column Note. Add it.');
+    expect(await cellsOf(page, 'Actuals', 'A3:E3')).toEqual([['', '', '', '', '']]);
+  });
+
+  it('a patch that the dwell clock has timed is its part of the wash, and gone once it is struck', async () => {
+    const page = await open();
+    await pass(page, 'Age of the wall');
+    await press(page, 'Start: first stroke');
+    await page.getByRole('timer').waitFor();
+    await page.clock.setFixedTime(new Date('2026-05-03T12:09:00'));
+    await press(page, 'Stop: the patch is rinsed');
+    const patches = Number(/has (\d+) patches/.exec(await page.getByText('The zone has').innerText())?.[1]);
+    // A team of two for 9 minutes; an equal part of the zone, to three digits and never more.
+    expect(await form(page).getByLabel('Labor-hours').inputValue()).toBe('0.3');
+    const area = Number(await form(page).getByLabel('Area').inputValue());
+    expect(area).toBeLessThanOrEqual(2400 / patches);
+    expect(area).toBeGreaterThan((2400 / patches) * 0.99);
+    expect(await form(page).getByLabel('Task').inputValue()).toBe('wash');
+    await page.getByText('Patches timed').click();
+    await page.getByRole('button', { name: /^Strike the patch of/ }).click();
+    await expect.poll(() => form(page).count()).toBe(0);
+  });
+
+  it('recorded work that cannot be read is told with its cell, and the steps go on', async () => {
+    const actuals = [HEADINGS, [THIRD_OF_MAY, 'Attic', '', 'scrape', 10, 1, '', '', '']];
+    const page = await open(book({ actuals }));
+    await page.getByText('The recorded work cannot be read').waitFor();
+    await page.getByText(/Row 2, column Zone: "Attic" cannot be used/).waitFor();
+    await pass(page, 'Age of the wall', 'Sample area', 'Protection up', 'Scrape and brush');
+    expect(await form(page).count()).toBe(0);
+  });
+});
+
+describe('conditions of the workbook', () => {
+  it('are overruled with the name of who signs and a reason, which are kept, printed and can be withdrawn', async () => {
+    const page = await open();
+    await typeWall(page, 'H2', 2);
+    const age = step(page, 'Age of the wall');
+    await age.getByText('Too young: N-1.').first().waitFor();
+    await age.getByRole('button', { name: 'Overrule this condition' }).click();
+    await age.getByLabel('Name of the person who signs').fill('A. Signer');
+    await press(page, 'Overrule it');
+    await said(page, 'Nothing is overruled without the name of the person who signs, and a reason.');
+    await age.getByLabel('Reason').fill('mortar tested');
+    await press(page, 'Overrule it');
+    await age
+      .getByText(/^Overruled by A. Signer, May 3, 2026.*: mortar tested. The condition: Too young: N-1./)
+      .waitFor();
+    expect(await violations(page)).toEqual([]);
+    expect(await overflow(page)).toBe(0);
+    await pass(page, 'Age of the wall');
+    await age.getByText('Overruled by A. Signer').waitFor();
+    expect(JSON.parse(await keptSteps(page))).toMatchObject({
+      zones: [
+        { records: [{ step: 'age', done: true, overruled: { who: 'A. Signer', why: 'mortar tested' } }] },
+      ],
+    });
+    await picture(page, 'steps-overruled-light');
+    await page.emulateMedia({ media: 'print' });
+    expect(await age.getByText('Overruled by A. Signer').isVisible()).toBe(true);
+    await page.emulateMedia({ media: 'screen' });
+    await page.getByRole('button', { name: 'Withdraw: Age of the wall' }).click();
+    await step(page, 'Sample area').getByText('Waits for "Age of the wall".').waitFor();
+    expect(await tick(page, 'Age of the wall').isChecked()).toBe(false);
+  });
+
+  it('a sample waits for seven days from the tick of its wash', async () => {
+    const factors = FACTORS.filter(([id]) => id !== 'sample.area');
+    const page = await open(book({ factors }));
+    await pass(page, 'Age of the wall');
+    await step(page, 'Sample area').getByText('Waits for "Sample washed".').waitFor();
+    await pass(page, 'Sample washed');
+    await step(page, 'Sample area').getByText('Too early: wait until May 10, 2026').waitFor();
+    await page.clock.setFixedTime(new Date('2026-05-10T12:00:00'));
+    await page.getByLabel('Zone').first().selectOption('South');
+    await page.getByLabel('Zone').first().selectOption('North');
+    await pass(page, 'Sample area');
+  });
+
+  it('a zone with all steps done says so and leads to the next', async () => {
+    const page = await open();
+    await page.getByLabel('Your name').fill('R. Mason');
+    const boxes = page.getByRole('checkbox', { name: /^Done: / });
+    const count = await boxes.count();
+    for (let place = 0; place < count; place += 1) {
+      await boxes.nth(place).click();
+      await expect.poll(() => boxes.nth(place).isChecked()).toBe(true);
+    }
+    await page.getByText('Every step of North is done.').waitFor();
+    const zones = page.getByLabel('Zone').first().locator('option');
+    expect(await zones.allInnerTexts()).toEqual(['North: all steps done', 'South: not begun']);
+    await press(page, 'Go on with South');
+    await expect.poll(() => page.getByLabel('Zone').first().inputValue()).toBe('South');
+  });
+});
+
+describe('progress to look at', () => {
+  const actuals: Rows = [
+    HEADINGS,
+    [THIRD_OF_MAY, 'North', 'N-1', 'scrape', 100, 2.4, '', '', ''],
+    [THIRD_OF_MAY, 'North', 'N-2', 'scrape', 400, 14.4, '', '', ''],
+    [THIRD_OF_MAY, 'North', 'N-2', 'scrape', 400, 5, '', '', 'twice'],
+    [THIRD_OF_MAY, 'North', '', 'prewet', 1200, 2.5, 110, '', ''],
+    [THIRD_OF_MAY, 'North', '', 'apply', 1200, 3, 20, 5, ''],
+    [THIRD_OF_MAY, 'North', '', 'rinse', 1200, 2.6, 500, '', ''],
+    [THIRD_OF_MAY, 'South', '', 'scrape', 900, 14, '', '', 'more than there is'],
+  ];
+
+  it.each<[string, Look]>([
+    ['light', {}],
+    ['dark', { colorScheme: 'dark' }],
+    ['high-contrast', { forcedColors: true }],
+    ['wide', { width: 1280 }],
+  ])('has no violation, no sideways scrolling and no price: %s', async (called, look) => {
+    const page = await open(book({ actuals }), look);
+    await openProgress(page);
+    await page.getByRole('heading', { name: 'The whole job' }).waitFor();
+    const progress = page.locator('.progress');
+    await progress.getByText('N-2: 800 ft² recorded of 400 ft². It counts as done once').waitFor();
+    await progress.getByText('South, scrape: South: 900 ft² recorded of 600 ft².').waitFor();
+    // 2.4 + 14.4 + 5 worked on the walls by name; 2 + 8 of their hours are earned.
+    await task(page, 'N-2')
+      .getByText('Behind plan: 8 planned hours earned for 19.4 worked, index 0.41.')
+      .waitFor();
+    await progress.getByText('North: not begun. Next: Age of the wall').waitFor();
+    expect(await progress.innerText()).not.toMatch(/price|\$/i);
+    expect(await violations(page)).toEqual([]);
+    expect(await overflow(page)).toBe(0);
+    await picture(page, `progress-${called}`);
+    await page.getByRole('button', { name: 'South', exact: true }).click();
+    await expect.poll(() => page.getByLabel('Zone').first().inputValue()).toBe('South');
+    await page.getByRole('heading', { name: 'Zone South' }).waitFor();
   });
 });
