@@ -84,7 +84,8 @@ export function ProgressSection({ recorded, zone, nexts, go }: ProgressSectionPr
                 key={`${String(line.zone?.name)} ${String(line.task?.name)} ${finding.type}`}
                 class="finding"
               >
-                {line.zone?.name}, {line.task?.name}: {findingInWords(finding, system)}
+                {finding.type === 'beyond' ? '' : `${String(line.zone?.name)}, `}
+                {line.task?.name}: {findingInWords(finding, system)}
               </p>
             )),
           )}
@@ -92,9 +93,13 @@ export function ProgressSection({ recorded, zone, nexts, go }: ProgressSectionPr
       )}
       {whole && (
         <>
-          <h4>Zone {zone}</h4>
-          <StandingTable line={whole} system={system} />
-          {whole.why !== undefined && <p class="finding">{whole.why}</p>}
+          {job.walls.length > 1 && (
+            <>
+              <h4>Zone {zone}</h4>
+              <StandingTable line={whole} system={system} />
+              {whole.why !== undefined && <p class="finding">{whole.why}</p>}
+            </>
+          )}
           <h4>By task</h4>
           <TaskList lines={ofZone.filter(({ task }) => task !== undefined)} system={system} />
           {walls.length > 0 && <ByWall walls={walls} system={system} />}

@@ -62,7 +62,12 @@ export function StandingTable({ line, system }: { line: ProgressLine; system: Sy
             {shown.map(({ id, name, kind }) => (
               <th key={id} scope="col">
                 {name}
-                {kind === 'volume' && `, ${shownUnit(unitOf(kind, system))}`}
+                {kind === 'volume' && (
+                  <>
+                    <br />
+                    {shownUnit(unitOf(kind, system))}
+                  </>
+                )}
               </th>
             ))}
           </tr>

@@ -30,7 +30,7 @@ export function TaskList({ lines, system }: { lines: readonly ProgressLine[]; sy
               {rounded(budget - earned)} of {amount(budget, 'laborHours', system)} left
             </p>
             <ShareBar share={share} />
-            <p>{paceInWords(standing.hours)}.</p>
+            {standing.hours.index !== undefined && <p>{paceInWords(standing.hours)}.</p>}
             {findings.map((finding) => (
               <p key={finding.type} class="finding">
                 {findingInWords(finding, system)}

@@ -1,8 +1,9 @@
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { NOTES_SHEET } from '../../taskpane/kept-text';
 import type { CellContent } from '../../taskpane/workbook/port';
-import { overflow, PaneTests, picture, violations, type Look, type PlainContents } from './pane';
+import { overflow, PaneTests, picture, SCREENS, violations, type Look, type PlainContents } from './pane';
 import { cellsOf, keptSteps, showPanel, typeWall } from './site';
 
 let tests: PaneTests;
@@ -429,7 +430,7 @@ describe('progress to look at', () => {
     [THIRD_OF_MAY, 'North', 'N-2', 'scrape', 400, 14.4, '', '', ''],
     [THIRD_OF_MAY, 'North', 'N-2', 'scrape', 400, 5, '', '', 'twice'],
     [THIRD_OF_MAY, 'North', '', 'prewet', 1200, 2.5, 110, '', ''],
-    [THIRD_OF_MAY, 'North', '', 'apply', 1200, 3, 20, 5, ''],
+    [THIRD_OF_MAY, 'North', '', 'apply', 1200, 3, 20, 0.3, ''],
     [THIRD_OF_MAY, 'North', '', 'rinse', 1200, 2.6, 500, '', ''],
     [THIRD_OF_MAY, 'South', '', 'scrape', 900, 14, '', '', 'more than there is'],
   ];
@@ -445,7 +446,7 @@ describe('progress to look at', () => {
     await page.getByRole('heading', { name: 'The whole job' }).waitFor();
     const progress = page.locator('.progress');
     await progress.getByText('N-2: 800 ft² recorded of 400 ft². It counts as done once').waitFor();
-    await progress.getByText('South, scrape: South: 900 ft² recorded of 600 ft².').waitFor();
+    await progress.getByText('scrape: South: 900 ft² recorded of 600 ft².').waitFor();
     // 2.4 + 14.4 + 5 worked on the walls by name; 2 + 8 of their hours are earned.
     await task(page, 'N-2')
       .getByText('Behind plan: 8 planned hours earned for 19.4 worked, index 0.41.')
@@ -454,7 +455,12 @@ describe('progress to look at', () => {
     expect(await progress.innerText()).not.toMatch(/price|\$/i);
     expect(await violations(page)).toEqual([]);
     expect(await overflow(page)).toBe(0);
-    await picture(page, `progress-${called}`);
+    await page.setViewportSize({ width: look.width ?? 320, height: 3000 });
+    await progress.screenshot({ path: join(SCREENS, `progress-${called}.png`) });
+    if (called === 'light') {
+      await page.setViewportSize({ width: 440, height: 2400 });
+      await progress.screenshot({ path: join(SCREENS, 'pane-progress.png') });
+    }
     await page.getByRole('button', { name: 'South', exact: true }).click();
     await expect.poll(() => page.getByLabel('Zone').first().inputValue()).toBe('South');
     await page.getByRole('heading', { name: 'Zone South' }).waitFor();
