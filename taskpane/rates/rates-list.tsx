@@ -134,7 +134,8 @@ function Notice({
             ))}
           </ul>
           <p>
-            Value and note of these rows are replaced, a formula too.
+            Value and note of these rows are replaced, a formula too. From then on progress is measured
+            against the estimate with these rates.
             {!writing.keepsNotes &&
               ' The factor table has no third column, so that the notes are not kept: add a column Note to keep them.'}
           </p>

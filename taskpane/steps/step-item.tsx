@@ -5,6 +5,7 @@ import type { StepFact } from '../../src/site/step';
 import type { StandingStep } from '../../src/site/step-gates';
 import type { Overruled } from '../../src/site/step-progress';
 import { timeText } from '../time-text';
+import { conditionText } from './condition-text';
 import { Disclosure } from './disclosure';
 import { OverruleForm } from './overrule-form';
 
@@ -152,7 +153,7 @@ function standingText({ standing, reason, record }: StandingStep): string {
 }
 
 function overruledText({ hold, who, when, why }: Overruled): string {
-  return `Overruled by ${who}, ${timeText(when)}: ${why}. The condition: ${hold}`;
+  return `Overruled by ${who}, ${timeText(when)}: ${why}. The condition: ${conditionText(hold, timeText)}`;
 }
 
 function sourcesOf({ step }: StandingStep): string {

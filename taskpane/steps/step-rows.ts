@@ -1,5 +1,6 @@
 import { LABEL_FIRST } from '../../src/rules/cautions';
 import { siteSources } from '../../src/rules/site-sources';
+import { conditionText } from './condition-text';
 import type { StandingStep } from '../../src/site/step-gates';
 import type { Overruled, ZoneProgress } from '../../src/site/step-progress';
 
@@ -67,5 +68,14 @@ export function stepRows(
 }
 
 function overruledCells({ hold, who, when, why }: Overruled, timeText: (time: string) => string): string[] {
-  return ['Condition overruled', hold, '', '', 'overruled', who, timeText(when), why];
+  return [
+    'Condition overruled',
+    conditionText(hold, timeText),
+    '',
+    '',
+    'overruled',
+    who,
+    timeText(when),
+    why,
+  ];
 }

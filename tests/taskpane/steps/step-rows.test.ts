@@ -49,12 +49,25 @@ it('has a row for each step, what to do, each number and each patch, all of one 
 });
 
 it('says who overruled a condition of a step, and why', () => {
-  const overruled = { hold: 'Too young: S-1.', who: 'A. Signer', when: STOP, why: 'mortar tested' };
+  const overruled = {
+    hold: `Too early: wait 7 days from ${START}.`,
+    who: 'A. Signer',
+    when: STOP,
+    why: 'mortar tested',
+  };
   const progress = { zone: 'South', walls: [], records: [], dwells: [], clock: '' };
   const of = age.record && { ...age, record: { ...age.record, overruled } };
   const rows = stepRows(progress, of ? [of] : [], (time) => time.slice(11, 16));
   expect(rows[3]).toEqual([
-    ...['South', 'Age of the wall', 'Condition overruled', 'Too young: S-1.', '', '', 'overruled'],
+    ...[
+      'South',
+      'Age of the wall',
+      'Condition overruled',
+      'Too early: wait 7 days from 08:00.',
+      '',
+      '',
+      'overruled',
+    ],
     ...['A. Signer', '08:04', 'mortar tested'],
   ]);
 });
