@@ -1,4 +1,4 @@
-import { useId, useState } from 'preact/hooks';
+import { useId, useMemo, useState } from 'preact/hooks';
 import type { ZoneBudgets } from '../../src/actuals/budget';
 import { taskOf, tasks, type Task } from '../../src/actuals/task';
 import { shownUnit } from '../../src/quantity/shown-unit';
@@ -66,6 +66,16 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
   const [note, setNote] = useState(offer.note ?? '');
   const [refused, setRefused] = useState('');
   const [writing, setWriting] = useState(false);
+  // A zone of thousands of walls is not listed again at each letter.
+  const walls = useMemo(
+    () =>
+      zone.rows.map((row) => (
+        <option key={row.row} value={row.wall}>
+          {row.wall}
+        </option>
+      )),
+    [zone],
+  );
   const rest = restOf(
     task,
     budgets,
@@ -150,11 +160,7 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
           }}
         >
           <option value="">{zone.name}, the whole zone</option>
-          {zone.rows.map((row) => (
-            <option key={row.row} value={row.wall}>
-              {row.wall}
-            </option>
-          ))}
+          {walls}
         </select>
       </p>
       <p class="field">

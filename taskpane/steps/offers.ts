@@ -8,8 +8,8 @@ import type { Reading } from '../use-reading';
 
 const MS_A_MINUTE = 60_000;
 
-/** What an entry is offered for: a step, a patch that was timed, or anything else. */
-export type OfferKey = StepId | 'patch' | 'other';
+/** What an entry is offered for: a step, a patch by its start, or anything else. */
+export type OfferKey = StepId | `patch ${string}` | 'other';
 
 /** The entries that are offered and neither written nor dropped, by zone and what they are offered for. */
 export type Offers = Readonly<Record<string, EntryOffer>>;
@@ -22,6 +22,15 @@ export type Offers = Readonly<Record<string, EntryOffer>>;
  */
 export function offerKey(zone: string, of: OfferKey): string {
   return `${zone}\n${of}`;
+}
+
+/**
+ * The key of the offer of a patch.
+ * @param start when it was started, ISO 8601
+ * @returns the key
+ */
+export function patchKey(start: string): OfferKey {
+  return `patch ${start}`;
 }
 
 /** A patch that was timed. */

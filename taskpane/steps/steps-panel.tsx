@@ -17,12 +17,9 @@ import {
   type Progress,
   type ZoneProgress,
 } from '../../src/site/step-progress';
-import { isAllDone, standingWords, zoneStanding, type ZoneStanding } from '../../src/site/zone-standing';
+import { zoneStanding } from '../../src/site/zone-standing';
 import { siteWashes } from '../../src/site/washes';
-import { EntryForm, type EntryOffer } from '../actuals/entry-form';
 import { useRecorded } from '../actuals/use-recorded';
-import type { NextInZone, ProgressSectionProps } from '../progress/progress-section';
-import { whenShown } from '../when-shown';
 import type { PanelProps } from '../panel-props';
 import { failureText } from '../failure-text';
 import { printPane } from '../print-pane';
@@ -34,17 +31,13 @@ import { dwellLimits } from './dwell-limits';
 import { ProgressNotices } from './progress-notices';
 import { StepItem } from './step-item';
 import { stepRows } from './step-rows';
-import { Disclosure } from './disclosure';
-import { offerFor, offerKey, type OfferKey, type Offers } from './offers';
+import { CrewProgress } from './crew-progress';
+import { patchKey, type Offers } from './offers';
+import { offersOf } from './offers-of-zone';
 import { useNow } from './use-now';
 import { useProgress, type KeptProgress } from './use-progress';
+import { ZoneChoice } from './zone-choice';
 import { ZoneHead } from './zone-head';
-
-const ProgressSection = whenShown<ProgressSectionProps>(() =>
-  import(/* webpackChunkName: "progress" */ '../progress/progress-section').then(
-    (module) => module.ProgressSection,
-  ),
-);
 
 const SHEET = 'Washdown steps';
 // A wait of days may end while the pane is open.
@@ -125,24 +118,8 @@ function Checklist(props: ChecklistProps) {
   );
   const patches = patchesToWash(siteWashes(zone));
   const { next } = zoneStanding(steps);
-  const isDone = isAllDone(zoneStanding(steps));
   const progressShown = shown['progress'] ?? false;
-  const goOn = isDone ? zones.find(({ zone: name }) => standings.get(name)?.next !== undefined) : undefined;
-  const drop = (of: OfferKey) => {
-    setOffers((now) => omit(now, offerKey(list.zone, of)));
-  };
-  const offer = (of: OfferKey, entry: EntryOffer | undefined) => {
-    if (entry) setOffers((now) => ({ ...now, [offerKey(list.zone, of)]: entry }));
-  };
-  const offered = (of: OfferKey) => {
-    const entry = offers[offerKey(list.zone, of)];
-    if (entry === undefined || recorded.is !== 'ready') return undefined;
-    const budgets = recorded.value.budgets.find((each) => each.zone.name === list.zone);
-    const done = () => {
-      drop(of);
-    };
-    return budgets && <EntryForm {...{ port, say, budgets, done }} offer={entry} recorded={recorded.value} />;
-  };
+  const { offer, drop, form } = offersOf({ port, say, recorded, zone: list.zone, offers, setOffers });
   const change = (to: (zone: ZoneProgress) => ZoneProgress, done: string, then?: () => void) => {
     kept
       .change((now) => changeZone(now, zones, list.zone, to))
@@ -156,7 +133,7 @@ function Checklist(props: ChecklistProps) {
         },
       );
   };
-  const tick = ({ step }: StandingStep, done: boolean, note: string) => {
+  const tick = ({ step, standing }: StandingStep, done: boolean, note: string) => {
     if (who.trim() === '') {
       say('Give your name first: each tick says who and when.');
       whoField.current?.focus();
@@ -171,8 +148,9 @@ function Checklist(props: ChecklistProps) {
       decidedOn: step.decidedOn ?? [],
     };
     change(takeDown(record), `${step.title}: ${done ? 'done' : 'taken back'}.`, () => {
-      if (done) offer(step.id, offerFor(recorded, list.zone, step.id));
-      else drop(step.id);
+      if (!done) drop(step.id);
+      // Who keeps another note has done nothing more.
+      else if (standing !== 'done') offer(step.id, step.id);
     });
   };
   const putOnSheet = () => {
@@ -187,78 +165,25 @@ function Checklist(props: ChecklistProps) {
   };
   return (
     <>
-      <p class="field">
-        <label for={`${id}-zone`}>Zone</label>
-        <select
-          id={`${id}-zone`}
-          value={list.zone}
-          onChange={(event) => {
-            choose(zones.find((candidate) => candidate.zone === event.currentTarget.value));
-          }}
-        >
-          {zones.map(({ zone: name }) => (
-            <option key={name} value={name}>
-              {name}: {standingsText(standings.get(name))}
-            </option>
-          ))}
-        </select>
-      </p>
-      <p class="print-only">Zone: {list.zone}</p>
-      {isDone && (
-        <section class="notice done" aria-label="The zone is done">
-          <p>Every step of {list.zone} is done.</p>
-          {goOn ? (
-            <button
-              type="button"
-              onClick={() => {
-                choose(goOn);
-              }}
-            >
-              Go on with {goOn.zone}
-            </button>
-          ) : (
-            <p>No other zone has a step that can be done now.</p>
-          )}
-        </section>
-      )}
+      <ZoneChoice zones={zones} standings={standings} zone={list.zone} choose={choose} />
       <OtherClocks all={all} here={list.zone} />
-      {recorded.is === 'failed' && (
-        <p class="notice">
-          The recorded work cannot be read, so that nothing is offered to be recorded. {recorded.message}
-        </p>
-      )}
-      <Disclosure
-        title="Progress against the estimate"
+      <CrewProgress
+        recorded={recorded}
+        zone={list.zone}
+        standings={standings}
         open={progressShown}
         toggle={() => {
           show({ ...shown, progress: !progressShown });
         }}
+        go={(name) => {
+          choose(zones.find((candidate) => candidate.zone === name));
+        }}
+        recordOther={() => {
+          offer('other', 'other');
+        }}
       >
-        {progressShown && recorded.is === 'ready' && (
-          <>
-            <ProgressSection
-              recorded={recorded.value}
-              zone={list.zone}
-              nexts={nextsOf(standings)}
-              go={(name) => {
-                choose(zones.find((candidate) => candidate.zone === name));
-              }}
-            />
-            {offered('other') ?? (
-              <p class="actions not-printed">
-                <button
-                  type="button"
-                  onClick={() => {
-                    offer('other', offerFor(recorded, list.zone, 'other'));
-                  }}
-                >
-                  Record other work
-                </button>
-              </p>
-            )}
-          </>
-        )}
-      </Disclosure>
+        {form('other')}
+      </CrewProgress>
       <ZoneHead zone={zone} notice={list.notice} factors={job.factors} />
       {takesCleaner(zone) && (
         <DwellClock
@@ -272,18 +197,18 @@ function Checklist(props: ChecklistProps) {
           stop={() => {
             const patch = { start: ofZone.clock, stop: new Date().toISOString(), patches };
             change(stopClock(patch.stop), 'The dwell clock is stopped.', () => {
-              offer('patch', offerFor(recorded, list.zone, patch));
+              offer(patchKey(patch.start), patch);
             });
           }}
           strike={(start) => {
             change(strikeDwell(start), `The patch of ${timeText(start)} is struck.`, () => {
-              drop('patch');
+              drop(patchKey(start));
             });
           }}
           say={say}
         />
       )}
-      {offered('patch')}
+      {ofZone.dwells.map(({ start }) => form(patchKey(start)))}
       <p class="field">
         <label for={`${id}-who`}>Your name, for each tick</label>
         <input
@@ -321,7 +246,7 @@ function Checklist(props: ChecklistProps) {
                 change(withdrawOverruled(standing.step.id), `${standing.step.title}: no longer overruled.`);
               }}
             >
-              {offered(standing.step.id)}
+              {form(standing.step.id)}
             </StepItem>
           );
         })}
@@ -352,22 +277,6 @@ function stepsOf(
 ): readonly StandingStep[] {
   const progress = all.get(zone.zone.name);
   return progress ? standingSteps(stepChecklist(zone, job.zones, job.factors), progress, present) : [];
-}
-
-function nextsOf(standings: ReadonlyMap<string, ZoneStanding>): NextInZone[] {
-  return [...standings].map(([zone, standing]) => ({
-    zone,
-    standing: standingWords(standing),
-    step: standing.next?.step.title ?? '',
-  }));
-}
-
-function omit(offers: Offers, key: string): Offers {
-  return Object.fromEntries(Object.entries(offers).filter(([name]) => name !== key));
-}
-
-function standingsText(standing: ZoneStanding | undefined): string {
-  return standing ? standingWords(standing) : '';
 }
 
 /** The chosen zone by its present name: it may have been renamed since. */

@@ -278,6 +278,12 @@ describe('work that is offered to be recorded', () => {
       await expect.poll(() => form(page).count()).toBe(left);
     }
     expect(await sheets(page)).not.toContain('Actuals');
+    const scraped = step(page, 'Scrape and brush');
+    await scraped.getByRole('button', { name: 'Scrape and brush' }).click();
+    await scraped.getByLabel('Note').fill('dry');
+    await press(page, 'Keep the note');
+    await scraped.getByText(': dry').waitFor();
+    expect(await form(page).count()).toBe(0);
     // Ticked again, it is offered again; taken back, it is not.
     await tick(page, 'Pre-wet').click();
     await step(page, 'Pre-wet').getByText('Taken back by R. Mason').waitFor();
@@ -345,9 +351,20 @@ describe('work that is offered to be recorded', () => {
     expect(area).toBeLessThanOrEqual(2400 / patches);
     expect(area).toBeGreaterThan((2400 / patches) * 0.99);
     expect(await form(page).getByLabel('Task').inputValue()).toBe('wash');
+    // A second patch is offered beside the first.
+    await press(page, 'Start: first stroke');
+    await page.getByRole('timer').waitFor();
+    await page.clock.setFixedTime(new Date('2026-05-03T12:15:00'));
+    await press(page, 'Stop: the patch is rinsed');
+    await expect.poll(() => form(page).count()).toBe(2);
+    expect(await form(page).nth(1).getByLabel('Labor-hours').inputValue()).toBe('0.2');
     await page.getByText('Patches timed').click();
-    await page.getByRole('button', { name: /^Strike the patch of/ }).click();
-    await expect.poll(() => form(page).count()).toBe(0);
+    await page
+      .getByRole('button', { name: /^Strike the patch of/ })
+      .first()
+      .click();
+    await expect.poll(() => form(page).count()).toBe(1);
+    expect(await form(page).getByLabel('Labor-hours').inputValue()).toBe('0.2');
   });
 
   it('recorded work that cannot be read is told with its cell, and the steps go on', async () => {
@@ -464,5 +481,41 @@ describe('progress to look at', () => {
     await page.getByRole('button', { name: 'South', exact: true }).click();
     await expect.poll(() => page.getByLabel('Zone').first().inputValue()).toBe('South');
     await page.getByRole('heading', { name: 'Zone South' }).waitFor();
+  });
+});
+
+describe('rates to look at', () => {
+  const hours = (area: number, factor: number) => (area / 600) * 1.2 * factor;
+  const scraped = (label: string, area: number, factor: number): CellContent[] => [
+    ...[THIRD_OF_MAY, 'North', label, 'scrape', area, hours(area, factor), '', '', ''],
+  ];
+  const actuals: Rows = [
+    HEADINGS,
+    ...['N-1', 'N-2', 'N-3', 'N-4'].map((label, place) => scraped(label, 100, 1 + place / 50)),
+    scraped('N-4', 300, 9),
+    [THIRD_OF_MAY, 'North', '', 'rinse', 1200, 3.5, '', '', ''],
+    [THIRD_OF_MAY, 'North', '', 'move', '', 1, '', '', ''],
+    [THIRD_OF_MAY, 'South', '', 'scrape', '', 2, '', '', ''],
+  ];
+
+  it.each<[string, Look]>([
+    ['light', {}],
+    ['dark', { colorScheme: 'dark' }],
+    ['high-contrast', { forcedColors: true }],
+    ['wide', { width: 1280 }],
+  ])('have no violation and no sideways scrolling: %s', async (called, look) => {
+    const page = await open(book({ factors: FACTORS.slice(0, 4), actuals }), look);
+    await openRates(page);
+    // Four entries within 6 % of the estimate, and one of nine times as long.
+    await page.getByText('Far from the others, counted all the same: row 6 of Actuals.').waitFor();
+    await page.getByText('No single rate makes the hours of move.').waitFor();
+    await page.getByText('Without an area no rate shows: row 9.').waitFor();
+    for (const box of await page.locator('.rate').getByRole('checkbox').all()) await box.check();
+    await press(page, 'Use these rates');
+    await page.getByRole('button', { name: 'Write them' }).waitFor();
+    expect(await violations(page)).toEqual([]);
+    expect(await overflow(page)).toBe(0);
+    await page.setViewportSize({ width: look.width ?? 320, height: 2000 });
+    await page.locator('.rates').screenshot({ path: join(SCREENS, `rates-${called}.png`) });
   });
 });
