@@ -110,6 +110,11 @@ export function RateItem({
   );
 }
 
-function kindOf(id: string): Kind {
+/**
+ * What a factor measures.
+ * @param id the factor
+ * @returns its kind
+ */
+export function kindOf(id: string): Kind {
   return table.find((row) => row.id === id)?.kind ?? 'ratio';
 }

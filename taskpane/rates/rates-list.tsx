@@ -1,13 +1,14 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { noRateInWords } from '../../src/actuals/finding-words';
 import { ratesOf } from '../../src/actuals/rates';
+import { show } from '../../src/quantity/systems';
 import type { FactorId } from '../../src/rules/factors';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import type { Recorded } from '../actuals/recorded';
 import { useRecorded } from '../actuals/use-recorded';
 import type { PanelProps } from '../panel-props';
 import type { Job } from '../use-job';
-import { changeOf, factorText, RateItem } from './rate-item';
+import { changeOf, factorText, kindOf, RateItem } from './rate-item';
 import { useRates, type AskedChange, type RatesWriting } from './use-rates';
 
 /**
@@ -162,7 +163,7 @@ function askedText({ change, seen, changed }: AskedChange, factors: FactorsInFor
   const { id, value, note } = change;
   const before =
     seen.row === undefined
-      ? 'no row yet'
+      ? `starting value ${factorText(id, startingValue(id, factors), factors)}, no row yet`
       : seen.value === ''
         ? 'blank'
         : typeof seen.value === 'number'
@@ -170,4 +171,8 @@ function askedText({ change, seen, changed }: AskedChange, factors: FactorsInFor
           : `“${String(seen.value)}”`;
   const noted = seen.note === '' ? '' : `, noted “${String(seen.note)}”`;
   return `${id}: ${changed ? 'now ' : ''}${before}${noted} → ${factorText(id, value, factors)}, noted “${note}”`;
+}
+
+function startingValue(id: FactorId, factors: FactorsInForce): number {
+  return show(factors.value(id), kindOf(id), factors.system);
 }

@@ -256,7 +256,7 @@ describe('price, wash, learn', () => {
     await page.locator('.rate').getByText('Starting value').waitFor();
     await page.locator('.rate').getByRole('checkbox').check();
     await press(page, 'Use these rates');
-    await page.getByText('rate.scrape.light: no row yet → ').waitFor();
+    await page.getByText('rate.scrape.light: starting value 600 ft²/labor-h, no row yet → ').waitFor();
     expect(await page.getByText('the notes are not kept').count()).toBe(columns === 2 ? 1 : 0);
     await press(page, 'Write them');
     await said(page, 'Written.');
