@@ -1,4 +1,5 @@
 const order = [
+  'spreadsheet',
   'quantity',
   'rules',
   'trace',

@@ -1,4 +1,5 @@
-import { areaAddress, parseAddress } from '../src/review/audit/address';
+import { quotedSheet } from '../src/spreadsheet/sheet-name';
+import { areaAddress, parseAddress } from '../src/spreadsheet/address';
 import type { CellContent, Place, WorkbookPort } from './workbook/port';
 
 /** Cells that formulas refer to: a table by its name, or a range. */
@@ -125,7 +126,7 @@ export function referenceText(reference: Reference): string {
 
 function sheetText(sheet: string): string {
   const plain = PLAIN_SHEET.test(sheet) && !LIKE_AN_ADDRESS.test(sheet);
-  return plain ? sheet : `'${sheet.replace(/'/g, "''")}'`;
+  return plain ? sheet : quotedSheet(sheet);
 }
 
 function fixed(address: string): string {

@@ -1,4 +1,4 @@
-import { errorCode } from './cell-error';
+import { errorCode } from '../spreadsheet/cell-error';
 
 /** What a worksheet cell holds, told apart as far as the host lets a function see it. */
 export type Cell =

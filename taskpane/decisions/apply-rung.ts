@@ -1,5 +1,5 @@
 import type { MaskOption } from '../../src/estimate/options';
-import { cellAddress } from '../../src/review/audit/address';
+import { cellAddress } from '../../src/spreadsheet/address';
 import { columns } from '../../src/walls/columns';
 import type { Mask } from '../../src/walls/masks';
 import { readFactors } from '../../src/rules/read-factors';

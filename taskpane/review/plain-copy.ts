@@ -1,8 +1,9 @@
 import { AuditedBook, type AuditedName } from '../../src/review/audit/audited-book';
 import { audit } from '../../src/review/audit/audit';
-import { cellAddress } from '../../src/review/audit/address';
+import { cellAddress } from '../../src/spreadsheet/address';
 import { callsWashdown, readable } from '../../src/review/audit/washdown-calls';
-import { tokensOf } from '../../src/review/audit/tokens';
+import { referenceParts } from '../../src/spreadsheet/reference';
+import { tokensOf } from '../../src/spreadsheet/tokens';
 import { worksheetFunctions } from '../../functions/worksheet-functions';
 import type { Place, WorkbookPort } from '../workbook/port';
 
@@ -92,13 +93,7 @@ function readsSpill(formula: string, own: string, spills: ReadonlySet<string>): 
   const tokens = tokensOf(formula);
   return tokens.some(({ kind, text }, index) => {
     if (kind !== 'reference' || tokens[index + 1]?.text !== '#') return false;
-    const end = text.lastIndexOf('!');
-    const sheet = end < 0 ? own : text.slice(0, end).replace(/^'|'$/g, '').replace(/''/g, "'");
-    return spills.has(
-      `${sheet}!${text
-        .slice(end + 1)
-        .replace(/\$/g, '')
-        .toUpperCase()}`,
-    );
+    const { sheet = own, rest } = referenceParts(text);
+    return spills.has(`${sheet}!${rest.replace(/\$/g, '').toUpperCase()}`);
   });
 }

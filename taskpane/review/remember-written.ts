@@ -1,4 +1,4 @@
-import { moveFormula, relativeForm } from '../../src/review/audit/move-formula';
+import { moveFormula, relativeForm } from '../../src/spreadsheet/move-formula';
 import {
   groupFormulas,
   placeKey,

@@ -2,7 +2,7 @@ import { useId, useState } from 'preact/hooks';
 import { useJob, type Job } from '../use-job';
 import { readSource, type WallSource } from '../wall-source';
 import type { Place } from '../workbook/port';
-import { parseAddress, cellAddress } from '../../src/review/audit/address';
+import { parseAddress, cellAddress } from '../../src/spreadsheet/address';
 import {
   fillsMore,
   formulasAt,

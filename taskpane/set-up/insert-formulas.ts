@@ -6,7 +6,7 @@ import {
   meet,
   parseAddress,
   type Area,
-} from '../../src/review/audit/address';
+} from '../../src/spreadsheet/address';
 import type { System } from '../../src/quantity/systems';
 import type { SourceRanges, WallSource } from '../wall-source';
 import type { Block, Place, TableInfo } from '../workbook/port';

@@ -1,5 +1,5 @@
 import { WashdownError, type Problem } from '../../src/quantity/problem';
-import { areaAddress, parseAddress } from '../../src/review/audit/address';
+import { areaAddress, parseAddress } from '../../src/spreadsheet/address';
 import { readFactors } from '../../src/rules/read-factors';
 import { columnIds, columns } from '../../src/walls/columns';
 import { readWalls } from '../../src/walls/read-walls';

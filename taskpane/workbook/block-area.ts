@@ -1,4 +1,4 @@
-import { parseAddress, type Area } from '../../src/review/audit/address';
+import { parseAddress, type Area } from '../../src/spreadsheet/address';
 import type { Block } from './port';
 
 /**

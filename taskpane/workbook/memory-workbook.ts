@@ -1,4 +1,4 @@
-import { areaAddress, cellAddress, type Area } from '../../src/review/audit/address';
+import { areaAddress, cellAddress, type Area } from '../../src/spreadsheet/address';
 import { areaOf, areaUnder } from './block-area';
 import type {
   Block,

@@ -1,4 +1,4 @@
-import { areaAddress, cellAddress, parseAddress, type Area } from '../../src/review/audit/address';
+import { areaAddress, cellAddress, parseAddress, type Area } from '../../src/spreadsheet/address';
 import { areaOf, areaUnder } from './block-area';
 import { messageOf } from '../message-of';
 import { hostCell, hostRows } from './office-content';

@@ -6,7 +6,7 @@ import type { FUniver } from '@univerjs/presets';
 import ExcelJS from 'exceljs';
 import type { Browser, FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, afterEach, describe, expect, it } from 'vitest';
-import { cellAddress } from '../../src/review/audit/address';
+import { cellAddress } from '../../src/spreadsheet/address';
 import { areaOf } from '../../taskpane/workbook/block-area';
 import type { CellContent, WorkbookPort } from '../../taskpane/workbook/port';
 import type { PageBook } from '../../workbench/page/page-book';

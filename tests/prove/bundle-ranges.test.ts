@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { callFunction, type Argument } from '../../workbench/engine/call';
 import { loadBundle } from '../../workbench/engine/load-bundle';
-import { errorCode } from '../../src/quantity/cell-error';
+import { errorCode } from '../../src/spreadsheet/cell-error';
 import { isCellError, type CellValue } from '../../workbench/xlsx/cell-value';
 import { Random } from '../properties/random';
 

@@ -1,8 +1,8 @@
 import { worksheetFunctions } from '../../functions/worksheet-functions';
 import { AuditedBook } from '../../src/review/audit/audited-book';
-import { NotFollowed } from '../../src/review/audit/not-followed';
+import { NotFollowed } from '../../src/spreadsheet/not-followed';
 import { isError, isRows, type Value } from '../../src/review/audit/outcome';
-import { parseAddress } from '../../src/review/audit/address';
+import { parseAddress } from '../../src/spreadsheet/address';
 import { WorkOut } from '../../src/review/audit/work-out';
 import type { Evaluated, MemoryWorkbook } from '../../taskpane/workbook/memory-workbook';
 import type { CellContent, Place } from '../../taskpane/workbook/port';

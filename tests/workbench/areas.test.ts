@@ -1,5 +1,5 @@
 import { expect, expectTypeOf, it } from 'vitest';
-import { parseAddress, type Area as CoreArea } from '../../src/review/audit/address';
+import { parseAddress, type Area as CoreArea } from '../../src/spreadsheet/address';
 import { areaAddress, parseArea, type Area as FileArea } from '../../workbench/xlsx/address';
 
 it('a block that counts from 0 is no block that counts from 1', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readCell } from '../../src/quantity/cell';
 import { isErrorText, valueOf } from '../../src/review/audit/outcome';
-import { tokensOf } from '../../src/review/audit/tokens';
+import { tokensOf } from '../../src/spreadsheet/tokens';
 import { fromCellData } from '../../workbench/engine/engine-values';
 import { valueOf as filedValueOf } from '../../workbench/page/files/cell-xml';
 import { valueParts } from '../../workbench/xlsx/write-cells';

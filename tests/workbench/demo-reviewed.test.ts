@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { worksheetFunctions } from '../../functions/worksheet-functions';
-import { areaAddress } from '../../src/review/audit/address';
+import { areaAddress } from '../../src/spreadsheet/address';
 import { audit, type AuditReport } from '../../src/review/audit/audit';
 import { AuditedBook, type Shown } from '../../src/review/audit/audited-book';
 import { libraryUs } from '../../workbench/demo/library-us';

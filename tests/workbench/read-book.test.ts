@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readBook } from '../../workbench/xlsx/read-book';
-import { moveFormula } from '../../src/review/audit/move-formula';
+import { moveFormula } from '../../src/spreadsheet/move-formula';
 import type { BookCell } from '../../workbench/xlsx/book';
 import { rawArchive, WALLS } from './raw-workbook';
 

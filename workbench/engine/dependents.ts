@@ -1,5 +1,6 @@
-import { LAST_COLUMN, LAST_ROW, columnNumber, parseAddress, type Area } from '../../src/review/audit/address';
-import { tokensOf } from '../../src/review/audit/tokens';
+import { LAST_COLUMN, LAST_ROW, type Area } from '../../src/spreadsheet/address';
+import { referencedArea, referenceParts } from '../../src/spreadsheet/reference';
+import { tokensOf } from '../../src/spreadsheet/tokens';
 import { cellAddress } from '../xlsx/address';
 import { placeKey } from './engine';
 
@@ -21,38 +22,16 @@ interface Read {
   readonly area: Area;
 }
 
-const COLUMNS = /^\$?([A-Z]{1,3}):\$?([A-Z]{1,3})$/i;
-const ROWS = /^\$?(\d{1,7}):\$?(\d{1,7})$/;
 // These read cells that stand nowhere in the formula.
 const READS_ANYTHING = /^(?:_xlfn\.)?(?:INDIRECT|OFFSET)$/i;
 const EVERYTHING: Area = { top: 1, left: 1, bottom: LAST_ROW, right: LAST_COLUMN };
-
-function areaOf(address: string): Area | undefined {
-  const area = parseAddress(address);
-  if (area) return area;
-  const [, from, to] = COLUMNS.exec(address) ?? [];
-  if (from !== undefined && to !== undefined) {
-    const columns = [columnNumber(from), columnNumber(to)];
-    return { top: 1, bottom: LAST_ROW, left: Math.min(...columns), right: Math.max(...columns) };
-  }
-  const rows = (ROWS.exec(address) ?? []).slice(1).map(Number);
-  if (rows.length === 0) return undefined;
-  return { left: 1, right: LAST_COLUMN, top: Math.min(...rows), bottom: Math.max(...rows) };
-}
-
-function split(text: string, own: string): { sheet: string; address: string } {
-  const end = text.lastIndexOf('!');
-  if (end < 0) return { sheet: own, address: text };
-  const name = text.slice(0, end).replace(/^'|'$/g, '').replace(/''/g, "'");
-  return { sheet: name, address: text.slice(end + 1) };
-}
 
 function readsOf(formula: string, sheet: string): Read[] {
   return tokensOf(formula).flatMap(({ kind, text }): Read[] => {
     if (kind === 'call' && READS_ANYTHING.test(text)) return [{ sheet: '', area: EVERYTHING }];
     if (kind !== 'reference') return [];
-    const { sheet: named, address } = split(text, sheet);
-    const area = areaOf(address);
+    const { sheet: named = sheet, rest } = referenceParts(text);
+    const area = referencedArea(rest);
     return area ? [{ sheet: named, area }] : [];
   });
 }

@@ -1,6 +1,6 @@
 import type { BaseValueObject } from '@univerjs/preset-sheets-node-core';
 import type { ICellData, Nullable } from '@univerjs/presets';
-import { errorCode } from '../../src/quantity/cell-error';
+import { errorCode } from '../../src/spreadsheet/cell-error';
 import { isCellError, type CellError, type CellValue } from '../xlsx/cell-value';
 import type { Argument, FormattedNumber, Handed } from './call';
 import {

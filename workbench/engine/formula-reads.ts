@@ -1,5 +1,6 @@
-import { tokensOf } from '../../src/review/audit/tokens';
-import { columnNumber, parseArea, SHEET_COLUMNS, SHEET_ROWS, type Area } from '../xlsx/address';
+import { isOpenEnded, referencedArea, referenceParts } from '../../src/spreadsheet/reference';
+import { tokensOf } from '../../src/spreadsheet/tokens';
+import { fromZero, type Area } from '../xlsx/address';
 
 /** Cells that a formula reads. */
 export interface Read {
@@ -17,44 +18,7 @@ export interface FormulaReads {
   readonly anywhere: boolean;
 }
 
-const COLUMNS = /^\$?([A-Z]{1,3}):\$?([A-Z]{1,3})$/i;
-const ROWS = /^\$?(\d{1,7}):\$?(\d{1,7})$/;
 const READS_ANYWHERE = /^(?:INDIRECT|OFFSET)$/i;
-
-/**
- * The cells of a reference.
- * @param address without a sheet: a cell, a range, whole columns or rows
- * @returns the cells, undefined where it is no reference
- */
-export function areaOfReference(address: string): Area | undefined {
-  const [, from, to] = COLUMNS.exec(address) ?? [];
-  if (from !== undefined && to !== undefined) {
-    const columns = [columnNumber(from), columnNumber(to)];
-    return { top: 0, bottom: SHEET_ROWS - 1, left: Math.min(...columns), right: Math.max(...columns) };
-  }
-  const rows = (ROWS.exec(address) ?? []).slice(1).map((row) => Number(row) - 1);
-  if (rows.length > 0) {
-    return { left: 0, right: SHEET_COLUMNS - 1, top: Math.min(...rows), bottom: Math.max(...rows) };
-  }
-  try {
-    return parseArea(address);
-  } catch {
-    return undefined;
-  }
-}
-
-function split(text: string, own: string): { sheet: string; address: string } {
-  const end = text.lastIndexOf('!');
-  if (end < 0) return { sheet: own, address: text };
-  return {
-    sheet: text.slice(0, end).replace(/^'|'$/g, '').replace(/''/g, "'"),
-    address: text.slice(end + 1),
-  };
-}
-
-function isOpen(address: string): boolean {
-  return COLUMNS.test(address) || ROWS.test(address);
-}
 
 /**
  * What a formula reads.
@@ -69,9 +33,9 @@ export function readsOf(formula: string, sheet: string): FormulaReads {
     // A range from or to what a function gives ends somewhere else.
     if ((kind === 'call' && READS_ANYWHERE.test(text)) || (kind === 'sign' && text === ':')) anywhere = true;
     if (kind !== 'reference') continue;
-    const { sheet: named, address } = split(text, sheet);
-    const area = areaOfReference(address);
-    if (area) reads.push({ sheet: named.toLowerCase(), area, open: isOpen(address) });
+    const { sheet: named = sheet, rest: address } = referenceParts(text);
+    const area = referencedArea(address);
+    if (area) reads.push({ sheet: named.toLowerCase(), area: fromZero(area), open: isOpenEnded(address) });
   }
   return { reads, anywhere };
 }

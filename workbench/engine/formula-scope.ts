@@ -3,7 +3,7 @@ import { BadFile } from '../xlsx/bad-file';
 import type { Book, BookCell, BookSheet } from '../xlsx/book';
 import { isCellError } from '../xlsx/cell-value';
 import { counted, MOST_READ_CELLS } from '../xlsx/limits';
-import { tokensOf } from '../../src/review/audit/tokens';
+import { tokensOf } from '../../src/spreadsheet/tokens';
 import { placeKey, SPARE_COLUMNS, SPARE_ROWS, type EngineResults } from './engine';
 import { readsOf, type Read } from './formula-reads';
 import { FormulaGraph, type Node } from './needed';

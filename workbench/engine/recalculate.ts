@@ -1,7 +1,7 @@
 import { cellAddress, cellsIn, contains, parseArea, type Area } from '../xlsx/address';
 import type { Book, BookCell, BookSheet } from '../xlsx/book';
 import type { CellError, CellValue } from '../xlsx/cell-value';
-import { rewriteCode } from '../xlsx/formula-text';
+import { rewriteCode } from '../../src/spreadsheet/formula-pieces';
 import type { Bundle } from './bundle';
 import { callFunction, type Argument } from './call';
 import {

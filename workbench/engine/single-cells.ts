@@ -1,6 +1,6 @@
-import { tokensOf, type Token } from '../../src/review/audit/tokens';
-import { cellAddress, cellsIn } from '../xlsx/address';
-import { areaOfReference } from './formula-reads';
+import { referencedArea } from '../../src/spreadsheet/reference';
+import { tokensOf, type Token } from '../../src/spreadsheet/tokens';
+import { cellAddress, cellsIn, fromZero } from '../xlsx/address';
 
 // A formula without the mark of an array gives one value: where it computes with a range it takes the cell of the
 // range that is in its own row or column (platform documentation, "Implicit intersection operator: @").
@@ -23,8 +23,10 @@ const OF_ARRAYS =
 
 function intersection(reference: string, row: number, column: number): string | undefined {
   const end = reference.lastIndexOf('!') + 1;
-  const area = areaOfReference(reference.slice(end));
-  if (!area || cellsIn(area) === 1) return undefined;
+  const referenced = referencedArea(reference.slice(end));
+  if (!referenced) return undefined;
+  const area = fromZero(referenced);
+  if (cellsIn(area) === 1) return undefined;
   const prefix = reference.slice(0, end);
   const { top, bottom, left, right } = area;
   if (left === right && row >= top && row <= bottom) return prefix + cellAddress(row, left);

@@ -1,3 +1,4 @@
+import { referenceParts } from '../../src/spreadsheet/reference';
 import { areaAddress, parseArea, type Area } from '../xlsx/address';
 
 const STORED =
@@ -18,7 +19,7 @@ export function withoutSpillReferences(
   areaOf: (sheet: string, address: string) => Area | undefined,
 ): string {
   const replace = (_: string, prefix: string | undefined, address: string): string => {
-    const named = prefix?.slice(0, -1).replace(/^'|'$/g, '').replace(/''/g, "'") ?? sheet;
+    const { sheet: named = sheet } = referenceParts(prefix ?? '');
     const plain = areaAddress(parseArea(address));
     const area = areaOf(named, plain);
     return (prefix ?? '') + (area ? areaAddress(area) : plain);

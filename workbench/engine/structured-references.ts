@@ -1,6 +1,8 @@
 import { areaAddress, type Area } from '../xlsx/address';
 import type { BookTable } from '../xlsx/book';
-import { formulaPieces } from '../xlsx/formula-text';
+import { formulaPieces } from '../../src/spreadsheet/formula-pieces';
+import { quotedSheet } from '../../src/spreadsheet/sheet-name';
+import { BadSelection, selectedCells } from '../../src/spreadsheet/table-selection';
 
 // The engine knows table references, but compares table names by case, gives the first data row for `[#This Row]` and
 // takes no two sections at once; so they are turned into plain ranges before it sees a formula.
@@ -19,8 +21,6 @@ export class BadReference extends Error {
 
 const NAME_BEFORE = /[\p{L}_\\][\p{L}\p{N}_.\\]*$/u;
 const WORD = /(?<![\p{L}\p{N}_.\\$!'])[\p{L}_\\][\p{L}\p{N}_.\\]*(?![\p{L}\p{N}_.\\!(])/gu;
-const ITEM = /\[((?:'[\s\S]|[^'\]])*)\]/g;
-const SECTIONS = ['#all', '#data', '#headers', '#totals', '#this row'];
 
 function same(a: string, b: string): boolean {
   return a.toLowerCase() === b.toLowerCase();
@@ -30,92 +30,22 @@ function quoted(values: readonly string[]): string {
   return values.map((value) => `"${value}"`).join(', ');
 }
 
-function columnOf(table: BookTable, heading: string): number {
-  const name = heading
-    .replace(/'([\s\S])/g, '$1')
-    .replace(/\r\n?/g, '\n')
-    .trim();
-  const index = table.columns.findIndex((column) => same(column.trim(), name));
-  if (index < 0) {
-    throw new BadReference(`Table ${table.name} has no column "${name}". It has: ${quoted(table.columns)}.`);
-  }
-  return index;
-}
-
-interface Selection {
-  readonly sections: readonly string[];
-  readonly columns: readonly string[];
-}
-
-function parseSelection(body: string): Selection {
-  const text = body.trim();
-  const sections: string[] = [];
-  const columns: string[] = [];
-  if (text.startsWith('@')) {
-    const rest = parseSelection(text.slice(1));
-    return { sections: ['#this row'], columns: rest.columns };
-  }
-  const items = [...text.matchAll(ITEM)].map((item) => item[1] ?? '');
-  for (const item of text.startsWith('[') ? items : [text]) {
-    if (item.startsWith('#')) sections.push(item.toLowerCase());
-    else if (item) columns.push(item);
-  }
-  return { sections, columns };
-}
-
-function rowsOf(
-  table: BookTable,
-  sections: readonly string[],
-  place: FormulaPlace,
-): { top: number; bottom: number } {
-  const { top, bottom } = table.area;
-  const first = top + table.headerRows;
-  const last = bottom - table.totalsRows;
-  const ranges = (sections.length === 0 ? ['#data'] : sections).map((section) => {
-    switch (section) {
-      case '#all':
-        return [top, bottom] as const;
-      case '#data':
-        return [first, last] as const;
-      case '#headers':
-        if (table.headerRows === 0) throw new BadReference(`Table ${table.name} has no header row.`);
-        return [top, first - 1] as const;
-      case '#totals':
-        if (table.totalsRows === 0) throw new BadReference(`Table ${table.name} has no totals row.`);
-        return [last + 1, bottom] as const;
-      case '#this row':
-        if (place.sheet !== table.sheet || place.row < first || place.row > last) {
-          throw new BadReference(
-            `The formula asks for its own row of table ${table.name} but stands outside of its rows.`,
-          );
-        }
-        return [place.row, place.row] as const;
-      default:
-        throw new BadReference(`"${section}" is no part of a table. Accepted: ${SECTIONS.join(', ')}.`);
-    }
-  });
-  return {
-    top: Math.min(...ranges.map(([from]) => from)),
-    bottom: Math.max(...ranges.map(([, to]) => to)),
-  };
-}
-
 function rangeText(sheet: string, area: Area): string {
   const fixed = areaAddress(area).replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
-  return `'${sheet.replace(/'/g, "''")}'!${fixed}`;
+  return `${quotedSheet(sheet)}!${fixed}`;
 }
 
 function resolve(table: BookTable, body: string, place: FormulaPlace): string {
-  const { sections, columns } = parseSelection(body);
-  const indexes = columns.map((column) => columnOf(table, column));
-  const rows = rowsOf(table, sections, place);
-  const left = indexes.length === 0 ? 0 : Math.min(...indexes);
-  const right = indexes.length === 0 ? table.columns.length - 1 : Math.max(...indexes);
-  return rangeText(table.sheet, {
-    ...rows,
-    left: table.area.left + left,
-    right: table.area.left + right,
-  });
+  const shape = { ...table, ...table.area, headings: table.columns };
+  try {
+    return rangeText(
+      table.sheet,
+      selectedCells(shape, body, place.sheet === table.sheet ? place.row : undefined),
+    );
+  } catch (cause) {
+    if (cause instanceof BadSelection) throw new BadReference(cause.message);
+    throw cause;
+  }
 }
 
 function enclosing(tables: readonly BookTable[], place: FormulaPlace): BookTable {

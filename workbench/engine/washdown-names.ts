@@ -1,4 +1,4 @@
-import { formulaPieces, rewriteCode } from '../xlsx/formula-text';
+import { formulaPieces, rewriteCode } from '../../src/spreadsheet/formula-pieces';
 
 // Some writers keep the dot of the typed form behind the stored prefix, and some fold the case.
 const STORED = /(?<![\w.])_xldudf_WASH[_.]([A-Z][A-Z0-9.]*)(?=\s*\()/gi;

@@ -1,4 +1,5 @@
-import { tokensOf } from '../../src/review/audit/tokens';
+import { referenceParts } from '../../src/spreadsheet/reference';
+import { tokensOf } from '../../src/spreadsheet/tokens';
 import type { BookName } from '../xlsx/book';
 import { BadReference } from './structured-references';
 
@@ -43,9 +44,7 @@ export function withoutNames(
     const done = tokensOf(text)
       .map((token) => {
         if (token.kind !== 'name' && token.kind !== 'call') return token.text;
-        const end = token.text.lastIndexOf('!');
-        const named = end < 0 ? own : token.text.slice(0, end).replace(/^'|'$/g, '').replace(/''/g, "'");
-        const word = token.text.slice(end + 1);
+        const { sheet: named = own, rest: word } = referenceParts(token.text);
         const name = names.get(key(word, named)) ?? names.get(key(word));
         if (!name) return token.text;
         const id = key(name.name, name.sheet);

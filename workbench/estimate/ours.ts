@@ -1,4 +1,4 @@
-import { tokensOf } from '../../src/review/audit/tokens';
+import { tokensOf } from '../../src/spreadsheet/tokens';
 import { callsWashdown } from '../../src/review/audit/washdown-calls';
 import type { BookName } from '../xlsx/book';
 

@@ -1,5 +1,5 @@
 import type { IRange } from '@univerjs/presets';
-import type { Area } from '../../src/review/audit/address';
+import type { Area } from '../../src/spreadsheet/address';
 
 /**
  * A range of the spreadsheet, which counts from 0, as an area, which counts from 1.

@@ -1,6 +1,6 @@
 import type { ICellData, IRange, Nullable, Univer } from '@univerjs/presets';
 import { FormulaDataModel, type FWorksheet } from '@univerjs/presets/preset-sheets-core';
-import type { Area } from '../../src/review/audit/address';
+import type { Area } from '../../src/spreadsheet/address';
 import type { CellContent } from '../../taskpane/workbook/port';
 import { areaOfRange } from './area-of-range';
 import { fromCellData } from '../engine/engine-values';

@@ -1,7 +1,7 @@
 import { ICommandService } from '@univerjs/presets';
 import { SetSelectionsOperation } from '@univerjs/presets/preset-sheets-core';
-import { cellAddress } from '../../src/review/audit/address';
-import { errorCode } from '../../src/quantity/cell-error';
+import { cellAddress } from '../../src/spreadsheet/address';
+import { errorCode } from '../../src/spreadsheet/cell-error';
 import type { Spreadsheet } from './spreadsheet';
 import type { Reasons } from './worksheet-functions';
 

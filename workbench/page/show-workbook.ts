@@ -23,7 +23,7 @@ import { ROOM } from './room';
 import { readTableNames } from './table-names';
 import { addTable, tablesOf } from './tables';
 import { areaOf } from '../../taskpane/workbook/block-area';
-import { areaAddress } from '../../src/review/audit/address';
+import { areaAddress } from '../../src/spreadsheet/address';
 import type { PageBook } from './page-book';
 
 /** A workbook with one blank sheet. */

@@ -8,7 +8,7 @@ import {
   SetSuperTableMutation,
   type ISetSuperTableMutationParam,
 } from '@univerjs/presets/preset-sheets-core';
-import { rewriteCode } from '../xlsx/formula-text';
+import { rewriteCode } from '../../src/spreadsheet/formula-pieces';
 
 const WORD = /(?<![\p{L}\p{N}_.\\$!'])[\p{L}_\\][\p{L}\p{N}_.\\]*(?![\p{L}\p{N}_.\\!(])/gu;
 const NOT_READ = /[_.\\]/g;

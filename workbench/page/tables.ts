@@ -1,7 +1,7 @@
 import type { FUniver } from '@univerjs/presets';
 import type { FWorkbook } from '@univerjs/presets/preset-sheets-core';
 import { AddSheetTableMutation } from '@univerjs/presets/preset-sheets-table';
-import { areaAddress, parseAddress } from '../../src/review/audit/address';
+import { areaAddress, parseAddress } from '../../src/spreadsheet/address';
 import type { TableInfo } from '../../taskpane/workbook/port';
 import { areaOfRange } from './area-of-range';
 

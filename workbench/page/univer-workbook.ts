@@ -1,6 +1,6 @@
 import { CellValueType, type FUniver, type ICellData } from '@univerjs/presets';
 import { SetFormulaCalculationResultMutation, type FWorksheet } from '@univerjs/presets/preset-sheets-core';
-import { areaAddress, cellAddress, type Area } from '../../src/review/audit/address';
+import { areaAddress, cellAddress, type Area } from '../../src/spreadsheet/address';
 import { areaOf, areaUnder } from '../../taskpane/workbook/block-area';
 import type {
   Block,

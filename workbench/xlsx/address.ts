@@ -1,9 +1,9 @@
-import * as core from '../../src/review/audit/address';
+import * as core from '../../src/spreadsheet/address';
 import { BadFile } from './bad-file';
 
 /** Rows and columns that a sheet can have. */
-export const SHEET_ROWS = 1_048_576;
-export const SHEET_COLUMNS = 16_384;
+export const SHEET_ROWS = core.LAST_ROW;
+export const SHEET_COLUMNS = core.LAST_COLUMN;
 
 /** A rectangle of cells, counted from 0, both ends included. */
 export interface Area {
@@ -52,7 +52,15 @@ export function cellAddress(row: number, column: number): string {
 export function parseArea(text: string): Area {
   const area = core.parseAddress(text);
   if (!area) throw new BadFile(`"${text}" is not a cell or a range. Accepted: A1 to XFD1048576.`);
-  const { top, left, bottom, right } = area;
+  return fromZero(area);
+}
+
+/**
+ * A block as the core has it, counted from 0.
+ * @param area counted from 1
+ * @returns the same cells
+ */
+export function fromZero({ top, left, bottom, right }: core.Area): Area {
   return { top: top - 1, left: left - 1, bottom: bottom - 1, right: right - 1 };
 }
 

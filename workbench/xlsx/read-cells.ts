@@ -4,7 +4,7 @@ import type { BookCell } from './book';
 import type { CellValue } from './cell-value';
 import { counted, MOST_ARRAY_CELLS } from './limits';
 import { attribute, type ScannedCell, type ScannedSheet } from './sheet-scan';
-import { moveFormula, type CellPlace } from '../../src/review/audit/move-formula';
+import { moveFormula, type CellPlace } from '../../src/spreadsheet/move-formula';
 import { decodeEscapes, decodeXml, plainMarkup } from './xml';
 
 const FORMULA = /<(?:[\w.-]+:)?f((?:\s[^<>]*?)?)(?:\/>|>([^<]*)<\/(?:[\w.-]+:)?f>)/;

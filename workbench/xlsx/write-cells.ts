@@ -1,4 +1,4 @@
-import type { ErrorCode } from '../../src/quantity/cell-error';
+import type { ErrorCode } from '../../src/spreadsheet/cell-error';
 import { areaAddress, cellAddress, type Area } from './address';
 import { isCellError, type CellValue } from './cell-value';
 import { attribute, scanSheet, type ScannedCell, type ScannedRow, type ScannedSheet } from './sheet-scan';

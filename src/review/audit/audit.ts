@@ -1,4 +1,4 @@
-import { cellAddress, parseAddress } from './address';
+import { cellAddress, parseAddress } from '../../spreadsheet/address';
 import { findingKinds, type AuditFinding, type FindingPlace } from './audit-finding';
 import { areaKey, type AuditedBook, type SheetArea } from './audited-book';
 import { bidBook } from './bid/bid-book';
@@ -8,8 +8,8 @@ import type { KnownWalls } from './bid/zones-missing';
 import { byCause, type CausedFinding } from './cause';
 import { checkFindings, questionKey, type Question } from './check-findings';
 import { formulaFindings } from './formula-findings';
-import { relativeForm } from './move-formula';
-import { NotFollowed } from './not-followed';
+import { relativeForm } from '../../spreadsheet/move-formula';
+import { NotFollowed } from '../../spreadsheet/not-followed';
 import { isError, isErrorText, isRows } from './outcome';
 import type { SheetPlace } from './references';
 import { overrideFindings } from './overrides';

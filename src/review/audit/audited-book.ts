@@ -1,4 +1,4 @@
-import { areaAddress, parseAddress, type Area } from './address';
+import { areaAddress, parseAddress, type Area } from '../../spreadsheet/address';
 
 /** What a cell shows: blank is '', an error is its text. */
 export type Shown = string | number | boolean;

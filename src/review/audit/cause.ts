@@ -1,6 +1,6 @@
 import { comparable } from '../../quantity/cell';
 import type { Problem } from '../../quantity/problem';
-import { cellAddress } from './address';
+import { cellAddress } from '../../spreadsheet/address';
 import { said } from './agree';
 import type { AuditFinding, FindingPlace } from './audit-finding';
 import type { AuditedBook, SheetArea } from './audited-book';

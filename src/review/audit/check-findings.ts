@@ -1,4 +1,4 @@
-import { areaAddress } from './address';
+import { areaAddress } from '../../spreadsheet/address';
 import type { AuditedBook } from './audited-book';
 import { causeOf, type CausedFinding } from './cause';
 import { isError, isRows, type Value } from './outcome';

@@ -1,4 +1,4 @@
-import { cellAddress, meet, parseAddress } from './address';
+import { cellAddress, meet, parseAddress } from '../../spreadsheet/address';
 import { differencesOf, said, type Difference } from './agree';
 import type { AuditFinding } from './audit-finding';
 import type { AuditedBook, SheetArea } from './audited-book';

@@ -1,4 +1,4 @@
-import { errorCode } from '../../quantity/cell-error';
+import { errorCode } from '../../spreadsheet/cell-error';
 import type { Problem } from '../../quantity/problem';
 import type { Shown } from './audited-book';
 import type { SheetPlace } from './references';

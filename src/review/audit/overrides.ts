@@ -5,7 +5,7 @@ import { show, unitOf } from '../../quantity/systems';
 import { className } from '../../rules/cleaner-classes';
 import { factors } from '../../rules/factors';
 import { readFactors, shownStart, type FactorsInForce } from '../../rules/read-factors';
-import { cellAddress } from './address';
+import { cellAddress } from '../../spreadsheet/address';
 import { said } from './agree';
 import type { AuditFinding } from './audit-finding';
 import type { AuditedBook, SheetArea } from './audited-book';

@@ -1,9 +1,9 @@
-import { LAST_COLUMN, LAST_ROW, columnNumber, parseAddress } from './address';
 import type { AuditedBook, SheetArea } from './audited-book';
-import type { Expression } from './expression';
-import type { CellPlace } from './move-formula';
-import { NotFollowed } from './not-followed';
-import { parseFormula } from './parse-formula';
+import type { Expression } from '../../spreadsheet/expression';
+import type { CellPlace } from '../../spreadsheet/move-formula';
+import { NotFollowed } from '../../spreadsheet/not-followed';
+import { parseFormula } from '../../spreadsheet/parse-formula';
+import { referencedArea } from '../../spreadsheet/reference';
 import { tableArea } from './table-reference';
 
 /** A cell of a sheet. */
@@ -11,8 +11,6 @@ export interface SheetPlace extends CellPlace {
   readonly sheet: string;
 }
 
-const COLUMNS = /^\$?([A-Z]{1,3}):\$?([A-Z]{1,3})$/i;
-const ROWS = /^\$?(\d+):\$?(\d+)$/;
 // A name that stands for a name, and so on, ends somewhere.
 const DEEPEST_NAME = 8;
 
@@ -81,16 +79,9 @@ function cellsArea(
   if (sheet === undefined) {
     throw new NotFollowed(`the sheet "${String(sheetName)}" is empty or not there`);
   }
-  const area = parseAddress(address);
-  if (area) return { sheet, ...area };
-  const [, from, to] = COLUMNS.exec(address) ?? [];
-  if (from !== undefined && to !== undefined) {
-    const columns = [columnNumber(from), columnNumber(to)];
-    return { sheet, top: 1, bottom: LAST_ROW, left: Math.min(...columns), right: Math.max(...columns) };
-  }
-  const rows = (ROWS.exec(address) ?? []).slice(1).map(Number);
-  if (rows.length === 0) throw new NotFollowed(`"${address}" is no address`);
-  return { sheet, left: 1, right: LAST_COLUMN, top: Math.min(...rows), bottom: Math.max(...rows) };
+  const area = referencedArea(address);
+  if (!area) throw new NotFollowed(`"${address}" is no address`);
+  return { sheet, ...area };
 }
 
 function same(a: string, b: string): boolean {

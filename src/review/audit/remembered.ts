@@ -1,8 +1,8 @@
-import { cellAddress, parseAddress } from './address';
+import { cellAddress, parseAddress } from '../../spreadsheet/address';
 import type { AuditedBook } from './audited-book';
-import { moveFormula } from './move-formula';
+import { moveFormula } from '../../spreadsheet/move-formula';
 import type { SheetPlace } from './references';
-import { tokensOf, type TokenKind } from './tokens';
+import { tokensOf, type TokenKind } from '../../spreadsheet/tokens';
 import { callsWashdown } from './washdown-calls';
 
 const CELLS: readonly TokenKind[] = ['reference', 'name', 'brackets'];

@@ -1,4 +1,4 @@
-import { cellAddress, type Area } from './address';
+import { cellAddress, type Area } from '../../spreadsheet/address';
 import type { AuditedBook, SheetArea } from './audited-book';
 import { isRows, type Outcome } from './outcome';
 import type { SheetPlace } from './references';

@@ -1,12 +1,12 @@
-import { cellAddress, parseAddress } from './address';
+import { cellAddress, parseAddress } from '../../spreadsheet/address';
 import { said } from './agree';
 import type { AuditFinding } from './audit-finding';
 import type { AuditedBook } from './audited-book';
-import { moveFormula } from './move-formula';
+import { moveFormula } from '../../spreadsheet/move-formula';
 import { placeKey, type StandingFormula } from './remembered';
 import type { SheetPlace } from './references';
 import type { Spills } from './spills';
-import { tokensOf } from './tokens';
+import { tokensOf } from '../../spreadsheet/tokens';
 import { readable } from './washdown-calls';
 
 const DOWN = { row: 1, column: 0 };

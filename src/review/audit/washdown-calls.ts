@@ -1,4 +1,4 @@
-import { tokensOf } from './tokens';
+import { tokensOf } from '../../spreadsheet/tokens';
 
 const CALL = /^(?:_xldudf_)?WASH[._](.+)$/i;
 // A quick look that spares most formulas the taking apart.

@@ -1,11 +1,11 @@
 import { WashdownError } from '../../quantity/problem';
 import { areaKey, type AuditedBook, type SheetArea, type Shown } from './audited-book';
 import { causeOf } from './cause';
-import type { Expression } from './expression';
-import { NotFollowed } from './not-followed';
+import type { Expression } from '../../spreadsheet/expression';
+import { NotFollowed } from '../../spreadsheet/not-followed';
 import { arithmetic, comparison, ordinaryFunctions } from './ordinary-functions';
 import { isError, isRows, valueOf, type Outcome, type Value } from './outcome';
-import { parseFormula } from './parse-formula';
+import { parseFormula } from '../../spreadsheet/parse-formula';
 import { areaOf, nameOf, type SheetPlace } from './references';
 import { washdownName } from './washdown-calls';
 

@@ -1,5 +1,5 @@
 import { worksheetFunctions } from '../../../functions/worksheet-functions';
-import { cellAddress, parseAddress } from '../../../src/review/audit/address';
+import { cellAddress, parseAddress } from '../../../src/spreadsheet/address';
 import { audit, type AuditReport } from '../../../src/review/audit/audit';
 import { AuditedBook, type Shown } from '../../../src/review/audit/audited-book';
 import { isError, isRows } from '../../../src/review/audit/outcome';

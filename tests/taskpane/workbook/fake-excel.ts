@@ -1,4 +1,4 @@
-import { areaAddress, cellAddress, parseAddress, type Area } from '../../../src/review/audit/address';
+import { areaAddress, cellAddress, parseAddress, type Area } from '../../../src/spreadsheet/address';
 
 type Cell = string | number | boolean;
 type Members = Record<string, unknown>;

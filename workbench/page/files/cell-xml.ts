@@ -1,7 +1,7 @@
 import type { ICellData, Nullable } from '@univerjs/presets';
 import type { CellContent } from '../../../taskpane/workbook/port';
 import { areaAddress, cellAddress, type Area } from '../../xlsx/address';
-import { errorCode } from '../../../src/quantity/cell-error';
+import { errorCode } from '../../../src/spreadsheet/cell-error';
 import type { CellValue } from '../../xlsx/cell-value';
 import { valueParts } from '../../xlsx/write-cells';
 import { encodeEscapes, encodeXml } from '../../xlsx/xml';

@@ -1,5 +1,5 @@
 import { readableFormula, storedForm } from '../../engine/washdown-names';
-import { formulaPieces, rewriteCode, type FormulaPiece } from '../../xlsx/formula-text';
+import { formulaPieces, rewriteCode, type FormulaPiece } from '../../../src/spreadsheet/formula-pieces';
 import { FUTURE_PREFIX } from './future-functions';
 import { markedParameters } from './parameters';
 

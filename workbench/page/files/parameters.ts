@@ -1,4 +1,4 @@
-import { formulaPieces, rewriteCode } from '../../xlsx/formula-text';
+import { formulaPieces, rewriteCode } from '../../../src/spreadsheet/formula-pieces';
 
 const NAME = /^\s*([\p{L}_][\p{L}\p{N}_]*)\s*$/u;
 

@@ -11,7 +11,7 @@ import type {
 import type { CellContent } from '../../../taskpane/workbook/port';
 import { areaAddress, cellAddress, contains, parseArea, type Area } from '../../xlsx/address';
 import type { BookCell } from '../../xlsx/book';
-import { errorCode } from '../../../src/quantity/cell-error';
+import { errorCode } from '../../../src/spreadsheet/cell-error';
 import { isCellError, type CellValue } from '../../xlsx/cell-value';
 import { attribute, scanSheet, type ScannedSheet } from '../../xlsx/sheet-scan';
 import { elements, parseXml } from '../../xlsx/xml';

@@ -1,44 +1,12 @@
 import { partBytes, partText } from '../../xlsx/archive';
-import { formulaPieces } from '../../xlsx/formula-text';
+import { withNewNames, type Renames } from '../../../src/spreadsheet/rename-sheets';
 import { decodeXml, encodeXml } from '../../xlsx/xml';
 import type { Parts } from './package-parts';
 
-/** New names of sheets by their old ones. */
-export type Renames = ReadonlyMap<string, string>;
-
-const UNQUOTED = /(?<![\p{L}\p{N}_.'!])([\p{L}_][\p{L}\p{N}_.]*)(?=!)/gu;
 const FORMULA =
   /(<(?:[\w.-]+:)?(?:f|formula|formula1|formula2|calculatedColumnFormula|totalsRowFormula|definedName)(?:\s[^<>]*)?>)([^<]+)(?=<)/g;
 const LOCATION = /(<(?:[\w.-]+:)?hyperlink\s[^<>]*\blocation=")([^"]*)(?=")/g;
 const SOURCE = /(<(?:[\w.-]+:)?worksheetSource\s[^<>]*\bsheet=")([^"]*)(?=")/g;
-
-function quoted(name: string): string {
-  return `'${name.replace(/'/g, "''")}'`;
-}
-
-/**
- * A formula after sheets were renamed.
- * @param formula without `=`
- * @param renames the new names
- * @returns with the new names
- */
-export function withNewNames(formula: string, renames: Renames): string {
-  const pieces = formulaPieces(formula);
-  return pieces
-    .map(({ kind, text }, index) => {
-      if (kind === 'sheet') {
-        const name = renames.get(text.slice(1, -1).replace(/''/g, "'"));
-        return name === undefined ? text : quoted(name);
-      }
-      // Behind brackets stands a sheet of another workbook.
-      if (kind !== 'code' || pieces[index - 1]?.kind === 'brackets') return text;
-      return text.replace(UNQUOTED, (name) => {
-        const renamed = renames.get(name);
-        return renamed === undefined ? name : quoted(renamed);
-      });
-    })
-    .join('');
-}
 
 /**
  * Has every formula of a file know sheets by their new names, also those of charts, rules and print areas.

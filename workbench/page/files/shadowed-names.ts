@@ -1,4 +1,4 @@
-import { tokensOf } from '../../../src/review/audit/tokens';
+import { tokensOf } from '../../../src/spreadsheet/tokens';
 import type { NameInfo } from '../../../taskpane/workbook/port';
 
 /**

@@ -1,6 +1,6 @@
 import type { ICellData, IRowData, IWorksheetData, Nullable } from '@univerjs/presets';
 import { cellAddress, contains, parseArea, type Area } from '../../xlsx/address';
-import { moveFormula } from '../../../src/review/audit/move-formula';
+import { moveFormula } from '../../../src/spreadsheet/move-formula';
 import { attribute, type ScannedCell, type ScannedSheet } from '../../xlsx/sheet-scan';
 import type { BookCell } from '../../xlsx/book';
 import type { CellValue } from '../../xlsx/cell-value';

@@ -1,4 +1,4 @@
-import { meet } from '../address';
+import { meet } from '../../../spreadsheet/address';
 import type { AuditFinding } from '../audit-finding';
 import { areaKey, type SheetArea } from '../audited-book';
 import { someOf } from '../spills';

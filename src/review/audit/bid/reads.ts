@@ -1,9 +1,9 @@
 import type { AuditedBook, SheetArea } from '../audited-book';
-import type { Expression } from '../expression';
-import { NotFollowed } from '../not-followed';
-import { parseFormula } from '../parse-formula';
+import type { Expression } from '../../../spreadsheet/expression';
+import { NotFollowed } from '../../../spreadsheet/not-followed';
+import { parseFormula } from '../../../spreadsheet/parse-formula';
 import { areaOf, nameOf, type SheetPlace } from '../references';
-import { tokensOf } from '../tokens';
+import { tokensOf } from '../../../spreadsheet/tokens';
 
 /** What a formula reads, as far as its text says. */
 export interface Reads {

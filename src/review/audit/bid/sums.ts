@@ -1,6 +1,6 @@
 import type { AuditedBook, SheetArea } from '../audited-book';
-import type { Expression } from '../expression';
-import { NotFollowed } from '../not-followed';
+import type { Expression } from '../../../spreadsheet/expression';
+import { NotFollowed } from '../../../spreadsheet/not-followed';
 import { areaOf, type SheetPlace } from '../references';
 
 const ROUNDS = /^(?:ROUND|ROUNDUP|ROUNDDOWN)$/i;

@@ -1,10 +1,10 @@
 import type { AuditFinding } from '../audit-finding';
 import { said } from '../agree';
-import { cellAddress, parseAddress } from '../address';
-import { moveFormula } from '../move-formula';
+import { cellAddress, parseAddress } from '../../../spreadsheet/address';
+import { moveFormula } from '../../../spreadsheet/move-formula';
 import { placeKey } from '../remembered';
 import type { SheetPlace } from '../references';
-import { tokensOf } from '../tokens';
+import { tokensOf } from '../../../spreadsheet/tokens';
 import { readable } from '../washdown-calls';
 import type { BidBook } from './bid-book';
 import { directions, nearestFormula, stepped } from './neighbors';

@@ -1,6 +1,6 @@
 import { areaKey, type AuditedBook, type SheetArea } from '../audited-book';
-import { meet } from '../address';
-import { relativeForm } from '../move-formula';
+import { meet } from '../../../spreadsheet/address';
+import { relativeForm } from '../../../spreadsheet/move-formula';
 import type { SheetPlace } from '../references';
 import { placeKey, type PlacedFormula } from '../remembered';
 import { readsOf, type Reads } from './reads';

@@ -1,4 +1,4 @@
-import { cellAddress } from '../address';
+import { cellAddress } from '../../../spreadsheet/address';
 import { said } from '../agree';
 import type { AuditFinding, FindingKind } from '../audit-finding';
 import type { SheetPlace } from '../references';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { tokensOf } from '../../../src/review/audit/tokens';
-import { callsWashdown, readable, washdownName } from '../../../src/review/audit/washdown-calls';
+import { tokensOf } from '../../src/spreadsheet/tokens';
+import { callsWashdown, readable, washdownName } from '../../src/review/audit/washdown-calls';
 
 const kindsOf = (formula: string) => tokensOf(formula).map(({ kind, text }) => `${kind} ${text}`);
 

@@ -1,5 +1,6 @@
 import type { Expression } from './expression';
 import { NotFollowed } from './not-followed';
+import { referenceParts } from './reference';
 import { tokensOf, type Token } from './tokens';
 
 // Weakest first, as a spreadsheet binds them.
@@ -151,12 +152,9 @@ class Parser {
 }
 
 function withoutSheet(text: string): { sheet: string | undefined; address: string } {
-  const end = text.lastIndexOf('!');
-  if (end < 0) return { sheet: undefined, address: text };
-  const sheet = text.slice(0, end);
-  const name = sheet.startsWith("'") ? sheet.slice(1, -1).replace(/''/g, "'") : sheet;
-  if (name.includes('[')) throw new NotFollowed('it reads another workbook');
-  return { sheet: name, address: text.slice(end + 1) };
+  const { sheet, rest } = referenceParts(text);
+  if (sheet?.includes('[')) throw new NotFollowed('it reads another workbook');
+  return { sheet, address: rest };
 }
 
 function unusual(text: string | undefined): string {

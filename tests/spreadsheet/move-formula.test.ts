@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { moveFormula, relativeForm } from '../../../src/review/audit/move-formula';
+import { moveFormula, relativeForm } from '../../src/spreadsheet/move-formula';
 
 const B5 = { row: 5, column: 2 };
 

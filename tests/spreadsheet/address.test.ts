@@ -6,7 +6,7 @@ import {
   columnLetters,
   columnNumber,
   parseAddress,
-} from '../../../src/review/audit/address';
+} from '../../src/spreadsheet/address';
 
 describe('columns', () => {
   it.each([

@@ -1,4 +1,4 @@
-import { ERROR_PATTERN } from '../../quantity/cell-error';
+import { ERROR_PATTERN } from './cell-error';
 import { columnNumber, LAST_COLUMN, LAST_ROW, parseAddress } from './address';
 
 /** What a piece of a formula is. */
