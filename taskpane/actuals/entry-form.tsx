@@ -1,6 +1,8 @@
 import { useId, useMemo, useState } from 'preact/hooks';
 import type { ZoneBudgets } from '../../src/actuals/budget';
 import { taskOf, tasks, type Task } from '../../src/actuals/task';
+import { readCell } from '../../src/quantity/cell';
+import { dayIn } from '../../src/quantity/day';
 import { shownUnit } from '../../src/quantity/shown-unit';
 import { show, unitOf, type Kind } from '../../src/quantity/systems';
 import { amount } from '../../src/site/amount';
@@ -17,9 +19,6 @@ const DIGITS = 12;
 const MEASURED_DIGITS = 3;
 // A hundredth of an hour is half a minute.
 const MOST_PLACES = 4;
-const MS_A_DAY = 86_400_000;
-// The day 1970-01-01 as the spreadsheet counts.
-const UNIX_EPOCH = 25_569;
 
 /** What the form starts with. */
 export interface EntryOffer {
@@ -98,7 +97,7 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
   };
   const record = async () => {
     const where = await addEntry(port, job, {
-      date: date === '' ? '' : serialOf(date),
+      date: dayIn(readCell(date)) ?? '',
       ...(wall === '' ? { zone: zone.name } : { zone: zone.name, wall }),
       task: task.name,
       area: numberOrText(area),
@@ -226,8 +225,4 @@ function numberOrText(text: string): number | string {
   const trimmed = text.trim();
   const number = Number(trimmed.replace(/(?<=\d),(?=\d{3}(?:\D|$))/g, ''));
   return trimmed === '' || Number.isNaN(number) ? trimmed : number;
-}
-
-function serialOf(day: string): number {
-  return Date.parse(`${day}T00:00:00Z`) / MS_A_DAY + UNIX_EPOCH;
 }

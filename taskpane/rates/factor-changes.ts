@@ -1,4 +1,4 @@
-import { cellAddress } from '../../src/review/audit/address';
+import { cellAddress } from '../../src/spreadsheet/address';
 import { factorIdOf } from '../../src/rules/read-factors';
 import type { FactorId } from '../../src/rules/factors';
 import { placeOf, readFactorRange, type FactorContent, type Reference } from '../wall-source';

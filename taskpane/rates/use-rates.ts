@@ -60,7 +60,11 @@ export function useRates(
       return;
     }
     const changes = asked.map(({ change }) => change);
-    const { blocks, added } = await factorWriting(port, of, table, changes);
+    const found = await factorWriting(port, of, table, changes).catch((error: unknown) => {
+      refuse(`Nothing was written. ${messageOf(error, '')}`);
+    });
+    if (!found) return;
+    const { blocks, added } = found;
     if (added.length > 0 && 'table' in of) await port.addRows(of.table, added);
     if (blocks.length > 0) {
       await port.write(blocks).catch((error: unknown) => {

@@ -244,6 +244,23 @@ describe('price, wash, learn', () => {
     expect(await cellsOf(page, 'Factors', 'B5:C5')).toEqual([[58, 'first bid']]);
   });
 
+  it('says what stands against it, and writes nothing', async () => {
+    const actuals = [HEADINGS, [THIRD_OF_MAY, 'North', '', 'scrape', 2400, 60, '', '', '']];
+    // 0.6 is 60 where the cell shows a percent; 50.43 would be 5043.
+    const factors = FACTORS.map(([id, value, note]) => [
+      id ?? '',
+      id === 'rate.scrape.light' ? 0.6 : (value ?? ''),
+      note ?? '',
+    ]);
+    const page = await open({ ...book({ factors, actuals }), formats: { 'Factors!B5': '0%' } });
+    await openRates(page);
+    await page.locator('.rate').getByRole('checkbox').check();
+    await press(page, 'Use these rates');
+    await press(page, 'Write them');
+    await said(page, 'Nothing was written. The cell of rate.scrape.light shows a percent.');
+    expect(await cellsOf(page, 'Factors', RATE_CELLS)).toEqual([['rate.scrape.light', 0.6, 'first bid']]);
+  });
+
   it.each([
     ['of three columns gets a row with its note', 3],
     ['of two columns gets a row, and the note that it cannot keep is told', 2],
