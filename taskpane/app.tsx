@@ -25,6 +25,9 @@ const DecisionsSection = whenShown<PanelProps>(() =>
     (module) => module.DecisionsSection,
   ),
 );
+const RatesSection = whenShown<PanelProps>(() =>
+  import(/* webpackChunkName: "rates" */ './rates/rates-section').then((module) => module.RatesSection),
+);
 
 const WhereFromSection = whenShown<WhereFromProps>(() =>
   import(/* webpackChunkName: "where-from" */ './where-from/where-from-section').then(
@@ -96,6 +99,7 @@ export function App({ port }: { port: WorkbookPort }) {
                   <ReviewPanel port={port} source={source} say={say} />
                   <WhereFromSection port={port} source={source} say={say} />
                   {source && <DecisionsSection port={port} source={source} say={say} />}
+                  {source && <RatesSection port={port} source={source} say={say} />}
                 </>
               ),
             },
