@@ -12,6 +12,12 @@ export default defineConfig({
     // A busy machine is slow, not wrong.
     testTimeout: 300_000,
     hookTimeout: 300_000,
+    // `npm run coverage`: what of the core the unit tests reach.
+    coverage: {
+      include: ['src/**/*.ts'],
+      reporter: ['text-summary', 'text'],
+      reportsDirectory: 'reports/coverage',
+    },
     projects: [
       {
         extends: true,

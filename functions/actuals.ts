@@ -1,11 +1,12 @@
-import type { ProgressFinding, ProgressLine } from '../src/actuals/progress';
+import { findingInWords, isFromEntries, noRateInWords, rowsInWords } from '../src/actuals/finding-words';
+import type { ProgressLine } from '../src/actuals/progress';
 import { progressOf } from '../src/actuals/progress';
-import { ratesOf, type NoRate, type ObservedRate, type WithoutRate } from '../src/actuals/rates';
+import { ratesOf, type ObservedRate, type WithoutRate } from '../src/actuals/rates';
 import { readActuals } from '../src/actuals/read-actuals';
 import { noteOf } from '../src/actuals/note';
-import type { Entry, Measure } from '../src/actuals/entry';
+import type { Measure } from '../src/actuals/entry';
 import { show, unitOf, type Kind, type System } from '../src/quantity/systems';
-import { shownUnit, withUnit } from '../src/quantity/shown-unit';
+import { shownUnit } from '../src/quantity/shown-unit';
 import { factors as factorTable } from '../src/rules/factors';
 import { readQuestion } from './arguments';
 import { heading, quantityCell } from './cells';
@@ -72,28 +73,8 @@ function progressLine(line: ProgressLine, system: System): CellValue[] {
         cell(forecasts?.taskByTask, kind),
       ];
     }),
-    findings.map((finding) => progressInWords(finding, system)).join(' '),
+    findings.map((finding) => findingInWords(finding, system)).join(' '),
   ];
-}
-
-function progressInWords(finding: ProgressFinding, system: System): string {
-  switch (finding.type) {
-    case 'nothing earned':
-      return 'Hours are booked and nothing is earned yet: no forecast.';
-    case 'not in the estimate':
-      return 'The estimate has no hours for this: no forecast.';
-    case 'wash and parts':
-      return 'Recorded as wash and by its parts too: more than the area there is. It counts as done once.';
-    case 'beyond': {
-      const [done, area] = [areaInWords(finding.done, system), areaInWords(finding.area, system)];
-      return `${finding.where}: ${done} recorded of ${area}. It counts as done once; see whether an area is recorded twice.`;
-    }
-  }
-}
-
-function areaInWords(area: number, system: System): string {
-  const number = String(Number(show(area, 'area', system).toPrecision(6)));
-  return withUnit(number, unitOf('area', system));
 }
 
 /** Spills the rates that recorded work shows. */
@@ -153,7 +134,7 @@ function rateLine(rate: ObservedRate, isStated: boolean, note: string, system: S
     noteOf(observations),
     [
       ...(outliers.length > 0 ? [`Far from the others, counted anyway: ${rowsInWords(outliers)}.`] : []),
-      ...(/^from \d+ entr/.test(note)
+      ...(isFromEntries(note)
         ? [
             'The value in force is itself from entries: where they are these, they count twice. Blend from the value before.',
           ]
@@ -171,26 +152,7 @@ function withoutLine({ task, why, entries }: WithoutRate, system: System, column
     show(sum(entries, 'hours'), 'laborHours', system),
   ];
   const blank: CellValue[] = Array.from({ length: columns - cells.length - 1 }, () => '');
-  return [...cells, ...blank, whyInWords(why, task.name, entries)];
-}
-
-function whyInWords(why: NoRate, task: string, entries: readonly Entry[]): string {
-  switch (why) {
-    case 'no single rate':
-      return task === 'wash'
-        ? 'The wash as a whole shows no single rate: record prewet, apply, scrub, rinse and below separately.'
-        : `No single rate makes the hours of ${task}.`;
-    case 'no area':
-      return `Without an area no rate shows: ${rowsInWords(entries)}.`;
-    case 'no hours':
-      return `Without hours no rate shows: ${rowsInWords(entries)}.`;
-    case 'not in the estimate':
-      return `The estimate has no hours for this there: ${rowsInWords(entries)}.`;
-  }
-}
-
-function rowsInWords(entries: readonly { readonly row: number }[]): string {
-  return `${entries.length === 1 ? 'row' : 'rows'} ${entries.map(({ row }) => String(row)).join(', ')}`;
+  return [...cells, ...blank, noRateInWords(why, task.name, entries)];
 }
 
 function sum<Key extends 'area' | 'hours'>(of: readonly Readonly<Record<Key, number>>[], key: Key): number {

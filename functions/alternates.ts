@@ -4,6 +4,7 @@ import type { JobEstimate } from '../src/estimate/schedule';
 import { readName } from './arguments';
 import { movesInWords, notesInWords, togetherInWords, whatInWords, zoneInWords } from './alternates-words';
 import { heading, quantityCell, valueError } from './cells';
+import { rateCells, rateHeadings } from './rate-cells';
 import type { CellValue, Run } from './worksheet-function';
 
 const TOGETHER = 'All that save together';
@@ -23,6 +24,7 @@ export const runAlternates: Run = ([walls, alternates, zone, factors, headings])
     heading('Water', 'volume', system),
     heading('Water added', 'volume', system),
     ...(priced ? ['Price', 'Add or deduct'] : []),
+    ...rateHeadings(priced, system),
     'Note',
   ];
   const asBid = base.zones.map((each) => zoneInWords(each.zone.name, each)).join('; ');
@@ -71,6 +73,7 @@ function numbers({ totals, finding }: JobEstimate, added: number, result: Altern
           quantityCell(added, 'money', system, why),
         ]
       : []),
+    ...rateCells(totals, priced, system, why),
   ];
 }
 

@@ -1,8 +1,10 @@
 import { alternatesOf } from '../src/alternates/alternates';
-import { shownUnit } from '../src/quantity/shown-unit';
+import { bidPrice } from '../src/estimate/price';
+import { perUnit, shownUnit } from '../src/quantity/shown-unit';
 import { show, unitOf, type System } from '../src/quantity/systems';
 import { pageParts, type PageLine } from '../src/site/bid/page-line';
 import { pageLines } from '../src/site/bid/page-lines';
+import { statedNumber } from '../src/site/bid/stated-number';
 import { cutToLines } from '../src/site/cut-to-lines';
 import { answer, readName, readQuestion } from './arguments';
 import { whatInWords } from './alternates-words';
@@ -10,9 +12,6 @@ import type { CellValue, Run } from './worksheet-function';
 
 // So many characters fit the column of the sentences on a sheet that prints upright.
 const LINE = 80;
-const CENTS = 100;
-const FINE_BELOW = 10;
-const FINE_STEPS = 10;
 
 /** Spills a page to send: scope, quantities, inclusions, exclusions, alternates, clarifications, price. */
 export const runBidPage: Run = ([walls, zone, factors, alternates, headings]) => {
@@ -65,9 +64,7 @@ function amountCells({ value, kind }: NonNullable<PageLine['amount']>, system: S
   const shown = show(value, kind, system);
   const unit = unitOf(kind, system);
   if (kind === 'money' || kind === 'moneyPerArea') {
-    const per = kind === 'money' ? '' : shownUnit(unit).replace('money/', 'per ');
-    return ['', per, Math.round(shown * CENTS) / CENTS];
+    return ['', perUnit(unit) ?? '', bidPrice(shown)];
   }
-  const step = Math.abs(shown) < FINE_BELOW ? FINE_STEPS : 1;
-  return [Math.round(shown * step) / step, shownUnit(unit), ''];
+  return [statedNumber(shown), shownUnit(unit), ''];
 }

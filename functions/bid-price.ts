@@ -1,7 +1,7 @@
 import { bidPrice, isPriced } from '../src/estimate/price';
 import type { QuantityId } from '../src/estimate/quantities';
+import { unitRates } from '../src/estimate/unit-rates';
 import { badInput, nothingHere } from '../src/quantity/problem';
-import { show } from '../src/quantity/systems';
 import type { FactorsInForce } from '../src/rules/read-factors';
 import { answer, readChoice, readQuestion } from './arguments';
 import { quantityCell } from './cells';
@@ -50,9 +50,8 @@ export const runBidPrice: Run = ([walls, zone, factors, part, headings]) => {
   const { totals, finding } = answer(question);
   const { system } = question.factors;
   if (wanted === RATE) {
-    const area = show(totals.washedArea, 'area', system);
-    if (area === 0) throw nothingHere('Nothing is washed here, so there is no price per area.');
-    return quantityCell(totals.price / area, 'money', system, finding);
+    if (totals.washedArea === 0) throw nothingHere('Nothing is washed here, so there is no price per area.');
+    return quantityCell(unitRates(totals).pricePerArea, 'moneyPerArea', system, finding);
   }
   const id = priceParts[wanted as keyof typeof priceParts] as QuantityId | undefined;
   return quantityCell(id === undefined ? bidPrice(totals.price) : totals[id], 'money', system, finding);

@@ -33,9 +33,10 @@ const ACTUALS = range(
   false,
 );
 const UNITS = { ...one('units', 'US or SI; US where it is left out'), choices: ['US', 'SI'] };
+const RATE = 'rate';
 const part = (parts: object, more = ''): Parameter => ({
   ...one('part', `One part: ${Object.keys(parts).join(', ')}${more}; empty for the whole`),
-  choices: Object.keys(parts),
+  choices: more === '' ? Object.keys(parts) : [...Object.keys(parts), RATE],
 });
 
 const question = [WALLS, ZONE, FACTORS, HEADINGS];
@@ -101,7 +102,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
   },
   LABORHOURS: {
     description: 'Labor-hours: one person for one hour is one. This is what is priced.',
-    parameters: [WALLS, ZONE, FACTORS, part(hourParts), HEADINGS],
+    parameters: [WALLS, ZONE, FACTORS, part(hourParts, ', rate (washed area per labor-hour)'), HEADINGS],
     result: 'scalar',
     unit: 'laborHours',
     rule: 'scraping, masking, the wash within the dwell of the label, moves, and what belongs to zone and job',

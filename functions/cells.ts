@@ -1,4 +1,4 @@
-import { shownUnit } from '../src/quantity/shown-unit';
+import { perUnit, shownUnit } from '../src/quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../src/quantity/systems';
 import type { CellError, CellValue } from './worksheet-function';
 
@@ -30,7 +30,7 @@ export function heading(heading: string, kind: Kind, system: System): string {
   const unit = unitOf(kind, system);
   return unit === '1' || unit === 'crew-h' || unit === 'labor-h' || unit === 'money'
     ? heading
-    : `${heading} (${shownUnit(unit)})`;
+    : `${heading} (${perUnit(unit) ?? shownUnit(unit)})`;
 }
 
 /**

@@ -4,6 +4,7 @@ import { classInWords, className } from '../src/rules/cleaner-classes';
 import type { FactorsInForce } from '../src/rules/read-factors';
 import { readQuestion } from './arguments';
 import { heading, notAvailable, quantityCell } from './cells';
+import { rateCells, rateHeadings } from './rate-cells';
 import type { CellValue, Run } from './worksheet-function';
 
 /** Spills the mask-or-govern ladder of each zone, at equal scope. */
@@ -25,6 +26,7 @@ export const runOptions: Run = ([walls, zone, factors, headings]) => {
       'Labor-hours',
       heading('Water', 'volume', system),
       ...(priced ? ['Price', 'Price of the job'] : ['Labor-hours of the job']),
+      ...rateHeadings(priced, system),
       'Mark',
     ],
     ...question.zones.flatMap(({ name }, place) =>
@@ -38,7 +40,7 @@ function optionLine(option: MaskOption, { system }: FactorsInForce, priced: bool
   const head = option.class === undefined ? ['as marked', ''] : [option.class, className(option.class)];
   if (estimate === undefined) {
     const none = notAvailable(reason ?? '');
-    return [...head, reason ?? '', '', ...Array.from({ length: priced ? 7 : 6 }, () => none), 'not offered'];
+    return [...head, reason ?? '', '', ...Array.from({ length: priced ? 9 : 7 }, () => none), 'not offered'];
   }
   const { totals, finding, classToUse, laterClasses } = estimate;
   return [
@@ -52,6 +54,7 @@ function optionLine(option: MaskOption, { system }: FactorsInForce, priced: bool
     quantityCell(totals.water, 'volume', system, finding),
     ...(priced ? [quantityCell(totals.price, 'money', system, finding)] : []),
     quantityCell(option.job, priced ? 'money' : 'laborHours', system, finding),
+    ...rateCells(totals, priced, system, finding),
     option.cheapest ? (priced ? 'cheapest' : 'fewest labor-hours') : '',
   ];
 }

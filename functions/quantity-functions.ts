@@ -1,4 +1,6 @@
 import { addedQuantities, type QuantityId } from '../src/estimate/quantities';
+import { unitRates } from '../src/estimate/unit-rates';
+import { nothingHere } from '../src/quantity/problem';
 import { answer, readChoice, readQuestion, type Question } from './arguments';
 import { quantityCell } from './cells';
 import type { Run } from './worksheet-function';
@@ -61,6 +63,22 @@ export function runQuantity(quantity: QuantityId, parts?: Readonly<Record<string
     return quantityCell(value, kind, question.factors.system, finding);
   };
 }
+
+const RATE = 'rate';
+
+/** Works out the labor-hours of a zone or of the job, a part of them, or the washed area per labor-hour. */
+export const runLaborHours: Run = (args) => {
+  const [walls, zone, factors, part, headings] = args;
+  if (readChoice(part, 'part', [...Object.keys(hourParts), RATE]) !== RATE) return laborHours(args);
+  const question = readQuestion(walls, zone, factors, headings);
+  const { totals, finding } = answer(question);
+  if (totals.washedArea === 0)
+    throw nothingHere('Nothing is washed here, so there is no area per labor-hour.');
+  const { areaPerLaborHour } = unitRates(totals);
+  return quantityCell(areaPerLaborHour, 'areaPerLaborHour', question.factors.system, finding);
+};
+
+const laborHours = runQuantity('laborHours', hourParts);
 
 /** Persons of the whole crew: the parts are kept as labor-hours. */
 function persons({ factors }: Question): number {

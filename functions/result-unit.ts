@@ -1,7 +1,13 @@
-import { shownUnit } from '../src/quantity/shown-unit';
-import { unitOf } from '../src/quantity/systems';
+import { perUnit, shownUnit } from '../src/quantity/shown-unit';
+import { unitOf, type Kind } from '../src/quantity/systems';
 import { readFactors } from '../src/rules/read-factors';
 import { catalogue } from './catalogue';
+
+/** What the part "rate" of a function measures. */
+const ratesOf: Readonly<Record<string, Kind>> = {
+  BIDPRICE: 'moneyPerArea',
+  LABORHOURS: 'areaPerLaborHour',
+};
 
 /**
  * The unit of what a function gives.
@@ -13,6 +19,9 @@ export function resultUnit(name: string, args: readonly unknown[]): string {
   const found = catalogue.find((row) => row.name === name.toUpperCase());
   if (found === undefined || found.unit === 'text') return '';
   const place = found.parameters.findIndex((parameter) => parameter.name === 'factors');
-  const unit = unitOf(found.unit, readFactors(args[place]).system);
-  return unit === '1' ? '' : shownUnit(unit);
+  const part = args[found.parameters.findIndex((parameter) => parameter.name === 'part')];
+  const isRate = typeof part === 'string' && part.trim().toLowerCase() === 'rate';
+  const kind = isRate ? (ratesOf[found.name] ?? found.unit) : found.unit;
+  const unit = unitOf(kind, readFactors(args[place]).system);
+  return unit === '1' ? '' : (perUnit(unit) ?? shownUnit(unit));
 }

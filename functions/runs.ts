@@ -1,6 +1,6 @@
 import { runBidPrice } from './bid-price';
 import { runClass, runGoverning, runGovernor } from './governing';
-import { hourParts, neutralizerParts, runQuantity, waterParts } from './quantity-functions';
+import { hourParts, neutralizerParts, runLaborHours, runQuantity, waterParts } from './quantity-functions';
 import { runSchedule, runWallRows } from './spills';
 import type { moreRuns } from './more-runs';
 import type { Run } from './worksheet-function';
@@ -17,7 +17,7 @@ export const runs = {
   MASKING: runQuantity('maskingArea'),
   TAPE: runQuantity('tape'),
   CREWHOURS: runQuantity('crewHours', hourParts),
-  LABORHOURS: runQuantity('laborHours', hourParts),
+  LABORHOURS: runLaborHours,
   CLEANER: runQuantity('concentrate'),
   RUNOFF: runQuantity('runoff'),
   NEUTRALIZER: runQuantity('neutralizer', neutralizerParts),

@@ -7,6 +7,7 @@ import {
   type QuantityId,
 } from '../src/estimate/quantities';
 import type { ZoneEstimate } from '../src/estimate/schedule';
+import { unitRates } from '../src/estimate/unit-rates';
 import type { RowWash } from '../src/estimate/wash-row';
 import { classInWords, className } from '../src/rules/cleaner-classes';
 import { constants } from '../src/rules/constants';
@@ -15,6 +16,7 @@ import type { Kind, System } from '../src/quantity/systems';
 import { answer, readQuestion } from './arguments';
 import { heading, notAvailable, quantityCell, valueError } from './cells';
 import { NOTHING_WASHED } from './governing';
+import { NO_AREA } from './rate-cells';
 import type { CellValue, Run } from './worksheet-function';
 
 interface ZoneColumn {
@@ -114,8 +116,9 @@ function zoneLine(
   const { system } = factors;
   const none = notAvailable(NOTHING_WASHED);
   const { washedArea } = totals;
+  const { pricePerArea, areaPerLaborHour } = unitRates(totals);
   const cell = (value: number, kind: Kind): CellValue => quantityCell(value, kind, system, finding);
-  const noArea = notAvailable('No masonry is washed here.');
+  const noArea = notAvailable(NO_AREA);
   return [
     zone.name,
     governing?.ceiling ?? none,
@@ -126,11 +129,9 @@ function zoneLine(
     ...zoneColumns.map(({ kind, of }) => cell(of(estimate), kind)),
     ...quantityCells(totals, physicalIds, system, finding),
     cell(calendarDays(totals.days, washedArea > 0, factors), 'days'),
-    washedArea > 0 ? cell(washedArea / totals.laborHours, 'areaPerLaborHour') : noArea,
+    washedArea > 0 ? cell(areaPerLaborHour, 'areaPerLaborHour') : noArea,
     ...quantityCells(totals, money, system, finding),
-    ...(money.length === 0
-      ? []
-      : [washedArea > 0 ? cell(totals.price / washedArea, 'moneyPerArea') : noArea]),
+    ...(money.length === 0 ? [] : [washedArea > 0 ? cell(pricePerArea, 'moneyPerArea') : noArea]),
   ];
 }
 

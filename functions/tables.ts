@@ -1,5 +1,6 @@
 import { shownUnit } from '../src/quantity/shown-unit';
 import { show, unitOf } from '../src/quantity/systems';
+import { classLine, unitsLine } from '../src/rules/factor-lines';
 import { factors as factorTable, type Factor, type FactorId } from '../src/rules/factors';
 import { readFactors, shownStart } from '../src/rules/read-factors';
 import { sources, type Source } from '../src/rules/sources';
@@ -42,26 +43,17 @@ export const runFactors: Run = ([range]) => {
       `Source (rules ${RULES_VERSION})`,
       'Published for like work',
     ],
+    [unitsLine.id, system, '', 'input', unitsLine.start, unitsLine.meaning, '', ''],
     [
-      'units',
-      system,
-      '',
-      'input',
-      'US',
-      'units of the wall rows, the factors and the results: US or SI',
-      '',
-      '',
-    ],
-    [
-      'cleaner.class',
-      chosen ?? 'by need',
+      classLine.id,
+      chosen ?? classLine.start,
       '1',
       chosen === undefined ? 'assumption' : 'override',
-      'by need',
-      'cleaner class of your own choice, never above the ceiling; by need: the one that takes the fewest labor-hours',
+      classLine.start,
+      classLine.meaning,
       chosen === undefined
         ? sources.estimate.document
-        : inForce.note('cleaner.class') || sources.factors.document,
+        : inForce.note(classLine.id) || sources.factors.document,
       '',
     ],
     ...lines,

@@ -17,7 +17,7 @@ import type { Run } from './worksheet-function';
 export const MOST_LINES = 5_000;
 
 /** The lines that a number rests on, and all that was taken down for them. */
-interface Traced {
+export interface Traced {
   readonly rec: Recorder;
   /** The number's own last. */
   readonly lines: TraceLine[];
@@ -36,10 +36,25 @@ export function linesOf(quantity: string, question: Question, wall: string): Tra
   return traced(quantity, question, wall).lines;
 }
 
-function traced(quantity: string, question: Question, wall: string): Traced {
+/**
+ * What a number rests on, all zones of the job taken down, so that what a zone has of the job can be followed too.
+ * @param quantity what to explain, one of the names of `traceNames`
+ * @param question factors and zones
+ * @param wall label of one wall row, or empty
+ * @returns the record, and the symbol of the number in it
+ * @throws {WashdownError} where there is no such number
+ */
+export function tracedInJob(quantity: string, question: Question, wall: string): Traced {
+  return traced(quantity, question, wall, question.job);
+}
+
+function traced(quantity: string, question: Question, wall: string, taken = question.zones): Traced {
   if (isMoney(quantity)) requirePrice(question.factors);
   const rec = new Recorder(question.factors);
-  const { finding } = answer(question, { rec });
+  const { zones } = answer({ ...question, zones: taken }, { rec });
+  const finding = zones.find(
+    ({ zone, finding: of }) => of !== undefined && question.zones.includes(zone),
+  )?.finding;
   const symbol = symbolFor(quantity, question, wall);
   const lines = rec.linesFor(symbol);
   const last = lines.at(-1);

@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { crc32, deflateSync } from 'node:zlib';
+import { encode } from 'fast-png';
 
 // Four courses in running bond, the lower part washed: a motif of our own, drawn from two flat colours.
 const SIZES = [16, 32, 64, 80, 192];
@@ -13,6 +13,7 @@ const FINE = 4;
 
 const WHITE: Rgb = [255, 255, 255];
 const OPAQUE = 255;
+const CHANNELS = 4;
 
 type Rgb = readonly [number, number, number];
 /** The color of a point, and how opaque it is. */
@@ -31,8 +32,8 @@ function colourAt(x: number, y: number): Rgb {
   return y > 0.25 + 0.5 * x ? WASHED : UNWASHED;
 }
 
-function pixels(size: number, paint: Paint): Buffer {
-  const rows = Buffer.alloc(size * (size * 4 + 1));
+function png(size: number, paint: Paint): Uint8Array {
+  const data = new Uint8Array(size * size * CHANNELS);
   for (let row = 0; row < size; row++) {
     for (let column = 0; column < size; column++) {
       const sum = [0, 0, 0, 0];
@@ -41,34 +42,11 @@ function pixels(size: number, paint: Paint): Buffer {
         const y = (row + (Math.floor(sub / FINE) + 0.5) / FINE) / size;
         paint(x, y).forEach((part, index) => (sum[index] = (sum[index] ?? 0) + part));
       }
-      const at = row * (size * 4 + 1) + 1 + column * 4;
-      sum.forEach((part, index) => rows.writeUInt8(Math.round(part / (FINE * FINE)), at + index));
+      const mean = sum.map((part) => Math.round(part / (FINE * FINE)));
+      data.set(mean, (row * size + column) * CHANNELS);
     }
   }
-  return rows;
-}
-
-function chunk(type: string, data: Buffer): Buffer {
-  const body = Buffer.concat([Buffer.from(type, 'latin1'), data]);
-  const length = Buffer.alloc(4);
-  length.writeUInt32BE(data.length);
-  const sum = Buffer.alloc(4);
-  sum.writeUInt32BE(crc32(body));
-  return Buffer.concat([length, body, sum]);
-}
-
-function png(size: number, paint: Paint): Buffer {
-  const header = Buffer.alloc(13);
-  header.writeUInt32BE(size, 0);
-  header.writeUInt32BE(size, 4);
-  header.set([8, 6, 0, 0, 0], 8);
-  const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
-  return Buffer.concat([
-    signature,
-    chunk('IHDR', header),
-    chunk('IDAT', deflateSync(pixels(size, paint))),
-    chunk('IEND', Buffer.alloc(0)),
-  ]);
+  return encode({ width: size, height: size, data, channels: CHANNELS });
 }
 
 for (const size of SIZES) writeFileSync(join('assets', `icon-${String(size)}.png`), png(size, full));

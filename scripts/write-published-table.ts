@@ -2,6 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import prettier from 'prettier';
+import { tidy } from '../src/quantity/shown-number';
 import type { PublishedCheck, SourceChecks } from '../tests/published/check';
 import { checkedParts, checkedSources } from '../tests/published/sources';
 
@@ -11,13 +12,13 @@ const DIGITS = 7;
 const SAME = 1e-9;
 
 function shown(value: number): string {
-  return String(Number(value.toPrecision(DIGITS)));
+  return String(tidy(value, DIGITS));
 }
 
 function difference({ relation, value }: PublishedCheck, ours: number): string {
   if (relation !== undefined) return 'keeps to it';
   const off = ours - value;
-  return Math.abs(off) <= SAME * Math.max(1, Math.abs(value)) ? '0' : String(Number(off.toPrecision(2)));
+  return Math.abs(off) <= SAME * Math.max(1, Math.abs(value)) ? '0' : String(tidy(off, 2));
 }
 
 function line(check: PublishedCheck): string {

@@ -6,6 +6,7 @@ import type { ReviewProps } from './review/review-panel';
 import { SetUpPanel } from './set-up/set-up-panel';
 import { Tabs } from './tabs';
 import { readWallSource, type WallSource } from './wall-source';
+import type { WhereFromProps } from './where-from/where-from-section';
 import { whenShown } from './when-shown';
 import type { WorkbookPort } from './workbook/port';
 
@@ -22,6 +23,15 @@ const ReviewPanel = whenShown<ReviewProps>(() =>
 const DecisionsSection = whenShown<PanelProps>(() =>
   import(/* webpackChunkName: "decisions" */ './decisions/decisions-section').then(
     (module) => module.DecisionsSection,
+  ),
+);
+const RatesSection = whenShown<PanelProps>(() =>
+  import(/* webpackChunkName: "rates" */ './rates/rates-section').then((module) => module.RatesSection),
+);
+
+const WhereFromSection = whenShown<WhereFromProps>(() =>
+  import(/* webpackChunkName: "where-from" */ './where-from/where-from-section').then(
+    (module) => module.WhereFromSection,
   ),
 );
 
@@ -87,7 +97,9 @@ export function App({ port }: { port: WorkbookPort }) {
               panel: () => (
                 <>
                   <ReviewPanel port={port} source={source} say={say} />
+                  <WhereFromSection port={port} source={source} say={say} />
                   {source && <DecisionsSection port={port} source={source} say={say} />}
+                  {source && <RatesSection port={port} source={source} say={say} />}
                 </>
               ),
             },

@@ -2,14 +2,19 @@ import { useCallback } from 'preact/hooks';
 import { answer, readQuestion } from '../functions/arguments';
 import type { ZoneEstimate } from '../src/estimate/schedule';
 import type { FactorsInForce } from '../src/rules/read-factors';
+import type { Zone } from '../src/walls/zones';
 import { useReading } from './use-reading';
 import { readSource, type WallSource } from './wall-source';
-import type { WorkbookPort } from './workbook/port';
+import type { CellContent, WorkbookPort } from './workbook/port';
 
 /** The estimate of the workbook as it stands. */
 export interface Job {
   readonly zones: readonly ZoneEstimate[];
   readonly factors: FactorsInForce;
+  /** The zones with their walls, as they were read. */
+  readonly walls: readonly Zone[];
+  /** The map of headings, which the recorded work shares; null where there is none. */
+  readonly headings: CellContent[][] | null;
 }
 
 /** The job, or why there is none. */
@@ -34,5 +39,5 @@ export function useJob(port: WorkbookPort, source: WallSource): JobState {
 async function readJob(port: WorkbookPort, source: WallSource): Promise<Job> {
   const { walls, factors, headings } = await readSource(port, source);
   const question = readQuestion(walls, '', factors, headings);
-  return { zones: answer(question).zones, factors: question.factors };
+  return { zones: answer(question).zones, factors: question.factors, walls: question.job, headings };
 }

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import prettier from 'prettier';
+import { DIGITS, tidy } from '../../src/quantity/shown-number';
 
 /** The folder of the project. */
 export const root = join(import.meta.dirname, '..', '..');
@@ -33,5 +34,5 @@ export async function page(file: string, blocks: readonly string[]): Promise<str
  * @returns six digits at most
  */
 export function digits(value: number): string {
-  return String(Number(value.toPrecision(6)));
+  return String(tidy(value, DIGITS.typed));
 }

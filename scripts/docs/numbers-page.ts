@@ -12,7 +12,7 @@ import { shownStart } from '../../src/rules/read-factors';
 import type { SourceKind } from '../../src/rules/source-kinds';
 import { sources, type Source } from '../../src/rules/sources';
 import { chapters, type Chapter } from './chapters';
-import { expressions } from './expressions';
+import { expressionOf } from './expressions';
 import { digits, page, table } from './markdown';
 
 const KINDS: Readonly<Record<SourceKind, string>> = {
@@ -46,11 +46,11 @@ function accepted(factor: Factor, system: System): string {
   return 'accepted' in read ? read.accepted.replace(/^a number /, '') : '';
 }
 
-function ruleLines(ids: readonly MethodId[], written: ReadonlyMap<MethodId, string>): string {
+function ruleLines(ids: readonly MethodId[]): string {
   return ids
     .map((id) => {
       const { rule, source, kind } = methods[id];
-      const expression = written.get(id);
+      const expression = expressionOf(id);
       return [`- ${rule} (${kind}, \`${source}\`)`, ...(expression ? [`  \`${expression}\``] : [])].join(
         '\\\n',
       );
@@ -90,11 +90,11 @@ function constantTable(ids: readonly ConstantId[]): string {
   );
 }
 
-function chapterBlocks(chapter: Chapter, written: ReadonlyMap<MethodId, string>): string[] {
+function chapterBlocks(chapter: Chapter): string[] {
   return [
     `## ${chapter.title}`,
     chapter.words,
-    ruleLines(chapter.methods, written),
+    ruleLines(chapter.methods),
     chapter.factors.length > 0 ? factorTable(chapter.factors) : '',
     chapter.constants.length > 0 ? constantTable(chapter.constants) : '',
   ];
@@ -153,7 +153,6 @@ function countOfKinds(): string {
  */
 export function freshNumbersPage(): Promise<string> {
   const [first, ...others] = chapters();
-  const written = expressions();
   return page('docs/how-the-numbers-are-made.md', [
     '# How the numbers are made',
     'Made by `npm run docs` from the tables in `src/rules/`. In a workbook, `WASH.TRACE` shows the same rules with your own walls, line by line.',
@@ -162,9 +161,9 @@ export function freshNumbersPage(): Promise<string> {
     Object.entries(KINDS)
       .map(([kind, words]) => `- **${kind}**: ${words}`)
       .join('\n'),
-    'Below a rule stands how a trace of an example writes it, where that says more: a factor by its id, with `_` in place of `.`; `_zone` marks the number of the zone beside that of a row; `_given` one in its customary unit, before it is converted; `0 * x` is a zero with the unit of `x`. Where US units and SI differ, both are given.',
-    ...(first ? [...chapterBlocks(first, written), ...classAndMaterialBlocks()] : []),
-    ...others.flatMap((chapter) => chapterBlocks(chapter, written)),
+    'Below a rule stands how a trace writes it: a factor by its id, with `_` in place of `.`; what stands in braces differs from row to row; `_given` one in its customary unit, before it is converted; `0 * x` is a zero with the unit of `x`. Where US units and SI differ, both are given.',
+    ...(first ? [...chapterBlocks(first), ...classAndMaterialBlocks()] : []),
+    ...others.flatMap(chapterBlocks),
     '## Sources',
     sourceTable(),
   ]);

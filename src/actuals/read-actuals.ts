@@ -45,6 +45,37 @@ const numbers = {
 } as const satisfies Record<string, Accepted>;
 const FIRST_DATE = columns.age.reading.datesFrom;
 
+/** What a new line of recorded work holds, as the display system has it; what is left out stays blank. */
+export type NewEntry = Readonly<Partial<Record<Id, string | number>>>;
+
+/**
+ * A new line of recorded work, for a table that stands already.
+ * @param header the headings of the table
+ * @param entry what the line holds
+ * @param system the display system of its numbers
+ * @param headings optional rows (our column, their heading), the same as for the walls
+ * @returns its cells, in the order of the headings
+ * @throws {WashdownError} where the headings cannot be read, or one that the line needs is missing
+ */
+export function rowOfActuals(
+  header: readonly unknown[],
+  entry: NewEntry,
+  system: System,
+  headings?: unknown,
+): (string | number)[] {
+  const places = placesIn(table, header, system, headings);
+  const cells: (string | number)[] = header.map(() => '');
+  for (const id of Object.keys(own) as Id[]) {
+    const content = entry[id];
+    if (content === undefined || content === '') continue;
+    const place = places.get(id);
+    if (place === undefined)
+      throw badInput(`The table of the recorded work has no column ${own[id].name}. Add it.`);
+    cells[place] = content;
+  }
+  return cells;
+}
+
 /**
  * Reads a headed range of recorded work. Blank rows are skipped.
  * @param range its rows, the first being the headings

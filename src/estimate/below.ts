@@ -50,13 +50,8 @@ export function stripBelow(
     const terms = levels.map(
       ({ level }) => `min(access_dropWidth * levelHeight${String(level)}@, ${masonrySymbol(level)})`,
     );
-    rec.line(
-      'stripBelow#',
-      terms.join(' + ') || '0',
-      strip,
-      'area',
-      levels.length > 0 ? 'stripBelow' : 'nothingBelow',
-    );
+    if (levels.length > 0) rec.line('stripBelow', strip, { levels: terms.join(' + ') });
+    else rec.line('nothingBelow', 0);
   }
   return strip;
 }

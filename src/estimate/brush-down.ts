@@ -1,4 +1,3 @@
-import { laborHours, type LaborHours } from '../quantity/quantities';
 import { constants } from '../rules/constants';
 import type { Recorder } from '../trace/recorder';
 import { netArea } from '../walls/net-area';
@@ -14,16 +13,15 @@ import { hoursOf, type Crew } from './crew';
  * @param rec takes down the line; `Area#` and `Openings#` have been taken down
  * @returns labor-hours
  */
-export function brushHours(row: WallRow, rate: number, crew: Crew, rec?: Recorder): LaborHours {
+export function brushHours(row: WallRow, rate: number, crew: Crew, rec?: Recorder): number {
   const { masonry } = row.material;
   const left = row.mask === 'only';
   if (!row.brushPriced || !masonry || left) {
     const why = !row.brushPriced ? 'noBrushing' : left ? 'leftOut' : 'onlyProtected';
-    rec?.line('brushHours#', '0', 0, 'laborHours', why);
-    return laborHours(0);
+    rec?.nothing('brushHours#', 'laborHours', why);
+    return 0;
   }
   const hours = hoursOf((netArea(row) / rate) * constants.minPerHour.value, crew);
-  const expression = '(Area# - Openings#) / rate_brush / working_share';
-  rec?.line('brushHours#', expression, hours, 'laborHours', 'brushDown');
+  rec?.line('brushDown', hours);
   return hours;
 }

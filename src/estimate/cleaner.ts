@@ -1,4 +1,3 @@
-import { litres, type Litres } from '../quantity/quantities';
 import type { CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
@@ -42,14 +41,13 @@ export function cleanerMix(
   again: number,
   use: CleanerUse | undefined,
   rec?: Recorder,
-): Litres {
+): number {
   const volume = use === undefined ? 0 : (area / use.coverage) * passes * (1 + again);
-  if (use === undefined) rec?.line('mix#', '0', volume, 'volume', 'noCleaner');
+  if (use === undefined) rec?.nothing('mix#', 'volume', 'noCleaner');
   else {
-    const expression = 'washedArea# / cleaner_coverage * washPasses# * (1 + reclean_share)';
-    rec?.line('mix#', expression, volume, 'volume', 'cleanerMix');
+    rec?.line('cleanerMix', volume);
   }
-  return litres(volume);
+  return volume;
 }
 
 /**
@@ -59,14 +57,13 @@ export function cleanerMix(
  * @param rec takes down the line
  * @returns volume in L
  */
-export function concentrate(mix: Litres, use: CleanerUse | undefined, rec?: Recorder): Litres {
+export function concentrate(mix: number, use: CleanerUse | undefined, rec?: Recorder): number {
   const volume = use === undefined ? 0 : mix / (1 + use.dilution);
-  if (use === undefined) rec?.line('concentrate#', '0', volume, 'volume', 'noCleaner');
+  if (use === undefined) rec?.nothing('concentrate#', 'volume', 'noCleaner');
   else if (rec) {
-    const expression = `mix# / (1 + cleaner_dilution_${use.class})`;
-    rec.line('concentrate#', expression, volume, 'volume', 'concentrate');
+    rec.line('concentrate', volume, { class: use.class });
   }
-  return litres(volume);
+  return volume;
 }
 
 /**
@@ -76,8 +73,8 @@ export function concentrate(mix: Litres, use: CleanerUse | undefined, rec?: Reco
  * @param rec takes down the line
  * @returns volume in L
  */
-export function mixWater(mix: Litres, ofConcentrate: Litres, rec?: Recorder): Litres {
+export function mixWater(mix: number, ofConcentrate: number, rec?: Recorder): number {
   const volume = mix - ofConcentrate;
-  rec?.line('mixWater#', 'mix# - concentrate#', volume, 'volume', 'mixWater');
-  return litres(volume);
+  rec?.line('mixWater', volume);
+  return volume;
 }

@@ -1,4 +1,3 @@
-import { laborHours, type LaborHours } from '../quantity/quantities';
 import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
 
@@ -30,6 +29,6 @@ export function crewOf(factors: FactorsInForce): Crew {
  * @param crew the crew in force
  * @returns labor-hours
  */
-export function hoursOf(net: number, crew: Pick<Crew, 'workingShare'>): LaborHours {
-  return laborHours(net / constants.minPerHour.value / crew.workingShare);
+export function hoursOf(net: number, crew: Pick<Crew, 'workingShare'>): number {
+  return net / constants.minPerHour.value / crew.workingShare;
 }

@@ -1,4 +1,3 @@
-import { minutes, type Minutes } from '../quantity/quantities';
 import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
@@ -41,8 +40,8 @@ export function evaporation(weather: Weather): number {
  * @param rate evaporation, kg/(m2 h)
  * @returns min; infinite where nothing evaporates
  */
-export function timeToDry(film: number, density: number, rate: number): Minutes {
-  return minutes(((film * density) / rate) * constants.minPerHour.value);
+export function timeToDry(film: number, density: number, rate: number): number {
+  return ((film * density) / rate) * constants.minPerHour.value;
 }
 
 /**
@@ -51,7 +50,7 @@ export function timeToDry(film: number, density: number, rate: number): Minutes 
  * @param rec takes down the lines
  * @returns min; infinite where nothing evaporates
  */
-export function dryingTime(factors: FactorsInForce, rec?: Recorder): Minutes {
+export function dryingTime(factors: FactorsInForce, rec?: Recorder): number {
   const rate = evaporation({
     air: factors.value('weather.air'),
     surface: factors.value('weather.surface'),
@@ -60,22 +59,8 @@ export function dryingTime(factors: FactorsInForce, rec?: Recorder): Minutes {
   });
   const time = timeToDry(factors.value('weather.film'), factors.value('water.density'), rate);
   if (rec) {
-    const term = (t: string) => `max(0, ${t} + evaporationOffset)^evaporationPower`;
-    rec.line(
-      'evaporation',
-      `evaporationCoefficient * max(0, ${term('weather_surface')} - weather_humidity * ${term('weather_air')}) * (weather_wind + windOffset)`,
-      rate,
-      'evaporation',
-      'evaporation',
-    );
-    if (rate > 0)
-      rec.line(
-        'timeToDry',
-        'weather_film * water_density / evaporation * minPerHour',
-        time,
-        'minutes',
-        'timeToDry',
-      );
+    rec.line('evaporation', rate);
+    if (rate > 0) rec.line('timeToDry', time);
   }
   return time;
 }

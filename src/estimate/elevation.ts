@@ -76,9 +76,9 @@ export function elevationOf(rows: readonly WallRow[], lift: number, rec?: Record
  */
 export function traceHeight(row: WallRow, rec: Recorder): void {
   if (row.height > 0) {
-    rec.input('Height#', row.height, 'length', 'Height of the row');
-    rec.line('rowHeight#', 'Height#', row.height, 'length', 'rowHeight');
-  } else rec.line('rowHeight#', 'access_lift', rec.value('access.lift'), 'length', 'rowHeightAssumed');
+    rec.input('Height#', row.height, 'length', 'Height of the row', 'height');
+    rec.line('rowHeight', row.height);
+  } else rec.line('rowHeightAssumed', rec.value('access.lift'));
 }
 
 /** The masonry of a zone that is washed, by level: net area, m2. */
@@ -121,9 +121,9 @@ export function traceMasonry(all: readonly WallRow[], masonry: MasonryByLevel, r
     const rows = all.filter((row) => row.level === level && isOnLevel(row));
     for (const row of rows) {
       rec.inRow(row.row, row.wall);
-      rec.input('Area#', row.area, 'area', 'Area of the row, gross');
-      rec.input('Openings#', row.openings, 'area', 'Openings in the row');
-      rec.line('bareArea#', 'Area# - Openings#', netArea(row), 'area', 'bareArea');
+      rec.input('Area#', row.area, 'area', 'Area of the row, gross', 'area');
+      rec.input('Openings#', row.openings, 'area', 'Openings in the row', 'openings');
+      rec.line('bareArea', netArea(row));
     }
     const terms = rows.map((row) => `bareArea_r${String(row.row)}`);
     rec.sum(masonrySymbol(level), terms, rows.map(netArea), 'area', 'masonryOfLevel');

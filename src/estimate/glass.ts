@@ -1,4 +1,3 @@
-import type { LaborHours } from '../quantity/quantities';
 import { constants } from '../rules/constants';
 import type { Recorder } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
@@ -12,15 +11,15 @@ import { hoursOf, type Crew } from './crew';
  * @param rec takes down the lines; `Area#` and `Openings#` have been taken down
  * @returns labor-hours
  */
-export function glassHours(row: WallRow, rate: number, crew: Crew, rec?: Recorder): LaborHours {
+export function glassHours(row: WallRow, rate: number, crew: Crew, rec?: Recorder): number {
   const isGlass = row.material.group === 'glass';
   const left = row.mask === 'only';
   const area = left ? 0 : isGlass ? row.area : row.openings;
   const hours = hoursOf((area / rate) * constants.minPerHour.value, crew);
   if (rec) {
     const surface = isGlass ? 'Area#' : 'Openings#';
-    if (left) rec.line('glassHours#', '0', 0, 'laborHours', 'leftOut');
-    else rec.line('glassHours#', `${surface} / rate_glass / working_share`, hours, 'laborHours', 'glass');
+    if (left) rec.nothing('glassHours#', 'laborHours', 'leftOut');
+    else rec.line('glass', hours, { surface });
   }
   return hours;
 }

@@ -62,22 +62,10 @@ export function jobOwn(
       'laborHours',
       'sum',
     );
-    rec.line('jobSampleHours', `${String(panels)} * sample_hours`, sampleHours, 'laborHours', 'samplePanels');
-    rec.line(
-      'jobHours',
-      'jobOwnHours + jobSampleHours + mobilize_hours + protect_hours',
-      all,
-      'laborHours',
-      'jobHours',
-    );
-    rec.line('jobDays', 'jobHours / (team_size * teams * (shift - setup_perDay))', days, 'days', 'days');
-    rec.line(
-      'jobHireDays',
-      days > 0 ? 'max(hire_least, ceil(jobDays / oneDay - guard) * oneDay) * teams' : '0',
-      hireDays,
-      'days',
-      'hireDays',
-    );
+    rec.line('samplePanels', sampleHours, { panels });
+    rec.line('jobHours', all);
+    rec.line('jobDays', days);
+    rec.line('hireDays', hireDays, days > 0 ? undefined : '0');
   }
   return { sampleHours, mobilizeHours, protectHours, hireDays, days, shares };
 }

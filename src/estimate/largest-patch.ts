@@ -1,14 +1,12 @@
-import { minutes, squareMetres, type Minutes, type SquareMetres } from '../quantity/quantities';
-
-/** The largest area that is washed in one go. */
+/** The largest area that is washed in one go: m2, times in min. */
 export interface Patch {
-  readonly area: SquareMetres;
+  readonly area: number;
   /** Between the end of applying and scrubbing and the start of rinsing. */
-  readonly wait: Minutes;
+  readonly wait: number;
   /** Contact at the point that is applied and rinsed first. */
-  readonly firstContact: Minutes;
+  readonly firstContact: number;
   /** Contact at the point that is applied and rinsed last. */
-  readonly lastContact: Minutes;
+  readonly lastContact: number;
 }
 
 /** Rates in m2/min, times in min, areas in m2. */
@@ -41,9 +39,9 @@ export function largestPatch(question: PatchQuestion): Patch | undefined {
   if (area <= 0 || area < leastPatch) return undefined;
   const wait = Math.max(0, leastDwell - area * (1 / fast + scrub));
   return {
-    area: squareMetres(area),
-    wait: minutes(wait),
-    firstContact: minutes(area / apply + area * scrub + wait),
-    lastContact: minutes(area * scrub + wait + area / rinse),
+    area,
+    wait,
+    firstContact: area / apply + area * scrub + wait,
+    lastContact: area * scrub + wait + area / rinse,
   };
 }

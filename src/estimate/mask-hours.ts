@@ -1,4 +1,3 @@
-import type { LaborHours } from '../quantity/quantities';
 import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
@@ -43,14 +42,12 @@ export function maskOnHours(
   slowed: number,
   crew: Crew,
   rec?: Recorder,
-): LaborHours {
+): number {
   const hour = constants.minPerHour.value;
   const net =
     (mask.lapped / rates.on) * hour + mask.fixtures * rates.fixtureCover * constants.onePerson.value;
   const hours = hoursOf(net * slowed, crew);
-  const expression =
-    '((masked# + lapArea#) / rate_maskOn + fixtures# * fixture_cover * onePerson / minPerHour) * access# / working_share';
-  rec?.line('maskHours#', expression, hours, 'laborHours', 'maskOn');
+  rec?.line('maskOn', hours);
   return hours;
 }
 
@@ -69,9 +66,8 @@ export function maskOffHours(
   slowed: number,
   crew: Crew,
   rec?: Recorder,
-): LaborHours {
+): number {
   const hours = hoursOf((mask.area / rates.off) * constants.minPerHour.value * slowed, crew);
-  const expression = 'maskingArea# / rate_maskOff * access# / working_share';
-  rec?.line('unmaskHours#', expression, hours, 'laborHours', 'maskOff');
+  rec?.line('maskOff', hours);
   return hours;
 }

@@ -1,4 +1,3 @@
-import { metres, squareMetres, type Metres, type SquareMetres } from '../quantity/quantities';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import { edgeLength, openingsEdge } from '../walls/edge-length';
@@ -19,15 +18,15 @@ export interface MaskingAllowances {
 /** What is masked at a row. */
 export interface Masking {
   /** Openings or the masked row with the laps; m2 */
-  readonly lapped: SquareMetres;
+  readonly lapped: number;
   /** Fixtures to cover one by one. */
   readonly fixtures: number;
   /** All masking, with laps and fixtures; m2 */
-  readonly area: SquareMetres;
+  readonly area: number;
   /** Film to buy; m2 */
-  readonly film: SquareMetres;
+  readonly film: number;
   /** Tape to buy; m */
-  readonly tape: Metres;
+  readonly tape: number;
 }
 
 /**
@@ -69,35 +68,42 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
   const film = area * (1 + allow.filmWaste);
   const tape = perimeter * (1 + allow.tapeWaste);
   if (rec) {
-    rec.line('masked#', row.masked ? 'Area#' : 'Openings#', surface, 'area', 'masked');
+    rec.line('masked', surface, { surface: row.masked ? 'Area#' : 'Openings#' });
     const edges = later ? 'edge# + openingsEdge#' : row.masked ? 'edge#' : 'openingsEdge#';
-    rec.line('perimeter#', edges, perimeter, 'length', 'perimeter');
+    rec.line('perimeter', perimeter, { edges });
     rec.input(
       'fixtures#',
       fixtures,
       'count',
       row.masked && !later ? 'Fixtures lie beneath the masked row' : 'Fixtures of the row',
+      'fixtures',
     );
-    rec.line('lapArea#', 'perimeter# * mask_lap', lapArea, 'area', 'lapArea');
-    rec.line('fixtureArea#', 'fixtures# * fixture_film', fixtureArea, 'area', 'fixtureArea');
-    rec.line('maskingArea#', 'masked# + lapArea# + fixtureArea#', area, 'area', 'masking');
-    rec.line('film#', 'maskingArea# * (1 + film_waste)', film, 'area', 'film');
-    rec.line('tape#', 'perimeter# * (1 + tape_waste)', tape, 'length', 'tape');
+    rec.line('lapArea', lapArea);
+    rec.line('fixtureArea', fixtureArea);
+    rec.line('masking', area);
+    rec.line('film', film);
+    rec.line('tape', tape);
   }
   return {
-    lapped: squareMetres(lapped),
+    lapped,
     fixtures,
-    area: squareMetres(area),
-    film: squareMetres(film),
-    tape: metres(tape),
+    area,
+    film,
+    tape,
   };
 }
 
 function edgeOfOpenings({ openings, openingPerimeter }: WallRow, rec?: Recorder): number {
   const edge = openingsEdge(openings, openingPerimeter);
   if (openingPerimeter > 0 || openings === 0)
-    rec?.input('openingsEdge#', openingPerimeter, 'length', 'Opening perimeter of the row');
-  else rec?.line('openingsEdge#', '4 * sqrt(Openings#)', edge, 'length', 'openingsEdge');
+    rec?.input(
+      'openingsEdge#',
+      openingPerimeter,
+      'length',
+      'Opening perimeter of the row',
+      'openingPerimeter',
+    );
+  else rec?.line('openingsEdge', edge);
   return edge;
 }
 
@@ -105,10 +111,10 @@ function edgeOf({ area, height, edge: edges }: WallRow, rec?: Recorder): number 
   // Rows put together have the sum of their edges.
   const edge = edges ?? edgeLength(area, height);
   if (height > 0) {
-    rec?.input('Height#', height, 'length', 'Height of the row');
-    rec?.line('edge#', '2 * (Area# / Height# + Height#)', edge, 'length', 'edgeFromHeight');
+    rec?.input('Height#', height, 'length', 'Height of the row', 'height');
+    rec?.line('edgeFromHeight', edge);
   } else {
-    rec?.line('edge#', '4 * sqrt(Area#)', edge, 'length', 'edgeFromArea');
+    rec?.line('edgeFromArea', edge);
   }
   return edge;
 }

@@ -13,8 +13,8 @@ export function mistings(factors: FactorsInForce, rec?: Recorder): number {
   const dries = dryingTime(factors, rec);
   const times = Math.max(0, factors.value('dwell.most') / dries - 1);
   if (rec) {
-    const expression = Number.isFinite(dries) ? 'max(0, dwell_most / timeToDry - 1)' : '0';
-    rec.line('mistings', expression, times, 'count', 'mistings');
+    if (Number.isFinite(dries)) rec.line('mistings', times);
+    else rec.nothing('mistings', 'count', 'mistings');
   }
   return times;
 }

@@ -75,35 +75,17 @@ export function neutralizer(
   rec?: Recorder,
 ): { bicarbonate: number; sodaAsh: number } {
   if (use === undefined) {
-    rec?.line('bicarbonate#', '0', 0, 'mass', 'noAcid');
-    rec?.line('sodaAsh#', '0', 0, 'mass', 'noAcid');
+    rec?.nothing('bicarbonate#', 'mass', 'noAcid');
+    rec?.nothing('sodaAsh#', 'mass', 'noAcid');
     return { bicarbonate: 0, sodaAsh: 0 };
   }
   const acid = acidMoles(concentrate, use.density, use.fraction) * use.captured;
   const bicarbonate = alkaliMass(acid * (1 - use.sodaAshShare), 'NaHCO3');
   const sodaAsh = alkaliMass(acid * use.sodaAshShare, 'Na2CO3');
   if (rec) {
-    rec.line(
-      'acid#',
-      `concentrate# * acid_${use.class}_density * acid_${use.class}_fraction / molarMassHCl * runoff_captured`,
-      acid,
-      'amount',
-      'acid',
-    );
-    rec.line(
-      'bicarbonate#',
-      'acid# * (1 - neutralizer_sodaAsh) / acidPerNaHCO3 * molarMassNaHCO3',
-      bicarbonate,
-      'mass',
-      'alkali',
-    );
-    rec.line(
-      'sodaAsh#',
-      'acid# * neutralizer_sodaAsh / acidPerNa2CO3 * molarMassNa2CO3',
-      sodaAsh,
-      'mass',
-      'alkali',
-    );
+    rec.line('acid', acid, { class: use.class });
+    rec.line('bicarbonate', bicarbonate);
+    rec.line('sodaAsh', sodaAsh);
   }
   return { bicarbonate, sodaAsh };
 }

@@ -1,4 +1,3 @@
-import { litresPerMinute, metres, type LitresPerMinute, type Metres } from '../quantity/quantities';
 import { constants } from '../rules/constants';
 import type { Recorder } from '../trace/recorder';
 
@@ -9,16 +8,10 @@ import type { Recorder } from '../trace/recorder';
  * @param rec takes down the line; `pressure#` has been taken down
  * @returns flow in L/min
  */
-export function nozzleFlow(number: number, pressure: number, rec?: Recorder): LitresPerMinute {
+export function nozzleFlow(number: number, pressure: number, rec?: Recorder): number {
   const flow = number * constants.ratedFlow.value * Math.sqrt(pressure / constants.ratedPressure.value);
-  rec?.line(
-    'flow#',
-    'nozzle_number * ratedFlow * sqrt(pressure# / ratedPressure)',
-    flow,
-    'flow',
-    'nozzleFlow',
-  );
-  return litresPerMinute(flow);
+  rec?.line('nozzleFlow', flow);
+  return flow;
 }
 
 /**
@@ -28,17 +21,11 @@ export function nozzleFlow(number: number, pressure: number, rec?: Recorder): Li
  * @param rec takes down the line, over those of distance and angle
  * @returns width in m
  */
-export function fanWidth(distance: number, angle: number, rec?: Recorder): Metres {
+export function fanWidth(distance: number, angle: number, rec?: Recorder): number {
   const width = 2 * distance * Math.tan(angle / 2 / constants.radian.value);
   // The width is shown in the unit of the distance.
-  rec?.line(
-    'fanWidth',
-    '2 * nozzle_distance_given * tan(nozzle_angle / 2 / radian)',
-    width,
-    'shortLength',
-    'fanWidth',
-  );
-  return metres(width);
+  rec?.line('fanWidth', width);
+  return width;
 }
 
 /**
@@ -48,8 +35,8 @@ export function fanWidth(distance: number, angle: number, rec?: Recorder): Metre
  * @param rec takes down the line; `flow#` and `pressure#` have been taken down
  * @returns force in N
  */
-export function reactionForce(flow: LitresPerMinute, pressure: number, rec?: Recorder): number {
+export function reactionForce(flow: number, pressure: number, rec?: Recorder): number {
   const force = constants.jetCoefficient.value * flow * Math.sqrt(pressure);
-  rec?.line('reactionForce#', 'jetCoefficient * flow# * sqrt(pressure#)', force, 'force', 'reactionForce');
+  rec?.line('reactionForce', force);
   return force;
 }

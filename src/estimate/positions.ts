@@ -1,5 +1,4 @@
 import { hoursOf, type Crew } from './crew';
-import type { LaborHours } from '../quantity/quantities';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
@@ -48,7 +47,7 @@ export function moveHours(
   rules: AccessRules,
   crew: Crew,
   rec?: Recorder,
-): LaborHours {
+): number {
   const positions = area / (rules.dropWidth * rules.lift);
   const height = elevation.height(row);
   const foot = elevation.foot(row);
@@ -58,22 +57,10 @@ export function moveHours(
   if (rec) {
     traceHeight(row, rec);
     const below = elevation.below(row).map(({ level }) => `levelHeight${String(level)}@`);
-    rec.line('positions#', 'bareArea# / (access_dropWidth * access_lift)', positions, 'count', 'positions');
-    rec.line('foot#', below.join(' + ') || '0 * access_ground', foot, 'length', 'foot');
-    rec.line(
-      'aboveGround#',
-      'min(1, max(0, (foot# + rowHeight# - access_ground) / rowHeight#))',
-      above,
-      'ratio',
-      'aboveGround',
-    );
-    rec.line(
-      'moveHours#',
-      'positions# * (access_groundMove + (access_move - access_groundMove) * aboveGround#) * team_size / minPerHour / working_share',
-      hours,
-      'laborHours',
-      'moveHours',
-    );
+    rec.line('positions', positions);
+    rec.line('foot', foot, { below: below.join(' + ') || '0 * access_ground' });
+    rec.line('aboveGround', above);
+    rec.line('moveHours', hours);
   }
   return hours;
 }

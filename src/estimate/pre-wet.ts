@@ -42,7 +42,7 @@ export const NO_PREWET: PreWet = { needed: 0, passes: 0, wanted: 0, absorbed: 0,
  */
 export function preWetRules(factors: FactorsInForce, rec?: Recorder): PreWetRules {
   const spare = 1 / factors.value('cleaner.coverage') - factors.value('weather.film');
-  rec?.line('spare', '1 / cleaner_coverage - weather_film', spare, 'volumePerArea', 'spare');
+  rec?.line('spare', spare);
   return {
     leastDwell: factors.value('dwell.least'),
     spare,
@@ -83,39 +83,15 @@ export function preWet(row: WallRow, rules: PreWetRules, rec?: Recorder): PreWet
   const absorbed = Math.min(capacity, field * Math.sqrt(passes * rules.passContact));
   const water = absorbed + passes * rules.runoffPerPass;
   if (rec) {
-    rec.line('fieldS#', 'S# * prewet_fieldShare', field, 'sorptivity', 'fieldSuction');
+    rec.line('fieldSuction', field);
     rec.line(
-      'prewetTime#',
-      field === 0
-        ? '0'
-        : spare <= 0
-          ? '(prewet_capacity / fieldS#)^2'
-          : 'min((prewet_capacity / fieldS#)^2, (max(0 * dwell_least, dwell_least - (spare / fieldS#)^2) / (2 * spare / fieldS#))^2)',
-      needed,
-      'minutes',
       'prewetTime',
+      needed,
+      field === 0 ? '0' : spare <= 0 ? '(prewet_capacity / fieldS#)^2' : undefined,
     );
-    rec.line(
-      'prewetPasses#',
-      'min(prewet_mostPasses, max(prewet_leastPasses, ceil(prewetTime# / prewet_passContact - guard)))',
-      passes,
-      'count',
-      'passes',
-    );
-    rec.line(
-      'takenUp#',
-      'min(prewet_capacity, fieldS# * sqrt(prewetPasses# * prewet_passContact))',
-      absorbed,
-      'volumePerArea',
-      'absorbed',
-    );
-    rec.line(
-      'preWetPerArea#',
-      'takenUp# + prewetPasses# * prewet_runoffPerPass',
-      water,
-      'volumePerArea',
-      'prewetWater',
-    );
+    rec.line('passes', passes);
+    rec.line('absorbed', absorbed);
+    rec.line('prewetWater', water);
   }
   return { needed, passes, wanted, absorbed, water };
 }

@@ -78,8 +78,8 @@ export function cleanerPrice(
 ): number {
   const price = concentrate * prices.cleaner[classToUse];
   if (rec) {
-    const expression = classToUse === 0 ? '0' : `concentrate# * price_cleaner_${String(classToUse)}`;
-    rec.line('priceCleaner#', expression, price, 'money', 'priceCleaner');
+    if (classToUse === 0) rec.nothing('priceCleaner#', 'money', 'priceCleaner');
+    else rec.line('priceCleaner', price, { class: classToUse });
   }
   return price;
 }
@@ -126,32 +126,20 @@ export function addPrice(of: Quantities, prices: Prices, at: '#' | '@', rec?: Re
   of.priceProfit = (supervised + of.priceContingency + of.priceOverhead) * prices.profit;
   of.price = supervised + of.priceContingency + of.priceOverhead + of.priceProfit;
   if (!rec) return;
-  const line = (symbol: PriceSymbol, expression: string): void => {
-    const value = symbol === 'priceDirect' ? direct : symbol === 'priceBefore' ? of.price : of[symbol];
-    rec.line(symbol + at, expression.replaceAll('~', at), value, 'money', symbol);
-  };
-  line('priceLabor', prices.byCrew ? 'crewHours~ * price_crew' : 'laborHours~ * price_labor');
-  line('priceMasking', 'film~ * price_film + tape~ * price_tape');
-  line('priceWater', 'water~ * price_water');
-  line('priceEquipment', 'hireDays~ * price_equipment');
-  line('priceAccess', 'hireDays~ * price_access');
-  line('priceNeutralizer', 'bicarbonate~ * price_bicarbonate + sodaAsh~ * price_sodaAsh');
-  line('priceDisposal', 'runoff~ * price_disposal');
-  line(
-    'priceDirect',
-    'priceLabor~ + priceCleaner~ + priceMasking~ + priceWater~ + priceEquipment~ + priceAccess~ + priceNeutralizer~ + priceDisposal~ + priceMobilization~ + priceProtection~ + priceFixed~',
-  );
-  line('priceSupervision', 'priceLabor~ * price_supervision');
-  line('priceContingency', '(priceDirect~ + priceSupervision~) * price_contingency');
-  line('priceOverhead', '(priceDirect~ + priceSupervision~ + priceContingency~) * price_overhead');
-  line(
-    'priceProfit',
-    '(priceDirect~ + priceSupervision~ + priceContingency~ + priceOverhead~) * price_profit',
-  );
-  line('priceBefore', 'priceDirect~ + priceSupervision~ + priceContingency~ + priceOverhead~ + priceProfit~');
+  rec.lineAt(at, prices.byCrew ? 'priceCrew' : 'priceLabor', of.priceLabor);
+  rec.lineAt(at, 'priceMasking', of.priceMasking);
+  rec.lineAt(at, 'priceWater', of.priceWater);
+  rec.lineAt(at, 'priceEquipment', of.priceEquipment);
+  rec.lineAt(at, 'priceAccess', of.priceAccess);
+  rec.lineAt(at, 'priceNeutralizer', of.priceNeutralizer);
+  rec.lineAt(at, 'priceDisposal', of.priceDisposal);
+  rec.lineAt(at, 'priceDirect', direct);
+  rec.lineAt(at, 'priceSupervision', of.priceSupervision);
+  rec.lineAt(at, 'priceContingency', of.priceContingency);
+  rec.lineAt(at, 'priceOverhead', of.priceOverhead);
+  rec.lineAt(at, 'priceProfit', of.priceProfit);
+  rec.lineAt(at, 'priceBefore', of.price);
 }
-
-type PriceSymbol = Extract<QuantityId, `price${string}`> | 'priceDirect' | 'priceBefore';
 
 /**
  * A price as it is bid: rounded to cents, once.

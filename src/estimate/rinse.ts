@@ -1,4 +1,3 @@
-import { minutesPerSquareMetre, type MinutesPerSquareMetre } from '../quantity/quantities';
 import { symbolOf } from '../govern/govern-zone';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
@@ -41,7 +40,7 @@ export function rinsePressure(row: WallRow, rules: RinseRules, rec?: Recorder): 
   if (rec) {
     const limit = `pressure_${symbolOf(row.material)}`;
     rec.material(limit, row.material, 'pressure', 'pressure');
-    rec.line('pressure#', `min(nozzle_pressure, ${limit})`, pressure, 'pressure', 'rinsePressure');
+    rec.line('rinsePressure', pressure, { limit });
   }
   return pressure;
 }
@@ -53,13 +52,13 @@ export function rinsePressure(row: WallRow, rules: RinseRules, rec?: Recorder): 
  * @param rec takes down the lines
  * @returns min/m2; infinite where the material takes no pressure at all
  */
-export function rinseTime(row: WallRow, rules: RinseRules, rec?: Recorder): MinutesPerSquareMetre {
+export function rinseTime(row: WallRow, rules: RinseRules, rec?: Recorder): number {
   const pressure = rinsePressure(row, rules, rec);
   const flow = nozzleFlow(rules.nozzle, pressure, rec);
   const time = rules.perArea / flow;
   if (rec) {
     reactionForce(flow, pressure, rec);
-    rec.line('rinseTime#', 'rinse_perArea / flow#', time, 'minutesPerArea', 'rinseTime');
+    rec.line('rinseTime', time);
   }
-  return minutesPerSquareMetre(time);
+  return time;
 }

@@ -105,8 +105,8 @@ export function addFaceQuantities(
   const { crew } = rules;
   if (rec) {
     rec.inRow(row.row, row.wall);
-    rec.input('Area#', row.area, 'area', 'Area of the row, gross');
-    rec.input('Openings#', row.openings, 'area', 'Openings in the row');
+    rec.input('Area#', row.area, 'area', 'Area of the row, gross', 'area');
+    rec.input('Openings#', row.openings, 'area', 'Openings in the row', 'openings');
   }
   const slowed = slowdownOf(row, rules.slowdowns, rec);
   const mask = masking(row, rules.masking, rec);
@@ -157,8 +157,8 @@ export function addWashQuantities(
   const area = netArea(row);
   const isMasonry = row.material.masonry;
   const washed = isMasonry ? area : 0;
-  rec?.line('bareArea#', 'Area# - Openings#', area, 'area', 'bareArea');
-  rec?.line(
+  rec?.line('bareArea', area);
+  rec?.lineNamed(
     'washedArea#',
     isMasonry ? 'bareArea#' : '0',
     washed,
@@ -195,13 +195,12 @@ export function addWashQuantities(
     for (const id of washHours) {
       const part = partOf[id];
       const expression = `bareArea# * ${part}Work# * slowed# / minPerHour / working_share`;
-      rec.line(`${id}#`, expression, hours(how[part]), 'laborHours', 'washPart');
+      rec.lineNamed(`${id}#`, expression, hours(how[part]), 'laborHours', 'washPart');
     }
-    const once = washHours.map((id) => `${id}#`).join(' + ');
-    rec.line('recleanHours#', `(${once}) * reclean_share`, cleanedAgain, 'laborHours', 'reclean');
+    rec.line('reclean', cleanedAgain, { parts: washHours.map((id) => `${id}#`).join(' + ') });
   }
   if (isMasonry) sums.scrapeHours += scrapeHours(row, area, slowed, rules.scrape, crew, rec);
-  else rec?.line('scrapeHours#', '0', 0, 'laborHours', 'onlyProtected');
+  else rec?.nothing('scrapeHours#', 'laborHours', 'onlyProtected');
   sums.moveHours += moveHours(row, area, elevation, rules.access, crew, rec);
 
   const preWetted = how.wet.water * area;
@@ -215,22 +214,13 @@ export function addWashQuantities(
   const water = preWetted + below + mist + mixed + rinsed + oncemore;
   const absorbed = how.wet.absorbed * area * (1 + again);
   if (rec) {
-    const line = (
-      symbol: string,
-      expression: string,
-      value: number,
-      method: 'waterOnArea' | 'recleanWater' | 'water' | 'absorbedWater',
-    ): void => {
-      rec.line(symbol, expression, value, 'volume', method);
-    };
-    line('preWetWater#', 'preWetPerArea# * bareArea#', preWetted, 'waterOnArea');
-    line('belowWater#', 'belowPerArea# * bareArea#', below, 'waterOnArea');
-    line('mistWater#', 'mistPerArea# * bareArea#', mist, 'waterOnArea');
-    line('rinseWater#', 'rinsePerArea# * bareArea#', rinsed, 'waterOnArea');
-    const sum = 'preWetWater# + belowWater# + mistWater# + rinseWater#';
-    line('recleanWater#', `(${sum}) * reclean_share`, oncemore, 'recleanWater');
-    line('water#', `${sum} + mixWater# + recleanWater#`, water, 'water');
-    line('absorbed#', 'takenUp# * bareArea# * (1 + reclean_share)', absorbed, 'absorbedWater');
+    rec.line('preWetWater', preWetted);
+    rec.line('belowWater', below);
+    rec.line('mistWater', mist);
+    rec.line('rinseWater', rinsed);
+    rec.line('recleanWater', oncemore);
+    rec.line('water', water);
+    rec.line('absorbedWater', absorbed);
   }
   sums.preWetWater += preWetted;
   sums.belowWater += below;
@@ -249,7 +239,7 @@ export function addWashQuantities(
   sums.bicarbonate += alkali.bicarbonate;
   sums.sodaAsh += alkali.sodaAsh;
   sums.neutralizer += neutralizing;
-  rec?.line('neutralizer#', 'bicarbonate# + sodaAsh#', neutralizing, 'mass', 'alkali');
+  rec?.line('neutralizer', neutralizing);
   return how;
 }
 

@@ -1,4 +1,3 @@
-import { litres, type Litres } from '../quantity/quantities';
 import type { Recorder } from '../trace/recorder';
 
 /**
@@ -16,8 +15,8 @@ export function runoff(
   absorbed: number,
   captured: number,
   rec?: Recorder,
-): Litres {
+): number {
   const volume = (water + concentrate - absorbed) * captured;
-  rec?.line('runoff#', '(water# + concentrate# - absorbed#) * runoff_captured', volume, 'volume', 'runoff');
-  return litres(volume);
+  rec?.line('runoff', volume);
+  return volume;
 }

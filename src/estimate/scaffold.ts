@@ -1,5 +1,4 @@
 import type { AccessKind } from '../rules/access-kinds';
-import { laborHours, type LaborHours } from '../quantity/quantities';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Recorder } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
@@ -48,33 +47,21 @@ export function scaffoldHours(
   elevation: Elevation,
   rules: ScaffoldRules,
   rec?: Recorder,
-): LaborHours {
+): number {
   if (!rules.ours || (row.access ?? rules.usual) !== 'scaffold') {
-    rec?.line('scaffoldHours#', '0', 0, 'laborHours', 'noScaffold');
-    return laborHours(0);
+    rec?.line('noScaffold', 0);
+    return 0;
   }
   const height = elevation.height(row);
   const foot = elevation.foot(row);
   const high = Math.min(1, Math.max(0, (foot + height - rules.height) / height));
-  const hours = laborHours(row.area * ((1 - high) / rules.low + high / rules.high));
+  const hours = row.area * ((1 - high) / rules.low + high / rules.high);
   if (rec) {
     traceHeight(row, rec);
     const below = elevation.below(row).map(({ level }) => `levelHeight${String(level)}@`);
-    rec.line('foot#', below.join(' + ') || '0 * access_ground', foot, 'length', 'foot');
-    rec.line(
-      'highScaffold#',
-      'min(1, max(0, (foot# + rowHeight# - scaffold_low) / rowHeight#))',
-      high,
-      'ratio',
-      'highScaffold',
-    );
-    rec.line(
-      'scaffoldHours#',
-      'scaffold * Area# * ((1 - highScaffold#) / rate_scaffold_low + highScaffold# / rate_scaffold_high)',
-      hours,
-      'laborHours',
-      'scaffoldHours',
-    );
+    rec.line('foot', foot, { below: below.join(' + ') || '0 * access_ground' });
+    rec.line('highScaffold', high);
+    rec.line('scaffoldHours', hours);
   }
   return hours;
 }

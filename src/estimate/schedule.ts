@@ -110,9 +110,9 @@ export function estimateFrom(
     rec?.inZone(own.index, own.zone.name);
     totals.priceMinimum = short * (job.shares[place] ?? 0);
     totals.price += totals.priceMinimum;
-    rec?.line('priceMinimum@', 'shortOfMinimum * zoneShare@', totals.priceMinimum, 'money', 'priceMinimum');
-    rec?.line('price@', 'priceBefore@ + priceMinimum@', totals.price, 'money', 'price');
-    rec?.line('bidPrice@', 'round(price@, 2)', bidPrice(totals.price), 'money', 'bidPrice');
+    rec?.line('priceMinimum', totals.priceMinimum);
+    rec?.lineAt('@', 'price', totals.price);
+    rec?.lineAt('@', 'bidPrice', bidPrice(totals.price));
     const { governing, first, later } = own.decision;
     const estimate: ZoneEstimate = {
       zone: own.zone,
@@ -182,43 +182,42 @@ function zoneTotals(
   for (const id of sumsOfJob) totals[id] = prices[jobSums[id]] * share;
   if (rec) {
     rec.inZone(own.index, own.zone.name);
-    rec.line(
+    rec.lineNamed(
       'zoneShare@',
       own.ownHours > 0 ? 'ownHours@ / jobOwnHours' : String(share),
       share,
       'ratio',
       'zoneShare',
     );
-    rec.line('sampleHours@', 'jobSampleHours * zoneShare@', totals.sampleHours, 'laborHours', 'zoneShare');
-    rec.line(
+    rec.lineNamed(
+      'sampleHours@',
+      'jobSampleHours * zoneShare@',
+      totals.sampleHours,
+      'laborHours',
+      'zoneShare',
+    );
+    rec.lineNamed(
       'mobilizeHours@',
       'mobilize_hours * zoneShare@',
       totals.mobilizeHours,
       'laborHours',
       'zoneShare',
     );
-    rec.line('protectHours@', 'protect_hours * zoneShare@', totals.protectHours, 'laborHours', 'zoneShare');
-    rec.line('hireDays@', 'jobHireDays * zoneShare@', totals.hireDays, 'days', 'zoneShare');
-    const before = 'ownHours@ + sampleHours@ + mobilizeHours@ + protectHours@';
-    rec.line('otherHours@', before, other, 'laborHours', 'otherHours');
-    rec.line(
-      'days@',
-      'otherHours@ / (team_size * teams * (shift - setup_perDay))',
-      totals.days,
-      'days',
-      'days',
-    );
-    rec.line(
-      'setupHours@',
-      'days@ * setup_perDay * team_size * teams',
-      totals.setupHours,
+    rec.lineNamed(
+      'protectHours@',
+      'protect_hours * zoneShare@',
+      totals.protectHours,
       'laborHours',
-      'setupHours',
+      'zoneShare',
     );
-    rec.line('laborHours@', 'otherHours@ + setupHours@', totals.laborHours, 'laborHours', 'laborHours');
-    rec.line('crewHours@', 'laborHours@ / (team_size * teams)', totals.crewHours, 'crewHours', 'crewHours');
+    rec.lineNamed('hireDays@', 'jobHireDays * zoneShare@', totals.hireDays, 'days', 'zoneShare');
+    rec.line('otherHours', other);
+    rec.line('days', totals.days);
+    rec.line('setupHours', totals.setupHours);
+    rec.lineAt('@', 'laborHours', totals.laborHours, 'otherHours~ + setupHours~');
+    rec.lineAt('@', 'crewHours', totals.crewHours);
     for (const id of sumsOfJob)
-      rec.line(`${id}@`, `price_${jobSums[id]} * zoneShare@`, totals[id], 'money', 'zoneShare');
+      rec.lineNamed(`${id}@`, `price_${jobSums[id]} * zoneShare@`, totals[id], 'money', 'zoneShare');
   }
   addPrice(totals, prices, '@', rec);
   return totals;
@@ -249,13 +248,7 @@ function upToMinimum(
       'money',
       'sum',
     );
-    rec.line(
-      'shortOfMinimum',
-      'max(0 * price_minimum, price_minimum - jobPrice)',
-      short,
-      'money',
-      'shortOfMinimum',
-    );
+    rec.line('shortOfMinimum', short);
   }
   return short;
 }
@@ -280,14 +273,13 @@ function traceJob(estimates: readonly ZoneEstimate[], totals: Quantities, rec: R
     const values = estimates.map((zone) => zone.totals[id]);
     rec.sum(id, terms, values, addedQuantities[id].kind, 'sum');
   }
-  rec.line('bidPrice', 'round(price, 2)', bidPrice(totals.price), 'money', 'bidPrice');
+  rec.lineAt('', 'bidPrice', bidPrice(totals.price));
   const governed = estimates.flatMap(({ governing }, index) =>
     governing ? [{ symbol: `ceiling_z${String(index + 1)}`, value: governing.ceiling }] : [],
   );
   if (governed.length === 0) return;
   const least = Math.min(...governed.map(({ value }) => value));
-  const expression = `min(${governed.map(({ symbol }) => symbol).join(', ')})`;
-  rec.line('ceiling', expression, least, 'class', 'jobCeiling');
+  rec.line('jobCeiling', least, { ceilings: governed.map(({ symbol }) => symbol).join(', ') });
 }
 
 /** Shares what belongs to the zone out over its rows, so that the rows add up to it. */
@@ -307,21 +299,21 @@ function shareOut(
     const share = totals[by] > 0 ? ofRow[by] / totals[by] : 1 / zone.rows.length;
     rec?.inRow(row.row, row.wall);
     const expression = totals[by] > 0 ? `${by}# / ${by}@` : `1 / ${String(zone.rows.length)}`;
-    rec?.line('share#', expression, share, 'ratio', 'share');
+    rec?.lineNamed('share#', expression, share, 'ratio', 'share');
     for (const id of passedOn) {
       ofRow[id] = totals[id] * share;
-      rec?.line(`${id}#`, `${id}@ * share#`, ofRow[id], addedQuantities[id].kind, 'share');
+      rec?.lineNamed(`${id}#`, `${id}@ * share#`, ofRow[id], addedQuantities[id].kind, 'share');
     }
     for (const part of hourParts) ofRow.laborHours += ofRow[part];
     ofRow.crewHours = ofRow.laborHours / (rules.crew.size * rules.crew.teams);
     if (rec) {
       const parts = hourParts.map((part) => `${part}#`).join(' + ');
-      rec.line('laborHours#', parts, ofRow.laborHours, 'laborHours', 'laborHours');
-      rec.line('crewHours#', 'laborHours# / (team_size * teams)', ofRow.crewHours, 'crewHours', 'crewHours');
+      rec.lineAt('#', 'laborHours', ofRow.laborHours, parts);
+      rec.lineAt('#', 'crewHours', ofRow.crewHours);
     }
     addPrice(ofRow, rules.prices, '#', rec);
     ofRow.price += ofRow.priceMinimum;
-    rec?.line('price#', 'priceBefore# + priceMinimum#', ofRow.price, 'money', 'price');
+    rec?.lineAt('#', 'price', ofRow.price);
     takeRow?.(row, ofRow, estimate);
   }
 }

@@ -1,6 +1,5 @@
 import { effortOf, type Efforts } from '../govern/effort';
 import { residueOf } from '../govern/residue';
-import type { LaborHours } from '../quantity/quantities';
 import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
 import { residues, type Residue } from '../rules/residues';
@@ -42,13 +41,12 @@ export function scrapeHours(
   { rates, efforts }: { readonly rates: ScrapeRates; readonly efforts: Efforts },
   crew: Crew,
   rec?: Recorder,
-): LaborHours {
+): number {
   const residue = residueOf(row);
   const effort = effortOf(row, efforts, rec);
   const hours = hoursOf((area / rates[residue]) * effort * slowed * constants.minPerHour.value, crew);
   if (rec) {
-    const expression = `washedArea# / rate_scrape_${residue} * effort# * slowed# / working_share`;
-    rec.line('scrapeHours#', expression, hours, 'laborHours', 'scrape');
+    rec.line('scrape', hours, { residue });
   }
   return hours;
 }

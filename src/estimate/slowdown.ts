@@ -52,15 +52,8 @@ export function slowdownOf(row: WallRow, slowdowns: Slowdowns, rec?: Recorder): 
   const masking = slowdowns.access[kind];
   const washing = masking * slowdowns.texture[texture];
   if (rec) {
-    const byUser = `access_kind == ${String(accessKinds.indexOf(kind))} ? access_factor_${kind} : 0`;
-    rec.line(
-      'access#',
-      row.access ? `access_factor_${kind}` : byUser,
-      masking,
-      'ratio',
-      row.access ? 'accessOfRow' : 'accessUsual',
-    );
-    rec.line('slowed#', `access# * texture_factor_${texture}`, washing, 'ratio', 'slowed');
+    rec.line(row.access ? 'accessOfRow' : 'accessUsual', masking, { kind, place: accessKinds.indexOf(kind) });
+    rec.line('slowed', washing, { texture });
   }
   return { masking, washing };
 }

@@ -18,9 +18,15 @@ export function sorptivity(row: WallRow, density: number, rec?: Recorder): numbe
   if (rec) {
     const symbol = measured ? 'ira#' : `ira_${symbolOf(row.material)}`;
     if (measured)
-      rec.input(symbol, suction, 'suction', "Suction measured at the row, in place of the material's");
+      rec.input(
+        symbol,
+        suction,
+        'suction',
+        "Suction measured at the row, in place of the material's",
+        'suction',
+      );
     else rec.material(symbol, row.material, 'suction', 'suction');
-    rec.line('S#', `${symbol} / water_density / sqrt(iraTime)`, value, 'sorptivity', 'sorptivity');
+    rec.line('sorptivity', value, { suction: symbol });
   }
   return value;
 }

@@ -92,7 +92,11 @@ export function* spreadSteps(
   ranges: readonly FactorRange[],
   { draws, seed, rankBy }: SpreadOptions,
 ): Generator<SpreadProgress, SpreadResult> {
-  const condensed = zones.map((zone) => ({ ...zone, rows: rowsAlike(zone.rows) }));
+  const condensed = zones.map((zone): Zone => ({
+    name: zone.name,
+    rows: rowsAlike(zone.rows),
+    below: zone.below,
+  }));
   const at = (values: readonly number[]): Totals => {
     const own = new Map(ranges.map(({ id }, index) => [id, values[index] ?? NaN]));
     const value = (id: FactorId): number => own.get(id) ?? factors.value(id);

@@ -1,5 +1,6 @@
 import type { FactorsInForce } from '../rules/read-factors';
 import { fromBase } from '../quantity/conversions';
+import { DIGITS, tidy } from '../quantity/shown-number';
 import { show, unitOf } from '../quantity/systems';
 import type { Recorder } from '../trace/recorder';
 
@@ -105,39 +106,13 @@ export function traceCycle(cycle: WashCycle, times: StepTimes, rules: CycleRules
   const slower = times.apply >= times.rinse ? 'applyTime#' : 'rinseTime#';
   const quicker = times.apply >= times.rinse ? 'rinseTime#' : 'applyTime#';
   const byWindow = rules.mostDwell / (cycle.slower + cycle.scrub) <= rules.mostPatch;
-  rec.line('slower#', 'max(applyTime#, rinseTime#)', cycle.slower, 'minutesPerArea', 'slowerStep');
-  rec.line(
-    'washPasses#',
-    `max(cleaner_applications, 1, scrubTime# / (dwell_most / patch_least - ${slower}))`,
-    cycle.passes,
-    'count',
-    'washPasses',
-  );
-  rec.line('scrubPass#', 'scrubTime# / washPasses#', cycle.scrub, 'minutesPerArea', 'scrubPass');
-  rec.line('patch#', 'min(dwell_most / (slower# + scrubPass#), patch_most)', cycle.patch, 'area', 'patch');
-  rec.line(
-    'paced#',
-    byWindow
-      ? `max(${quicker}, dwell_least * (slower# + scrubPass#) / dwell_most - scrubPass#)`
-      : `max(${quicker}, slower# - (dwell_most - dwell_least) / patch#)`,
-    cycle.paced,
-    'minutesPerArea',
-    'paced',
-  );
-  rec.line(
-    'wait#',
-    byWindow ? '0 * dwell_least' : 'max(0 * dwell_least, dwell_least - patch# * (paced# + scrubPass#))',
-    cycle.wait,
-    'minutes',
-    'wait',
-  );
-  rec.line(
-    'cycle#',
-    'washPasses# * (slower# + paced# + wait# / patch# + patch_change / patch#) + scrubTime#',
-    cycle.time,
-    'minutesPerArea',
-    'cycle',
-  );
+  rec.line('slowerStep', cycle.slower);
+  rec.line('washPasses', cycle.passes, { slower });
+  rec.line('scrubPass', cycle.scrub);
+  rec.line('patch', cycle.patch);
+  rec.line(byWindow ? 'pacedByWindow' : 'paced', cycle.paced, { quicker });
+  rec.line('wait', cycle.wait, byWindow ? '0 * dwell_least' : undefined);
+  rec.line('cycle', cycle.time);
 }
 
 /**
@@ -157,7 +132,7 @@ export function noCycle(
   factors: FactorsInForce,
 ): string {
   const { system } = factors;
-  const number = (value: number): string => String(Number(value.toPrecision(3)));
+  const number = (value: number): string => String(tidy(value, DIGITS.site));
   if (none === 'passes') {
     return `Wall ${wall} would take ${number(passes)} passes of cleaner, more than cleaner.mostApplications, ${number(factors.value('cleaner.mostApplications'))}: its residue does not come off within the dwell. Accepted: a stronger class, a longer dwell.most, a smaller patch.least, more persons in team.size, or more passes where the label allows them.`;
   }

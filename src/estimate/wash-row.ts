@@ -2,7 +2,6 @@ import { leftToBrush, type ResidueRules } from '../govern/residue';
 import { constants } from '../rules/constants';
 import type { CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { MethodId } from '../rules/methods';
 import type { Recorder } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 import type { BelowRules } from './below';
@@ -71,13 +70,7 @@ export function washRow(row: WallRow, strip: number, rules: WashRules, rec?: Rec
   const left = leftToBrush(row, rules.class, rules.residue, rec);
   const brushed = Math.max(rules.residue.least, left);
   const scrub = ((brushed / rules.scrubRate) * constants.minPerHour.value) / crew.size;
-  rec?.line(
-    'scrubTime#',
-    'max(scrub_least, left#) / scrub_full * minPerHour / team_size',
-    scrub,
-    'minutesPerArea',
-    'scrub',
-  );
+  rec?.line('scrub', scrub);
   return rules.class === 0
     ? withClearWater({ rinse, scrub, strip }, rules, rec)
     : withCleaner(row, { rinse, scrub, strip }, rules, rec);
@@ -91,7 +84,7 @@ function withCleaner(
 ): RowWash {
   const { size } = rules.crew;
   const apply = 1 / rules.applyRate;
-  rec?.line('applyTime#', '1 / rate_apply', apply, 'minutesPerArea', 'applyTime');
+  rec?.line('applyTime', apply);
   const times = { apply, rinse, scrub };
   const cycle = washCycle(times, rules.cycle);
   if ('none' in cycle) return noWash(noCycle(cycle, row.wall, rinse, rules.factors));
@@ -108,24 +101,19 @@ function withCleaner(
   const free = (size - 1) * passes * (cycle.slower + cycle.paced + cycle.wait / cycle.patch);
   const held = passes * (cycle.paced - Math.min(apply, rinse) + cycle.wait / cycle.patch);
   if (rec) {
-    const line = (symbol: string, expression: string, value: number, method: MethodId): void => {
-      rec.line(symbol, expression, value, 'laborMinutesPerArea', method);
-    };
-    line('prewetWork#', 'prewetPasses# / rate_wet * onePerson', work.prewet, 'prewetWork');
-    line('applyWork#', 'washPasses# * applyTime# * onePerson', work.apply, 'onePersonWork');
-    line('rinseWork#', 'washPasses# * rinseTime# * onePerson', work.rinse, 'onePersonWork');
-    line('scrubWork#', 'scrubTime# * team_size', work.scrub, 'teamWork');
-    line('changeWork#', 'washPasses# * patch_change / patch# * team_size', work.change, 'teamWork');
-    const helpers = '(team_size - onePerson) * washPasses# * (slower# + paced# + wait# / patch#)';
-    line('free#', helpers, free, 'helpersFree');
-    const paced = 'washPasses# * (paced# - min(applyTime#, rinseTime#) + wait# / patch#) * onePerson';
-    line('held#', paced, held, 'held');
+    rec.line('prewetWork', work.prewet);
+    rec.line('applyWork', work.apply);
+    rec.line('rinseWork', work.rinse);
+    rec.line('scrubWork', work.scrub);
+    rec.line('changeWork', work.change);
+    rec.line('helpersFree', free);
+    rec.line('held', held);
   }
   const below = keepWet(work.prewet, cycle.time, free, strip, rules, rec);
   const mist = rules.mistings * rules.mist * passes;
   const rinseWater = rules.rinse.perArea * passes;
-  rec?.line('mistPerArea#', 'mistings * weather_mist * washPasses#', mist, 'volumePerArea', 'mist');
-  rec?.line('rinsePerArea#', 'rinse_perArea * washPasses#', rinseWater, 'volumePerArea', 'rinsePerArea');
+  rec?.line('mist', mist);
+  rec?.line('rinsePerArea', rinseWater);
   return withHelpers(work, below, cycle.time, free, held, rules, rec, {
     passes,
     wet,
@@ -138,14 +126,14 @@ function withCleaner(
 function withClearWater({ rinse, scrub, strip }: FaceTimes, rules: WashRules, rec?: Recorder): RowWash {
   const { size } = rules.crew;
   const time = scrub + rinse;
-  rec?.line('cycle#', 'scrubTime# + rinseTime#', time, 'minutesPerArea', 'clearWaterCycle');
+  rec?.line('clearWaterCycle', time);
   const free = (size - 1) * rinse;
   const work = { prewet: 0, apply: 0, scrub: size * scrub, rinse, change: 0 };
   if (rec) {
     noCleaner(rec);
-    rec.line('rinseWork#', 'rinseTime# * onePerson', rinse, 'laborMinutesPerArea', 'onePersonWork');
-    rec.line('scrubWork#', 'scrubTime# * team_size', work.scrub, 'laborMinutesPerArea', 'teamWork');
-    rec.line('free#', '(team_size - onePerson) * rinseTime#', free, 'laborMinutesPerArea', 'helpersFree');
+    rec.line('rinseWork', rinse, 'rinseTime# * onePerson');
+    rec.line('scrubWork', work.scrub);
+    rec.line('helpersFree', free, '(team_size - onePerson) * rinseTime#');
   }
   const below = keepWet(0, time, free, strip, rules, rec);
   return withHelpers(work, below, time, free, 0, rules, rec, rinsedOnce(rules));
@@ -157,18 +145,12 @@ function rinseOnly(rinse: number, rules: WashRules, rec?: Recorder): RowWash {
   const work = { prewet: 0, apply: 0, scrub: 0, rinse, change: 0 };
   if (rec) {
     noCleaner(rec);
-    rec.line('cycle#', 'rinseTime#', rinse, 'minutesPerArea', 'rinsedOnly');
-    rec.line('belowWork#', '0', 0, 'laborMinutesPerArea', 'rinsedOnly');
-    rec.line('belowPerArea#', '0', 0, 'volumePerArea', 'rinsedOnly');
-    rec.line('scrubWork#', '0', 0, 'laborMinutesPerArea', 'rinsedOnly');
-    rec.line('rinseWork#', 'rinseTime# * onePerson', rinse, 'laborMinutesPerArea', 'onePersonWork');
-    rec.line(
-      'free#',
-      '(team_size - onePerson) * rinseTime#',
-      (size - 1) * rinse,
-      'laborMinutesPerArea',
-      'helpersFree',
-    );
+    rec.lineNamed('cycle#', 'rinseTime#', rinse, 'minutesPerArea', 'rinsedOnly');
+    rec.nothing('belowWork#', 'laborMinutesPerArea', 'rinsedOnly');
+    rec.nothing('belowPerArea#', 'volumePerArea', 'rinsedOnly');
+    rec.nothing('scrubWork#', 'laborMinutesPerArea', 'rinsedOnly');
+    rec.line('rinseWork', rinse, 'rinseTime# * onePerson');
+    rec.line('helpersFree', (size - 1) * rinse, '(team_size - onePerson) * rinseTime#');
   }
   const below = { minutes: 0, water: 0 };
   return withHelpers(work, below, rinse, (size - 1) * rinse, 0, rules, rec, rinsedOnce(rules));
@@ -192,11 +174,9 @@ function withHelpers(
   const team = time + excess / size;
   const tend = Math.max(0, free - prewet - below.minutes) + held;
   if (rec) {
-    const excessWork = 'max(0 * free#, prewetWork# + belowWork# - free#)';
-    rec.line('excess#', excessWork, excess, 'laborMinutesPerArea', 'helpersExcess');
-    rec.line('teamTime#', 'cycle# + excess# / team_size', team, 'minutesPerArea', 'teamTime');
-    const left = 'max(0 * free#, free# - prewetWork# - belowWork#) + held#';
-    rec.line('tendWork#', left, tend, 'laborMinutesPerArea', 'tend');
+    rec.line('helpersExcess', excess);
+    rec.line('teamTime', team);
+    rec.line('tend', tend);
   }
   return {
     prewet,
@@ -235,11 +215,10 @@ function keepWet(
   const minutes = wetted / below.rate;
   const water = wetted * below.water;
   if (rec) {
-    const expression = 'cycle# + max(0 * free#, prewetWork# - free#) / team_size';
-    rec.line('beforeBelow#', expression, before, 'minutesPerArea', 'beforeBelow');
-    rec.line('wetted#', 'beforeBelow# / below_interval * stripBelow#', wetted, 'ratio', 'wettedBelow');
-    rec.line('belowWork#', 'wetted# / rate_below * onePerson', minutes, 'laborMinutesPerArea', 'belowWork');
-    rec.line('belowPerArea#', 'wetted# * below_water', water, 'volumePerArea', 'belowWater');
+    rec.line('beforeBelow', before);
+    rec.line('wettedBelow', wetted);
+    rec.line('belowWork', minutes);
+    rec.line('belowPerArea', water);
   }
   return { minutes, water };
 }
@@ -252,17 +231,11 @@ function rinsedOnce(
 
 function noCleaner(rec: Recorder): void {
   for (const symbol of ['prewetWork#', 'applyWork#', 'changeWork#', 'held#'])
-    rec.line(symbol, '0', 0, 'laborMinutesPerArea', 'noCleaner');
+    rec.nothing(symbol, 'laborMinutesPerArea', 'noCleaner');
   for (const symbol of ['takenUp#', 'preWetPerArea#', 'mistPerArea#'])
-    rec.line(symbol, '0', 0, 'volumePerArea', 'noCleaner');
-  rec.line('washPasses#', '1', 1, 'count', 'oneRinse');
-  rec.line(
-    'rinsePerArea#',
-    'rinse_perArea * washPasses#',
-    rec.value('rinse.perArea'),
-    'volumePerArea',
-    'rinsePerArea',
-  );
+    rec.nothing(symbol, 'volumePerArea', 'noCleaner');
+  rec.line('oneRinse', 1);
+  rec.line('rinsePerArea', rec.value('rinse.perArea'));
 }
 
 function noWash(finding: string): RowWash {

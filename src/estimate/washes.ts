@@ -83,7 +83,7 @@ export function decideZone(
       return classToUse;
     }
     const chosen = Math.min(at.ceiling, chosenClass) as CleanerClass;
-    taker?.line(at.symbol, `min(${at.limit}, ${String(chosenClass)})`, chosen, 'class', 'chosenClass');
+    taker?.lineNamed(at.symbol, `min(${at.limit}, ${String(chosenClass)})`, chosen, 'class', 'chosenClass');
     return chosen;
   };
   const bare = rows.filter((row) => !row.masked && netArea(row) > 0);
@@ -112,7 +112,7 @@ export function decideZone(
     if (taker) {
       taker.inRow(row.row, row.wall);
       const limits = `min(${String(row.material.ceiling)}, ${governing ? 'ceiling@' : String(most)})`;
-      taker.line('laterCeiling#', limits, ceiling, 'class', 'laterCeiling');
+      taker.line('laterCeiling', ceiling, limits);
     }
     const minutes =
       factors.chosenClass === undefined
@@ -236,14 +236,13 @@ function traceTry(
   const minutes = rows.map((row) => {
     rec.inRow(row.row, row.wall, rules.class);
     const area = netArea(row);
-    rec.input('Area#', row.area, 'area', 'Area of the row, gross');
-    rec.input('Openings#', row.openings, 'area', 'Openings in the row');
-    rec.line('bareArea#', 'Area# - Openings#', area, 'area', 'bareArea');
+    rec.input('Area#', row.area, 'area', 'Area of the row, gross', 'area');
+    rec.input('Openings#', row.openings, 'area', 'Openings in the row', 'openings');
+    rec.line('bareArea', area);
     const slowed = slowdownOf(row, slowdowns, rec).washing;
     const strip = stripBelow(row, elevation, masonry, rules.below, rec);
     const hours = hoursOf(washRow(row, strip, rules, rec).all * area * slowed, rules.crew);
-    const expression = 'team_size * teamTime# * bareArea# * slowed# / minPerHour / working_share';
-    rec.line('hours#', expression, hours, 'laborHours', 'hoursAtClass');
+    rec.line('hoursAtClass', hours);
     return hours;
   });
   const last = rows.at(-1);
@@ -270,5 +269,5 @@ function traceClass(
     const others = able.slice(place + 1).map((each) => hoursSymbol(symbol, each));
     return `${hoursSymbol(symbol, of)} <= min(${others.join(', ')}) * (1 + guard) ? ${String(of)} : `;
   });
-  rec.line(symbol, `${cases.join('')}${String(able.at(-1) ?? classToUse)}`, classToUse, 'class', method);
+  rec.lineNamed(symbol, `${cases.join('')}${String(able.at(-1) ?? classToUse)}`, classToUse, 'class', method);
 }

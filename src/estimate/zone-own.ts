@@ -75,7 +75,7 @@ export function zoneOwn(
     const wash = washOf(row, decision);
     if (wash === undefined) {
       for (const id of rec ? ofWashing : [])
-        rec?.line(`${id}#`, '0', 0, addedQuantities[id].kind, row.mask === 'only' ? 'leftOut' : 'notWashed');
+        rec?.nothing(`${id}#`, addedQuantities[id].kind, row.mask === 'only' ? 'leftOut' : 'notWashed');
       continue;
     }
     const how = addWashQuantities(row, wash, elevation, decision, rules, sums, rec);
@@ -85,17 +85,10 @@ export function zoneOwn(
   if (rec) traceSums(rows, (row) => rowOwn(row, { decision, elevation }, rules), rec);
   const washes = decision.later.length + (decision.first ? 1 : 0);
   sums.zonesetupHours = washes * factors.value('setup.zone');
-  rec?.line(
-    'zonesetupHours@',
-    `${String(washes)} * setup_zone`,
-    sums.zonesetupHours,
-    'laborHours',
-    'zoneSetup',
-  );
+  rec?.line('zoneSetup', sums.zonesetupHours, { washes });
   let ownHours = 0;
   for (const part of ownParts) ownHours += sums[part];
-  const expression = ownParts.map((part) => `${part}@`).join(' + ');
-  rec?.line('ownHours@', expression, ownHours, 'laborHours', 'ownHours');
+  rec?.line('ownHours', ownHours, { parts: ownParts.map((part) => `${part}@`).join(' + ') });
   return { zone, index, decision, elevation, sums, ownHours, washed, finding };
 }
 

@@ -27,12 +27,6 @@ export function effortsOf(factors: FactorsInForce): Efforts {
  */
 export function effortOf(row: WallRow, efforts: Efforts, rec?: Recorder): number {
   const type = row.mortar ?? DEFAULT_MORTAR;
-  rec?.line(
-    'effort#',
-    `(mortar_${type}_strength / mortar_N_strength)^mortar_effortExponent`,
-    efforts[type],
-    'ratio',
-    row.mortar ? 'mortarEffort' : 'mortarDefault',
-  );
+  rec?.line(row.mortar ? 'mortarEffort' : 'mortarDefault', efforts[type], { type });
   return efforts[type];
 }

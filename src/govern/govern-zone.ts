@@ -62,14 +62,9 @@ export function governZone(
       rec.material(symbol, material, 'ceiling', 'class');
       return symbol;
     });
-    rec.line('ceiling@', `min(${symbols.join(', ')})`, ceiling, 'class', 'ceiling');
-    rec.line(
-      'mostNeed@',
-      inMostNeed ? `need_r${String(inMostNeed.row)}` : '0',
-      mostNeed,
-      'class',
-      'mostNeed',
-    );
+    rec.line('ceiling', ceiling, { ceilings: symbols.join(', ') });
+    if (inMostNeed) rec.line('mostNeed', mostNeed, { need: `need_r${String(inMostNeed.row)}` });
+    else rec.nothing('mostNeed@', 'class', 'mostNeed');
   }
   return { ceiling: ceiling as CleanerClass, governors, mostNeed };
 }

@@ -58,13 +58,7 @@ export function leftToBrush(
 ): number {
   const residue = residueOf(row);
   const left = (rules.left[withClass] ?? NaN) * rules.load[residue] * effortOf(row, rules.efforts, rec);
-  rec?.line(
-    'left#',
-    `left_${withClass} * load_${residue} * effort#`,
-    left,
-    'ratio',
-    row.residue ? 'leftToBrush' : 'leftToBrushAssumed',
-  );
+  rec?.line(row.residue ? 'leftToBrush' : 'leftToBrushAssumed', left, { class: withClass, residue });
   return left;
 }
 
@@ -84,13 +78,7 @@ export function needClass(row: WallRow, rules: ResidueRules, rec?: Recorder): Cl
     const cases = cleanerClasses
       .slice(0, -1)
       .map(({ class: of }) => `left_${of} * load_${residue} * effort# <= scrub_least ? ${of} : `);
-    rec.line(
-      'need#',
-      `${cases.join('')}${STRONGEST_CLASS}`,
-      need,
-      'class',
-      row.residue ? 'needClass' : 'needClassAssumed',
-    );
+    rec.line(row.residue ? 'needClass' : 'needClassAssumed', need, `${cases.join('')}${STRONGEST_CLASS}`);
   }
   return need;
 }

@@ -1,6 +1,5 @@
 import { dryingTime } from '../estimate/drying';
 import type { ZoneEstimate } from '../estimate/schedule';
-import type { Minutes } from '../quantity/quantities';
 import { isCalcareous } from '../rules/calcareous';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { WallRow } from '../walls/wall-row';
@@ -28,9 +27,9 @@ export function stainUnderAcid(zone: ZoneEstimate): WallRow[] {
  * Cleaner that is dry before its longest dwell is over.
  * @param zone the estimate of the zone
  * @param factors the factors in force
- * @returns when it is dry, where that is too early
+ * @returns when it is dry, min, where that is too early
  */
-export function driesEarly(zone: ZoneEstimate, factors: FactorsInForce): Minutes | undefined {
+export function driesEarly(zone: ZoneEstimate, factors: FactorsInForce): number | undefined {
   const dries = dryingTime(factors);
   return takesCleaner(zone) && dries < factors.value('dwell.most') ? dries : undefined;
 }
@@ -39,9 +38,9 @@ export function driesEarly(zone: ZoneEstimate, factors: FactorsInForce): Minutes
  * Cleaner that is dry even before its minimum dwell: without misting it would never have worked long enough.
  * @param zone the estimate of the zone
  * @param factors the factors in force
- * @returns when it is dry, where that is too soon
+ * @returns when it is dry, min, where that is too soon
  */
-export function driesTooSoon(zone: ZoneEstimate, factors: FactorsInForce): Minutes | undefined {
+export function driesTooSoon(zone: ZoneEstimate, factors: FactorsInForce): number | undefined {
   const dries = driesEarly(zone, factors);
   return dries !== undefined && dries < factors.value('dwell.least') ? dries : undefined;
 }

@@ -25,11 +25,15 @@ export class WashdownError extends Error {
    */
   constructor(problems: readonly Problem[]) {
     const [first] = problems;
-    const more = problems.length > 1 ? ` (and ${String(problems.length - 1)} more)` : '';
-    super((first?.message ?? 'Something cannot be used.') + more);
+    super((first?.message ?? 'Something cannot be used.') + moreText(problems.length - 1));
     this.name = 'WashdownError';
     this.problems = problems;
   }
+}
+
+function moreText(more: number): string {
+  if (more < 1) return '';
+  return more === 1 ? ' One more problem was found.' : ` ${String(more)} more problems were found.`;
 }
 
 /**

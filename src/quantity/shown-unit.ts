@@ -31,6 +31,16 @@ export function shownUnit(unit: string): string {
 }
 
 /**
+ * The unit of a price of something, in words: the money is the user's.
+ * @param unit its label, for example `money/ft2`
+ * @returns for example `per ft²` or `per labor-hour`; undefined where it is no price of something
+ */
+export function perUnit(unit: string): string | undefined {
+  const [money, per] = unit.split('/');
+  return money === 'money' && per !== undefined ? `per ${singular[per] ?? shownUnit(per)}` : undefined;
+}
+
+/**
  * A number with its unit as a user reads it.
  * @param number the number as shown
  * @param unit the label of its unit
@@ -39,7 +49,8 @@ export function shownUnit(unit: string): string {
 export function withUnit(number: string, unit: string): string {
   if (unit === '1') return number;
   if (unit === 'degree') return `${number}°`;
-  return `${number} ${(number === '1' && singular[unit]) || shownUnit(unit)}`;
+  const one = number === '1' ? singular[unit] : undefined;
+  return `${number} ${perUnit(unit) ?? one ?? shownUnit(unit)}`;
 }
 
 const plural: Readonly<Record<string, string>> = {

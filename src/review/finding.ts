@@ -4,6 +4,7 @@ import type { SourceId } from '../rules/sources';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { ZoneEstimate } from '../estimate/schedule';
 import type { ExampleRows } from '../walls/example-rows';
+import type { ColumnId } from '../walls/columns';
 import type { WallRow } from '../walls/wall-row';
 
 /** Something on the walls, in the factors or in the result that a reviewer should know. */
@@ -17,6 +18,10 @@ export interface Finding {
   /** What to do about it. */
   readonly todo: string;
   readonly source: SourceId;
+  /** The rows of the range that it is about, its header being row 1; left out where it is about no wall. */
+  readonly rows?: readonly number[];
+  /** The column that it is about, where it is one. */
+  readonly column?: ColumnId;
 }
 
 /** What a check looks at. */
@@ -42,10 +47,20 @@ const LABELS_NAMED = 20;
  * @param rows the rows concerned
  * @returns for example `Library south: S-1, S-2`
  */
-export function whereOf(zone: string, rows: readonly WallRow[]): string {
+function whereOf(zone: string, rows: readonly WallRow[]): string {
   const named = rows.slice(0, LABELS_NAMED).map(({ wall }) => wall);
   const more = rows.length > LABELS_NAMED ? ` and ${String(rows.length - LABELS_NAMED)} more` : '';
   return `${zone}: ${named.join(', ')}${more}`;
+}
+
+/**
+ * Where walls stand, in words and by their rows.
+ * @param zone name of the zone
+ * @param rows the rows concerned
+ * @returns what a finding says of its place
+ */
+export function placed(zone: string, rows: readonly WallRow[]): Required<Pick<Finding, 'where' | 'rows'>> {
+  return { where: whereOf(zone, rows), rows: rows.map(({ row }) => row) };
 }
 
 /**
@@ -83,7 +98,7 @@ function zoneCheck(
       const rows = rowsOf(estimate, checked);
       return rows.length === 0
         ? []
-        : [{ ...say(estimate, rows, checked), where: whereOf(estimate.zone.name, rows) }];
+        : [{ ...say(estimate, rows, checked), ...placed(estimate.zone.name, rows) }];
     });
 }
 

@@ -1,9 +1,7 @@
-import { withUnit } from '../quantity/shown-unit';
-import { show, unitOf } from '../quantity/systems';
+import { DIGITS, shownAmount } from '../quantity/shown-number';
+import type { Kind } from '../quantity/systems';
 import { factors, type FactorId } from '../rules/factors';
 import type { FactorsInForce } from '../rules/read-factors';
-
-const DIGITS = 4;
 
 /**
  * A factor's value with its unit, for a sentence.
@@ -23,11 +21,6 @@ export function shownFactor(factorsInForce: FactorsInForce, id: FactorId): strin
  * @param factorsInForce the factors in force, for their display system
  * @returns for example `37.2 m²`
  */
-export function shownValue(
-  value: number,
-  kind: Parameters<typeof show>[1],
-  factorsInForce: FactorsInForce,
-): string {
-  const number = String(Number(show(value, kind, factorsInForce.system).toPrecision(DIGITS)));
-  return withUnit(number, unitOf(kind, factorsInForce.system));
+export function shownValue(value: number, kind: Kind, factorsInForce: FactorsInForce): string {
+  return shownAmount(value, kind, factorsInForce.system, DIGITS.sentence);
 }

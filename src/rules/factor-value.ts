@@ -4,6 +4,7 @@ import { isPercentInDoubt, percentInDoubt, percentOf } from './percent';
 import { tradeWord } from '../quantity/trade-word';
 import { dayIn } from '../quantity/day';
 import { toBase } from '../quantity/conversions';
+import { DIGITS, tidy } from '../quantity/shown-number';
 import { unitInWords } from '../quantity/shown-unit';
 import { show, take, unitOf, type System } from '../quantity/systems';
 import type { Factor } from './factors';
@@ -78,11 +79,11 @@ function acceptedRange(
   const what = row.whole ? 'a whole number' : 'a number';
   const bounds =
     row.positive && least === 0
-      ? `above 0 and at most ${tidy(most)}`
-      : `from ${tidy(least)} to ${tidy(most)}`;
+      ? `above 0 and at most ${bound(most)}`
+      : `from ${bound(least)} to ${bound(most)}`;
   return `${what} ${bounds}${unit === '1' ? '' : ` ${unitInWords(unit)}`}`;
 }
 
-function tidy(bound: number): string {
-  return String(Number(bound.toPrecision(6)));
+function bound(value: number): string {
+  return String(tidy(value, DIGITS.typed));
 }

@@ -1,12 +1,15 @@
 import type { Unit } from '../quantity/conversions';
 import type { Kind } from '../quantity/systems';
 import { accessKinds } from './access-kinds';
+import type { FactorGroupId } from './factor-groups';
 import type { SourceKind } from './source-kinds';
 import type { SourceId } from './sources';
 
 /** One number of the model that is not an input of a wall row. */
 export interface Factor {
   readonly id: string;
+  /** Where a form of the factors shows it. */
+  readonly group: FactorGroupId;
   /** Starting value, in `unit`; the place of a word in `choices`. */
   readonly value: number;
   readonly unit: Unit;
@@ -92,6 +95,7 @@ const density = { unit: 'kg/L', kind: 'labDensity', least: 0.5, most: 2, ...assu
 export const factors = [
   {
     id: 'team.size',
+    group: 'crew',
     value: 2,
     unit: 'person',
     kind: 'persons',
@@ -103,6 +107,7 @@ export const factors = [
   },
   {
     id: 'teams',
+    group: 'crew',
     value: 1,
     unit: '1',
     kind: 'count',
@@ -114,6 +119,7 @@ export const factors = [
   },
   {
     id: 'shift',
+    group: 'crew',
     value: 8,
     unit: 'h/d',
     kind: 'hoursPerDay',
@@ -124,6 +130,7 @@ export const factors = [
   },
   {
     id: 'working.share',
+    group: 'crew',
     value: 50 / 60,
     least: 0.1,
     most: 1,
@@ -134,6 +141,7 @@ export const factors = [
   },
   {
     id: 'setup.perDay',
+    group: 'crew',
     value: 0.75,
     unit: 'h/d',
     kind: 'hoursPerDay',
@@ -144,58 +152,80 @@ export const factors = [
   },
   {
     id: 'setup.zone',
+    group: 'crew',
     value: 0,
     ...laborHours,
     ...yours,
     meaning: 'site set-up of each zone and each later wash: hoses, hydrant, containment',
   },
-  { id: 'mobilize.hours', value: 0, ...laborHours, ...yours, meaning: 'mobilization of the job' },
+  {
+    id: 'mobilize.hours',
+    group: 'crew',
+    value: 0,
+    ...laborHours,
+    ...yours,
+    meaning: 'mobilization of the job',
+  },
   {
     id: 'protect.hours',
+    group: 'crew',
     value: 0,
     ...laborHours,
     ...yours,
     meaning: 'protection of landscaping, paving and neighbors, for the job',
   },
   {
-    id: 'hire.least',
-    value: 1,
-    unit: 'd',
-    kind: 'days',
-    least: 0,
-    most: 365,
-    ...yours,
-    meaning: 'least days that equipment and access are hired for',
-  },
-  {
     id: 'left.0',
+    group: 'residue',
     value: 1,
     ...left,
     meaning: 'share of the residue that is left to the brush after class 0',
   },
   {
     id: 'left.1',
+    group: 'residue',
     value: 0.4,
     ...left,
     meaning: 'share of the residue that is left to the brush after class 1',
   },
   {
     id: 'left.2',
+    group: 'residue',
     value: 0.16,
     ...left,
     meaning: 'share of the residue that is left to the brush after class 2',
   },
   {
     id: 'left.3',
+    group: 'residue',
     value: 0.06,
     ...left,
     meaning: 'share of the residue that is left to the brush after class 3',
   },
-  { id: 'load.light', value: 0.2, ...load, meaning: 'light residue after scraping, against heavy' },
-  { id: 'load.moderate', value: 0.5, ...load, meaning: 'moderate residue after scraping, against heavy' },
-  { id: 'load.heavy', value: 1, ...load, meaning: 'heavy residue after scraping, against heavy' },
+  {
+    id: 'load.light',
+    group: 'residue',
+    value: 0.2,
+    ...load,
+    meaning: 'light residue after scraping, against heavy',
+  },
+  {
+    id: 'load.moderate',
+    group: 'residue',
+    value: 0.5,
+    ...load,
+    meaning: 'moderate residue after scraping, against heavy',
+  },
+  {
+    id: 'load.heavy',
+    group: 'residue',
+    value: 1,
+    ...load,
+    meaning: 'heavy residue after scraping, against heavy',
+  },
   {
     id: 'scrub.least',
+    group: 'rates',
     value: 0.085,
     least: 0,
     most: 1,
@@ -206,6 +236,7 @@ export const factors = [
   },
   {
     id: 'scrub.full',
+    group: 'rates',
     value: 18,
     ...handRate,
     meaning: 'one person scrubs heavy residue of Type N mortar with clear water',
@@ -213,6 +244,7 @@ export const factors = [
   },
   {
     id: 'mortar.effortExponent',
+    group: 'residue',
     value: 0.5,
     least: 0,
     most: 3,
@@ -220,12 +252,37 @@ export const factors = [
     ...assumption,
     meaning: 'power of the strength ratio in scraping and scrubbing effort',
   },
-  { id: 'mortar.M.strength', value: 2500, ...strength, meaning: '28-day strength of Type M' },
-  { id: 'mortar.S.strength', value: 1800, ...strength, meaning: '28-day strength of Type S' },
-  { id: 'mortar.N.strength', value: 750, ...strength, meaning: '28-day strength of Type N' },
-  { id: 'mortar.O.strength', value: 350, ...strength, meaning: '28-day strength of Type O' },
+  {
+    id: 'mortar.M.strength',
+    group: 'residue',
+    value: 2500,
+    ...strength,
+    meaning: '28-day strength of Type M',
+  },
+  {
+    id: 'mortar.S.strength',
+    group: 'residue',
+    value: 1800,
+    ...strength,
+    meaning: '28-day strength of Type S',
+  },
+  {
+    id: 'mortar.N.strength',
+    group: 'residue',
+    value: 750,
+    ...strength,
+    meaning: '28-day strength of Type N',
+  },
+  {
+    id: 'mortar.O.strength',
+    group: 'residue',
+    value: 350,
+    ...strength,
+    meaning: '28-day strength of Type O',
+  },
   {
     id: 'rate.scrape.light',
+    group: 'rates',
     value: 600,
     ...handRate,
     meaning: 'dry scraping of light residue of Type N mortar, whole area, by one person',
@@ -233,6 +290,7 @@ export const factors = [
   },
   {
     id: 'rate.scrape.moderate',
+    group: 'rates',
     value: 300,
     ...handRate,
     meaning: 'dry scraping of moderate residue of Type N mortar, whole area, by one person',
@@ -240,6 +298,7 @@ export const factors = [
   },
   {
     id: 'rate.scrape.heavy',
+    group: 'rates',
     value: 120,
     ...handRate,
     meaning: 'dry scraping of heavy residue of Type N mortar, whole area, by one person',
@@ -247,13 +306,21 @@ export const factors = [
   },
   {
     id: 'rate.brush',
+    group: 'rates',
     value: 1000,
     ...handRate,
     meaning: 'daily brush-down by one mason, where the walls say that it is priced here',
   },
-  { id: 'dwell.least', value: 3, ...dwell, meaning: 'minimum dwell of the cleaner; the label decides' },
+  {
+    id: 'dwell.least',
+    group: 'label',
+    value: 3,
+    ...dwell,
+    meaning: 'minimum dwell of the cleaner; the label decides',
+  },
   {
     id: 'dwell.most',
+    group: 'label',
     value: 5,
     ...dwell,
     positive: true,
@@ -261,6 +328,7 @@ export const factors = [
   },
   {
     id: 'rate.apply',
+    group: 'rates',
     value: 10,
     ...areaRate,
     meaning: 'one person applies cleaner',
@@ -269,6 +337,7 @@ export const factors = [
   },
   {
     id: 'rinse.perArea',
+    group: 'rinse',
     value: 0.6,
     unit: 'gal/ft2',
     kind: 'volumePerArea',
@@ -281,15 +350,29 @@ export const factors = [
   },
   {
     id: 'patch.least',
+    group: 'rates',
     value: 8,
     ...patchArea,
     meaning: 'smallest area worth washing in one go',
     bracket: 'about 1 m2 at a time (Cleaning of clay masonry, Australian practice)',
   },
-  { id: 'patch.most', value: 60, ...patchArea, meaning: 'largest area that is washed in one go' },
-  { id: 'patch.change', value: 0.5, ...minutes, meaning: 'a team steps over to the next patch' },
+  {
+    id: 'patch.most',
+    group: 'rates',
+    value: 60,
+    ...patchArea,
+    meaning: 'largest area that is washed in one go',
+  },
+  {
+    id: 'patch.change',
+    group: 'rates',
+    value: 0.5,
+    ...minutes,
+    meaning: 'a team steps over to the next patch',
+  },
   {
     id: 'cleaner.applications',
+    group: 'label',
     value: 1,
     unit: '1',
     kind: 'count',
@@ -301,6 +384,7 @@ export const factors = [
   },
   {
     id: 'cleaner.mostApplications',
+    group: 'label',
     value: 6,
     unit: '1',
     kind: 'count',
@@ -312,6 +396,7 @@ export const factors = [
   },
   {
     id: 'prewet.fieldShare',
+    group: 'preWet',
     value: 0.5,
     least: 0,
     most: 1,
@@ -322,6 +407,7 @@ export const factors = [
   },
   {
     id: 'prewet.capacity',
+    group: 'preWet',
     value: 14,
     unit: 'L/m2',
     kind: 'filmPerArea',
@@ -333,6 +419,7 @@ export const factors = [
   },
   {
     id: 'prewet.passContact',
+    group: 'preWet',
     value: 2,
     unit: 'min',
     kind: 'minutes',
@@ -344,6 +431,7 @@ export const factors = [
   },
   {
     id: 'prewet.leastPasses',
+    group: 'preWet',
     value: 2,
     unit: '1',
     kind: 'count',
@@ -355,6 +443,7 @@ export const factors = [
   },
   {
     id: 'prewet.mostPasses',
+    group: 'preWet',
     value: 6,
     unit: '1',
     kind: 'count',
@@ -366,6 +455,7 @@ export const factors = [
   },
   {
     id: 'prewet.runoffPerPass',
+    group: 'preWet',
     value: 1,
     unit: 'L/m2',
     kind: 'filmPerArea',
@@ -374,10 +464,17 @@ export const factors = [
     ...assumption,
     meaning: 'water that runs off in one pass',
   },
-  { id: 'rate.wet', value: 25, ...areaRate, meaning: 'one person pre-wets, one pass' },
-  { id: 'rate.below', value: 150, ...areaRate, meaning: 'one person wets what lies below, one pass' },
+  { id: 'rate.wet', group: 'preWet', value: 25, ...areaRate, meaning: 'one person pre-wets, one pass' },
+  {
+    id: 'rate.below',
+    group: 'preWet',
+    value: 150,
+    ...areaRate,
+    meaning: 'one person wets what lies below, one pass',
+  },
   {
     id: 'below.interval',
+    group: 'preWet',
     value: 10,
     ...minutes,
     positive: true,
@@ -385,6 +482,7 @@ export const factors = [
   },
   {
     id: 'below.water',
+    group: 'preWet',
     value: 0.5,
     unit: 'L/m2',
     kind: 'filmPerArea',
@@ -395,6 +493,7 @@ export const factors = [
   },
   {
     id: 'water.density',
+    group: 'preWet',
     value: 1,
     unit: 'kg/L',
     kind: 'labDensity',
@@ -405,6 +504,7 @@ export const factors = [
   },
   {
     id: 'nozzle.number',
+    group: 'rinse',
     value: 16,
     unit: '1',
     kind: 'count',
@@ -418,6 +518,7 @@ export const factors = [
   },
   {
     id: 'nozzle.pressure',
+    group: 'rinse',
     value: 400,
     unit: 'psi',
     kind: 'pressure',
@@ -431,6 +532,7 @@ export const factors = [
   },
   {
     id: 'nozzle.angle',
+    group: 'rinse',
     value: 40,
     unit: 'degree',
     kind: 'angle',
@@ -442,6 +544,7 @@ export const factors = [
   },
   {
     id: 'nozzle.distance',
+    group: 'rinse',
     value: 20,
     unit: 'in',
     kind: 'shortLength',
@@ -453,6 +556,7 @@ export const factors = [
   },
   {
     id: 'rate.maskOn',
+    group: 'masking',
     value: 108,
     ...handRate,
     meaning: 'one person puts masking on',
@@ -460,6 +564,7 @@ export const factors = [
   },
   {
     id: 'rate.maskOff',
+    group: 'masking',
     value: 152,
     ...handRate,
     meaning: 'one person takes masking off',
@@ -468,6 +573,7 @@ export const factors = [
   },
   {
     id: 'rate.glass',
+    group: 'masking',
     value: 125,
     ...handRate,
     meaning: 'final clean of glass by one person',
@@ -475,6 +581,7 @@ export const factors = [
   },
   {
     id: 'fixture.cover',
+    group: 'masking',
     value: 6,
     unit: 'min',
     kind: 'minutes',
@@ -485,6 +592,7 @@ export const factors = [
   },
   {
     id: 'fixture.film',
+    group: 'masking',
     value: 4,
     unit: 'ft2',
     kind: 'area',
@@ -495,6 +603,7 @@ export const factors = [
   },
   {
     id: 'mask.lap',
+    group: 'masking',
     value: 6,
     unit: 'in',
     kind: 'shortLength',
@@ -505,6 +614,7 @@ export const factors = [
   },
   {
     id: 'tape.waste',
+    group: 'masking',
     value: 10,
     unit: '%',
     kind: 'percent',
@@ -515,6 +625,7 @@ export const factors = [
   },
   {
     id: 'film.waste',
+    group: 'masking',
     value: 10,
     unit: '%',
     kind: 'percent',
@@ -524,23 +635,44 @@ export const factors = [
     meaning: 'film bought beyond the masking area',
     bracket: '10 % beyond (CDHU 02.03.030)',
   },
-  { id: 'access.dropWidth', value: 20, ...length, meaning: 'width of wall reached from one position' },
-  { id: 'access.lift', value: 20, ...length, meaning: 'height of wall reached from one position' },
+  {
+    id: 'access.dropWidth',
+    group: 'access',
+    value: 20,
+    ...length,
+    meaning: 'width of wall reached from one position',
+  },
+  {
+    id: 'access.lift',
+    group: 'access',
+    value: 20,
+    ...length,
+    meaning: 'height of wall reached from one position',
+  },
   {
     id: 'access.ground',
+    group: 'access',
     value: 8,
     ...length,
     meaning: 'height reached by a person who stands on the ground',
   },
-  { id: 'access.move', value: 20, ...minutes, meaning: 'a team moves to the next position above the ground' },
+  {
+    id: 'access.move',
+    group: 'access',
+    value: 20,
+    ...minutes,
+    meaning: 'a team moves to the next position above the ground',
+  },
   {
     id: 'access.groundMove',
+    group: 'access',
     value: 3,
     ...minutes,
     meaning: 'a team moves to the next position on the ground',
   },
   {
     id: 'access.kind',
+    group: 'access',
     value: 0,
     unit: '1',
     kind: 'count',
@@ -553,6 +685,7 @@ export const factors = [
   },
   {
     id: 'access.factor.ground',
+    group: 'access',
     value: 1,
     ...slowdown,
     ...assumption,
@@ -560,6 +693,7 @@ export const factors = [
   },
   {
     id: 'access.factor.scaffold',
+    group: 'access',
     value: 1,
     ...slowdown,
     sourceKind: 'published',
@@ -568,6 +702,7 @@ export const factors = [
   },
   {
     id: 'access.factor.lift',
+    group: 'access',
     value: 1,
     ...slowdown,
     ...assumption,
@@ -575,6 +710,7 @@ export const factors = [
   },
   {
     id: 'access.factor.ladder',
+    group: 'access',
     value: 1.41,
     ...slowdown,
     sourceKind: 'published',
@@ -583,6 +719,7 @@ export const factors = [
   },
   {
     id: 'access.factor.suspended',
+    group: 'access',
     value: 2.7,
     ...slowdown,
     sourceKind: 'published',
@@ -591,6 +728,7 @@ export const factors = [
   },
   {
     id: 'texture.factor.smooth',
+    group: 'rates',
     value: 1,
     ...slowdown,
     sourceKind: 'published',
@@ -599,6 +737,7 @@ export const factors = [
   },
   {
     id: 'texture.factor.rough',
+    group: 'rates',
     value: 1.135,
     ...slowdown,
     sourceKind: 'published',
@@ -607,6 +746,7 @@ export const factors = [
   },
   {
     id: 'scaffold',
+    group: 'access',
     value: 0,
     unit: '1',
     kind: 'count',
@@ -619,6 +759,7 @@ export const factors = [
   },
   {
     id: 'rate.scaffold.low',
+    group: 'access',
     value: 22,
     unit: 'ft2/labor-h',
     kind: 'areaPerLaborHour',
@@ -631,6 +772,7 @@ export const factors = [
   },
   {
     id: 'rate.scaffold.high',
+    group: 'access',
     value: 8,
     unit: 'ft2/labor-h',
     kind: 'areaPerLaborHour',
@@ -643,6 +785,7 @@ export const factors = [
   },
   {
     id: 'scaffold.low',
+    group: 'access',
     value: 30,
     ...length,
     meaning: 'height up to which a scaffold counts as low',
@@ -650,6 +793,7 @@ export const factors = [
   },
   {
     id: 'cleaner.coverage',
+    group: 'label',
     value: 70,
     unit: 'ft2/gal',
     kind: 'coverage',
@@ -662,6 +806,7 @@ export const factors = [
   },
   {
     id: 'cleaner.dilution.1',
+    group: 'label',
     value: 64,
     ...dilution,
     meaning: 'parts of water to 1, class 1; the label decides',
@@ -669,18 +814,21 @@ export const factors = [
   },
   {
     id: 'cleaner.dilution.2',
+    group: 'label',
     value: 8,
     ...dilution,
     meaning: 'parts of water to 1, class 2; the label decides',
   },
   {
     id: 'cleaner.dilution.3',
+    group: 'label',
     value: 5,
     ...dilution,
     meaning: 'parts of water to 1, class 3; the label decides',
   },
   {
     id: 'acid.2.fraction',
+    group: 'label',
     value: 5,
     ...share,
     ...assumption,
@@ -688,6 +836,7 @@ export const factors = [
   },
   {
     id: 'acid.3.fraction',
+    group: 'label',
     value: 15,
     ...share,
     ...assumption,
@@ -695,18 +844,21 @@ export const factors = [
   },
   {
     id: 'acid.2.density',
+    group: 'label',
     value: 1.02,
     ...density,
     meaning: 'density of the concentrate, class 2; the safety data sheet decides',
   },
   {
     id: 'acid.3.density',
+    group: 'label',
     value: 1.07,
     ...density,
     meaning: 'density of the concentrate, class 3; the safety data sheet decides',
   },
   {
     id: 'runoff.captured',
+    group: 'site',
     value: 100,
     ...share,
     ...yours,
@@ -714,15 +866,24 @@ export const factors = [
   },
   {
     id: 'neutralizer.sodaAsh',
+    group: 'site',
     value: 0,
     ...share,
     ...yours,
     meaning: 'acid neutralized with soda ash, not bicarbonate',
   },
-  { id: 'weather.air', value: 68, ...temperature, ...yours, meaning: 'air temperature' },
-  { id: 'weather.surface', value: 68, ...temperature, ...yours, meaning: 'temperature of the face' },
+  { id: 'weather.air', group: 'site', value: 68, ...temperature, ...yours, meaning: 'air temperature' },
+  {
+    id: 'weather.surface',
+    group: 'site',
+    value: 68,
+    ...temperature,
+    ...yours,
+    meaning: 'temperature of the face',
+  },
   {
     id: 'weather.humidity',
+    group: 'site',
     value: 50,
     unit: '%',
     kind: 'percent',
@@ -733,6 +894,7 @@ export const factors = [
   },
   {
     id: 'weather.wind',
+    group: 'site',
     value: 6.2,
     unit: 'mph',
     kind: 'windSpeed',
@@ -743,6 +905,7 @@ export const factors = [
   },
   {
     id: 'weather.film',
+    group: 'site',
     value: 0.1,
     unit: 'mm water',
     kind: 'filmThickness',
@@ -754,6 +917,7 @@ export const factors = [
   },
   {
     id: 'weather.mist',
+    group: 'site',
     value: 0.2,
     unit: 'L/m2',
     kind: 'filmPerArea',
@@ -764,6 +928,7 @@ export const factors = [
   },
   {
     id: 'weather.days',
+    group: 'site',
     value: 0,
     unit: 'd',
     kind: 'days',
@@ -775,6 +940,7 @@ export const factors = [
   },
   {
     id: 'wash.date',
+    group: 'site',
     value: 0,
     unit: '1',
     kind: 'count',
@@ -788,6 +954,7 @@ export const factors = [
   },
   {
     id: 'sample.hours',
+    group: 'samples',
     value: 2,
     ...laborHours,
     ...assumption,
@@ -795,6 +962,7 @@ export const factors = [
   },
   {
     id: 'reclean.share',
+    group: 'samples',
     value: 5,
     ...share,
     ...assumption,
@@ -802,6 +970,7 @@ export const factors = [
   },
   {
     id: 'price.labor',
+    group: 'prices',
     unit: 'money/labor-h',
     kind: 'moneyPerLaborHour',
     ...price,
@@ -810,37 +979,95 @@ export const factors = [
   },
   {
     id: 'price.crew',
+    group: 'prices',
     unit: 'money/crew-h',
     kind: 'moneyPerCrewHour',
     ...price,
     unset: true,
     meaning: 'price of the whole crew, all teams together, for one hour; give this or price.labor',
   },
-  { id: 'price.cleaner.1', ...volumePrice, meaning: 'price of concentrate, class 1' },
-  { id: 'price.cleaner.2', ...volumePrice, meaning: 'price of concentrate, class 2' },
-  { id: 'price.cleaner.3', ...volumePrice, meaning: 'price of concentrate, class 3' },
-  { id: 'price.film', unit: 'money/ft2', kind: 'moneyPerArea', ...price, meaning: 'price of masking film' },
-  { id: 'price.tape', unit: 'money/ft', kind: 'moneyPerLength', ...price, meaning: 'price of tape' },
-  { id: 'price.water', ...volumePrice, meaning: 'price of water' },
-  { id: 'price.equipment', ...dayPrice, meaning: 'hire of the equipment of one team for a day' },
-  { id: 'price.access', ...dayPrice, meaning: 'hire of lift or scaffold of one team for a day' },
-  { id: 'price.bicarbonate', ...massPrice, meaning: 'price of sodium bicarbonate' },
-  { id: 'price.sodaAsh', ...massPrice, meaning: 'price of soda ash' },
-  { id: 'price.disposal', ...volumePrice, meaning: 'price of disposal of runoff' },
-  { id: 'price.mobilization', ...sum, meaning: 'mobilization, a sum for the job' },
+  { id: 'price.cleaner.1', group: 'prices', ...volumePrice, meaning: 'price of concentrate, class 1' },
+  { id: 'price.cleaner.2', group: 'prices', ...volumePrice, meaning: 'price of concentrate, class 2' },
+  { id: 'price.cleaner.3', group: 'prices', ...volumePrice, meaning: 'price of concentrate, class 3' },
+  {
+    id: 'price.film',
+    group: 'prices',
+    unit: 'money/ft2',
+    kind: 'moneyPerArea',
+    ...price,
+    meaning: 'price of masking film',
+  },
+  {
+    id: 'price.tape',
+    group: 'prices',
+    unit: 'money/ft',
+    kind: 'moneyPerLength',
+    ...price,
+    meaning: 'price of tape',
+  },
+  { id: 'price.water', group: 'prices', ...volumePrice, meaning: 'price of water' },
+  {
+    id: 'price.equipment',
+    group: 'prices',
+    ...dayPrice,
+    meaning: 'hire of the equipment of one team for a day',
+  },
+  {
+    id: 'price.access',
+    group: 'prices',
+    ...dayPrice,
+    meaning: 'hire of lift or scaffold of one team for a day',
+  },
+  { id: 'price.bicarbonate', group: 'prices', ...massPrice, meaning: 'price of sodium bicarbonate' },
+  { id: 'price.sodaAsh', group: 'prices', ...massPrice, meaning: 'price of soda ash' },
+  { id: 'price.disposal', group: 'prices', ...volumePrice, meaning: 'price of disposal of runoff' },
+  {
+    id: 'hire.least',
+    group: 'prices',
+    value: 1,
+    unit: 'd',
+    kind: 'days',
+    least: 0,
+    most: 365,
+    ...yours,
+    meaning: 'least days that equipment and access are hired for',
+  },
+  { id: 'price.mobilization', group: 'prices', ...sum, meaning: 'mobilization, a sum for the job' },
   {
     id: 'price.protection',
+    group: 'prices',
     ...sum,
     meaning: 'protection of landscaping, paving and neighbors, a sum for the job',
   },
-  { id: 'price.fixed', ...sum, meaning: 'a sum of your own for the job: permits, meters, hydrant' },
-  { id: 'price.supervision', ...markUp, meaning: 'supervision, a share of the labor price' },
-  { id: 'price.contingency', ...markUp, meaning: 'contingency on the direct price with supervision' },
-  { id: 'price.overhead', ...markUp, meaning: 'overhead on direct price, supervision and contingency' },
-  { id: 'price.profit', ...markUp, meaning: 'profit on all before it' },
-  { id: 'price.minimum', ...sum, meaning: 'least price of the job' },
+  {
+    id: 'price.fixed',
+    group: 'prices',
+    ...sum,
+    meaning: 'a sum of your own for the job: permits, meters, hydrant',
+  },
+  {
+    id: 'price.supervision',
+    group: 'markUps',
+    ...markUp,
+    meaning: 'supervision, a share of the labor price',
+  },
+  {
+    id: 'price.contingency',
+    group: 'markUps',
+    ...markUp,
+    meaning: 'contingency on the direct price with supervision',
+  },
+  {
+    id: 'price.overhead',
+    group: 'markUps',
+    ...markUp,
+    meaning: 'overhead on direct price, supervision and contingency',
+  },
+  { id: 'price.profit', group: 'markUps', ...markUp, meaning: 'profit on all before it' },
+  { id: 'price.minimum', group: 'markUps', ...sum, meaning: 'least price of the job' },
   {
     id: 'price.span.least',
+    group: 'markUps',
     unit: 'money/ft2',
     kind: 'moneyPerArea',
     ...price,
@@ -849,6 +1076,7 @@ export const factors = [
   },
   {
     id: 'price.span.most',
+    group: 'markUps',
     unit: 'money/ft2',
     kind: 'moneyPerArea',
     ...price,
@@ -857,6 +1085,7 @@ export const factors = [
   },
   {
     id: 'sample.area',
+    group: 'samples',
     value: 0,
     unit: 'ft2',
     kind: 'area',
@@ -867,6 +1096,7 @@ export const factors = [
   },
   {
     id: 'sample.least',
+    group: 'samples',
     value: 20,
     unit: 'ft2',
     kind: 'area',
@@ -877,15 +1107,17 @@ export const factors = [
   },
   {
     id: 'sample.wait',
+    group: 'samples',
     value: 7,
     ...ageDays,
     sourceKind: 'published',
     source: 'masonry-textbook',
     meaning: 'least wait between a sample and its inspection',
   },
-  { id: 'limit.age', value: 7, ...ageDays, ...advice, meaning: 'youngest masonry to wash' },
+  { id: 'limit.age', group: 'samples', value: 7, ...ageDays, ...advice, meaning: 'youngest masonry to wash' },
   {
     id: 'limit.air',
+    group: 'label',
     value: 40,
     ...temperature,
     sourceKind: 'published',
@@ -894,6 +1126,7 @@ export const factors = [
   },
   {
     id: 'limit.distance',
+    group: 'rinse',
     value: 6,
     unit: 'in',
     kind: 'shortLength',
@@ -905,6 +1138,7 @@ export const factors = [
   },
   {
     id: 'limit.angle',
+    group: 'rinse',
     value: 25,
     unit: 'degree',
     kind: 'angle',
@@ -915,6 +1149,7 @@ export const factors = [
   },
   {
     id: 'limit.surface',
+    group: 'label',
     value: 90,
     unit: 'degF',
     kind: 'temperature',
@@ -926,6 +1161,7 @@ export const factors = [
   },
   {
     id: 'limit.late',
+    group: 'samples',
     value: 28,
     unit: 'd',
     kind: 'days',
@@ -937,6 +1173,7 @@ export const factors = [
   },
   {
     id: 'limit.wind',
+    group: 'site',
     value: 10,
     unit: 'mph',
     kind: 'windSpeed',
@@ -947,6 +1184,7 @@ export const factors = [
   },
   {
     id: 'apply.pressure',
+    group: 'label',
     value: 50,
     unit: 'psi',
     kind: 'pressure',
@@ -958,6 +1196,7 @@ export const factors = [
   },
   {
     id: 'rates.prior',
+    group: 'records',
     value: 4,
     unit: '1',
     kind: 'count',
@@ -969,6 +1208,7 @@ export const factors = [
   },
   {
     id: 'rates.degrees',
+    group: 'records',
     value: 6,
     unit: '1',
     kind: 'count',
@@ -980,6 +1220,7 @@ export const factors = [
   },
   {
     id: 'rates.spread',
+    group: 'records',
     value: 0.4,
     ...ratio,
     least: 0,
@@ -990,6 +1231,7 @@ export const factors = [
   },
   {
     id: 'rates.areaHalf',
+    group: 'records',
     value: 100,
     unit: 'ft2',
     kind: 'area',

@@ -10,6 +10,8 @@ import {
   UNBUFFERED_ACID_ANSWER,
   type CleanerClass,
 } from './cleaner-classes';
+import { factorGroups } from './factor-groups';
+import { isStart } from './factor-start';
 import { readFactorValue, type Accepted } from './factor-value';
 import { factors, formerIds, otherSpellings, type Factor, type FactorId } from './factors';
 import { findMaterial, nearestMaterials } from './material-names';
@@ -23,6 +25,8 @@ export interface FactorsInForce {
   readonly value: (id: FactorId) => number;
   /** Whether the user gave a value in place of the starting one, or of none. */
   readonly overridden: (id: FactorId) => boolean;
+  /** Whether the user gave another value than the starting one. */
+  readonly changed: (id: FactorId) => boolean;
   /**
    * The user's source of a value that they gave: the third cell beside its factor id, or that of a property of a
    * material, `material.<code>.<property>`. Empty where there is none.
@@ -70,15 +74,22 @@ const factorByName = new Map<string, Factor>([
   ]),
 ]);
 const successors = new Map(Object.entries(formerIds).map(([id, successor]) => [comparable(id), successor]));
-const BY_NEED = 'by need';
-const UNITS = 'units';
-const CHOSEN_CLASS = 'cleaner.class';
+/** What stands for no class chosen. */
+export const BY_NEED = 'by need';
+/** The id of the choice of units. */
+export const UNITS = 'units';
+/** The id of the class that the user chooses. */
+export const CHOSEN_CLASS = 'cleaner.class';
 const YOUR_NAME = /^material\.(.+)\.as$/i;
+// As many digits as a form shows of a starting value.
+const SAME = 1e-5;
+const titles = new Set(Object.values(factorGroups).map(comparable));
 const OWN_MATERIAL = /^material\.(.+)\.(ceiling|suction|pressure)$/i;
 
 /**
  * Reads the range of factor ids and values, with the user's source in a third column where there is one. A header row,
- * blank rows and further columns are left alone.
+ * blank rows, titles of groups and further columns are left alone. A factor whose value is blank or `start` keeps its
+ * starting value.
  * @param range the rows as the host hands them over; none, null or an empty range mean the starting values
  * @returns the factors in force
  * @throws {WashdownError} on an id that is not known, a value out of its range, or an id given twice
@@ -153,6 +164,11 @@ function noteIn(raw: unknown): string {
   return says && !isBlankOrZero(cell) ? String(cell.value) : '';
 }
 
+/** The title of a group in a form of the factors; a title with a value beside it is an id that is not known. */
+function isTitle({ id, cell }: FactorRow): boolean {
+  return titles.has(comparable(id)) && isBlankOrZero(cell);
+}
+
 function isHeading(text: string): boolean {
   return ['factor', 'factors', 'id', 'factorid'].includes(comparable(text));
 }
@@ -188,6 +204,7 @@ class OverrideReader {
 
   take(row: FactorRow): void {
     const factor = factorByName.get(comparable(row.id));
+    if (isTitle(row)) return;
     const name = comparable(factor?.id ?? row.id);
     if (this.#ids.has(name)) {
       this.#refuse(row, `the factor "${row.id}" a second time`, 'each factor once');
@@ -269,6 +286,10 @@ class OverrideReader {
       system: this.#system,
       value,
       overridden: (id) => given.has(id),
+      changed: (id) => {
+        const own = given.get(id);
+        return own !== undefined && (rowById.get(id)?.unset === true || !isSame(own, startingValues.get(id)));
+      },
       note: (id) => this.#notes.get(comparable(id)) ?? '',
       choice: (id) => rowById.get(id)?.choices?.[value(id)] ?? '',
       chosenClass: this.#chosenClass,
@@ -277,8 +298,7 @@ class OverrideReader {
   }
 
   #takeFactor(row: FactorRow, factor: Factor): void {
-    // What has no starting value is not given by a blank cell.
-    if (factor.unset && row.cell.type === 'blank') return;
+    if (isStart(row.cell)) return;
     const value = this.#valueOf(row, factor);
     if (value !== undefined) this.#given.set(factor.id, value);
   }
@@ -292,7 +312,7 @@ class OverrideReader {
 
   #takeClass(row: FactorRow): void {
     const { cell } = row;
-    if (cell.type === 'text' && comparable(cell.value) === comparable(BY_NEED)) return;
+    if (isStart(cell) || (cell.type === 'text' && comparable(cell.value) === comparable(BY_NEED))) return;
     const seen = numberOf(cell);
     if (seen !== undefined && Number.isInteger(seen) && seen >= 0 && seen <= STRONGEST_CLASS) {
       this.#chosenClass = seen as CleanerClass;
@@ -308,6 +328,7 @@ class OverrideReader {
   }
 
   #takeMaterial(row: FactorRow, code: string, property: MaterialProperty): void {
+    if (isStart(row.cell)) return;
     const value = this.#valueOf(row, materialProperties[property]);
     if (value === undefined) return;
     const known = findMaterial(materials, code);
@@ -388,6 +409,11 @@ class OverrideReader {
   #refuse(row: FactorRow, seen: string, accepted: string): void {
     this.#problems.push(cellProblem({ row: row.row, label: row.id, column: 'value' }, seen, accepted));
   }
+}
+
+/** Whether two values are one, but for what the conversion of units leaves. */
+function isSame(value: number, start = NaN): boolean {
+  return Math.abs(value - start) <= SAME * Math.abs(start);
 }
 
 function materialFactorIds(): string[] {

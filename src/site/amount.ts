@@ -1,19 +1,20 @@
+import { DIGITS, tidy } from '../quantity/shown-number';
 import { withUnit } from '../quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../quantity/systems';
 import type { FactorId } from '../rules/factors';
 import { factors as table } from '../rules/factors';
 import type { FactorsInForce } from '../rules/read-factors';
 
-const DIGITS = 3;
 const WHOLE_FROM = 100;
 
 /**
- * A number as it is read out on site: whole from a hundred up, three digits below.
+ * A number as it is read out on site: whole from a hundred up, three digits below. Not cut to digits above that: nobody
+ * measures off 1,240 ft2 where 1,236 was estimated.
  * @param value the number as shown
  * @returns for example `1236` or `4.44`
  */
 export function rounded(value: number): string {
-  return String(Math.abs(value) >= WHOLE_FROM ? Math.round(value) : Number(value.toPrecision(DIGITS)));
+  return String(Math.abs(value) >= WHOLE_FROM ? Math.round(value) : tidy(value, DIGITS.site));
 }
 
 /**

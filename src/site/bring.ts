@@ -1,7 +1,6 @@
 import { cleanerMix, cleanerUse, concentrate } from '../estimate/cleaner';
 import { noQuantities, quantityIds } from '../estimate/quantities';
 import { estimateJob, type ZoneEstimate } from '../estimate/schedule';
-import { litres } from '../quantity/quantities';
 import { withUnit } from '../quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../quantity/systems';
 import { constants } from '../rules/constants';
@@ -91,7 +90,7 @@ function cleanerOf(
     const named = classInWords(wash.class);
     return [
       [`Cleaner, ready-mixed: ${named}`, mix, 'volume'],
-      [`Concentrate in it: ${named}`, concentrate(litres(mix), use), 'volume'],
+      [`Concentrate in it: ${named}`, concentrate(mix, use), 'volume'],
     ] as const;
   });
 }

@@ -1,4 +1,3 @@
-import { metres, type Metres } from '../quantity/quantities';
 import type { WallRow } from '../walls/wall-row';
 
 /** The walls that stand at the same height. */
@@ -6,10 +5,10 @@ export interface Level {
   /** Order from the top, 1 = highest; 0 where none is stated. */
   readonly level: number;
   readonly rows: readonly WallRow[];
-  /** Height of its highest row; 0 where none is stated. */
-  readonly height: Metres;
-  /** Sum of area by height over the rows whose height is stated. */
-  readonly length: Metres;
+  /** Height of its highest row, m; 0 where none is stated. */
+  readonly height: number;
+  /** Sum of area by height over the rows whose height is stated, m. */
+  readonly length: number;
 }
 
 /**
@@ -29,22 +28,22 @@ export function levelsOf(rows: readonly WallRow[]): Level[] {
     .map(([level, onLevel]) => ({
       level,
       rows: onLevel,
-      height: metres(Math.max(...onLevel.map(({ height }) => height))),
-      length: metres(onLevel.reduce((sum, { area, height }) => (height > 0 ? sum + area / height : sum), 0)),
+      height: Math.max(...onLevel.map(({ height }) => height)),
+      length: onLevel.reduce((sum, { area, height }) => (height > 0 ? sum + area / height : sum), 0),
     }));
 }
 
 /**
  * Height of a zone: its levels stand above one another; a row without a level may stand beside any of them.
  * @param rows the rows of the zone
- * @returns height, 0 where none is stated
+ * @returns height in m, 0 where none is stated
  */
-export function stackedHeight(rows: readonly WallRow[]): Metres {
+export function stackedHeight(rows: readonly WallRow[]): number {
   let stack = 0;
   let beside = 0;
   for (const { level, height } of levelsOf(rows)) {
     if (level === 0) beside = height;
     else stack += height;
   }
-  return metres(Math.max(stack, beside));
+  return Math.max(stack, beside);
 }

@@ -1,7 +1,7 @@
 import { inspectionOf } from './inspection-text';
 import { listOf, objectOf, textOf, textsOf, timeOf, unreadable, yesOrNoOf } from './kept-values';
 import { stepIds } from './step';
-import type { Progress, StepRecord, TimedDwell, ZoneProgress } from './step-progress';
+import type { Overruled, Progress, StepRecord, TimedDwell, ZoneProgress } from './step-progress';
 
 const FORM = 1;
 
@@ -66,6 +66,18 @@ function recordOf(raw: unknown, at: string): StepRecord {
     when: timeOf(record['when'], `${at}, when`),
     note: textOf(record['note'], `${at}, note`),
     decidedOn: textsOf(record['decidedOn'], `${at}, decidedOn`),
+    ...(record['overruled'] === undefined ? {} : { overruled: overruledOf(record['overruled'], at) }),
+  };
+}
+
+function overruledOf(raw: unknown, of: string): Overruled {
+  const at = `${of}, overruled`;
+  const overruled = objectOf(raw, at);
+  return {
+    hold: textOf(overruled['hold'], `${at}, hold`),
+    who: textOf(overruled['who'], `${at}, who`),
+    when: timeOf(overruled['when'], `${at}, when`),
+    why: textOf(overruled['why'], `${at}, why`),
   };
 }
 

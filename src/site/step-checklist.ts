@@ -11,6 +11,7 @@ import { preWet } from './steps/pre-wet';
 import { protection } from './steps/protection';
 import { rinse } from './steps/rinse';
 import { sample } from './steps/sample';
+import { sampleWash } from './steps/sample-wash';
 import { scrape } from './steps/scrape';
 import { scrub } from './steps/scrub';
 import { outOfScope } from '../hazards/washed';
@@ -30,6 +31,7 @@ export interface StepChecklist {
 
 const builders: Readonly<Record<StepId, StepBuilder>> = {
   age,
+  'sample-wash': sampleWash,
   sample,
   protection,
   scrape,

@@ -12,6 +12,18 @@ export interface StepRecord {
   readonly note: string;
   /** Of a gate: what it was decided on. */
   readonly decidedOn: readonly string[];
+  /** Left out where no condition of the step was overruled. */
+  readonly overruled?: Overruled;
+}
+
+/** That somebody let a step go on against a condition, and answers for it. */
+export interface Overruled {
+  /** The condition in words; another one is not overruled by it. */
+  readonly hold: string;
+  readonly who: string;
+  /** Date and time, ISO 8601. */
+  readonly when: string;
+  readonly why: string;
 }
 
 /** One patch that was timed. */
@@ -97,15 +109,51 @@ export function changeZone(
 }
 
 /**
- * Takes a record down in place of an earlier one of the same step.
+ * Takes a record down in place of an earlier one of the same step; who overruled a condition of it stays.
  * @param record the record
  * @returns the change to a zone
  */
 export function takeDown(record: StepRecord): (zone: ZoneProgress) => ZoneProgress {
-  return (zone) => ({
-    ...zone,
-    records: [...zone.records.filter(({ step }) => step !== record.step), record],
-  });
+  return (zone) => {
+    const overruled = recordOf(zone, record.step)?.overruled;
+    return withRecord(zone, { ...(overruled ? { overruled } : {}), ...record });
+  };
+}
+
+/**
+ * Takes down that somebody lets a step go on against a condition; whether it is ticked stays.
+ * @param step the step
+ * @param overruled the condition, who answers for it, and why
+ * @returns the change to a zone
+ */
+export function overrule(step: StepId, overruled: Overruled): (zone: ZoneProgress) => ZoneProgress {
+  return (zone) => {
+    const { who, when } = overruled;
+    const before = recordOf(zone, step) ?? { step, done: false, who, when, note: '', decidedOn: [] };
+    return withRecord(zone, { ...before, overruled });
+  };
+}
+
+/**
+ * Takes back that a condition of a step was overruled; whether it is ticked stays.
+ * @param step the step
+ * @returns the change to a zone
+ */
+export function withdrawOverruled(step: StepId): (zone: ZoneProgress) => ZoneProgress {
+  return (zone) => {
+    const before = recordOf(zone, step);
+    if (before === undefined) return zone;
+    const { step: of, done, who, when, note, decidedOn } = before;
+    return withRecord(zone, { step: of, done, who, when, note, decidedOn });
+  };
+}
+
+function recordOf(zone: ZoneProgress, step: StepId): StepRecord | undefined {
+  return zone.records.find((record) => record.step === step);
+}
+
+function withRecord(zone: ZoneProgress, record: StepRecord): ZoneProgress {
+  return { ...zone, records: [...zone.records.filter(({ step }) => step !== record.step), record] };
 }
 
 /**

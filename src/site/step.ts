@@ -7,6 +7,7 @@ import type { SiteWash } from './washes';
 /** The steps in working order. */
 export const stepIds = [
   'age',
+  'sample-wash',
   'sample',
   'protection',
   'scrape',
@@ -51,6 +52,10 @@ export interface Step {
   readonly decidedOn?: readonly string[];
   /** Why it cannot be done as the workbook stands. */
   readonly hold?: string | undefined;
+  /** Whether the hold is a condition, such as age or weather, that somebody may overrule with a reason; else it is an error. */
+  readonly mayOverrule?: boolean;
+  /** It may be done so many days after another step was ticked, and not before that. */
+  readonly waits?: { readonly after: StepId; readonly title: string; readonly days: number };
   /** What the step itself rests on. */
   readonly source: SiteSourceId;
   readonly kind: SourceKind;

@@ -3,10 +3,21 @@ import { shownUnit } from '../quantity/shown-unit';
 import { coherentKind, show, unitOf, type Kind, type System } from '../quantity/systems';
 import { constants, type ConstantId } from '../rules/constants';
 import { factors, type FactorId } from '../rules/factors';
-import { methods, type MethodId } from '../rules/methods';
+import { methods, type LineEntry, type LineId, type MethodId } from '../rules/methods';
 import type { FactorsInForce, MaterialInForce, MaterialProperty } from '../rules/read-factors';
 import type { SourceKind } from '../rules/source-kinds';
 import { sources } from '../rules/sources';
+
+/** What states the value of a line that is not worked out. */
+export type Statement =
+  /** A cell of the walls: its row within the range, and the name of its column in the code. */
+  | { readonly by: 'cell'; readonly row: number; readonly column: string }
+  /** A factor or a property of a material, by the id that the factors take it under. */
+  | { readonly by: 'factor'; readonly id: string }
+  /** A definition or a published equation, or the conversion of a unit. */
+  | { readonly by: 'constant' }
+  /** A zone that is not worked out here. */
+  | { readonly by: 'zone' };
 
 /** One line of how a number was worked out. */
 export interface TraceLine {
@@ -22,6 +33,10 @@ export interface TraceLine {
   readonly kind: SourceKind;
   /** The wall or zone that the line belongs to; empty for the whole job. */
   readonly where: string;
+  /** Row of the wall within the range, its header being row 1; left out for what belongs to no wall. */
+  readonly row?: number;
+  /** Left out where the expression gives the value. */
+  readonly stated?: Statement;
 }
 
 const SYMBOL = /[A-Za-z_][A-Za-z0-9_]*/g;
@@ -29,10 +44,14 @@ const SYMBOL = /[A-Za-z_][A-Za-z0-9_]*/g;
 const TERMS_A_LINE = 20;
 
 const GIVEN = /_given$/;
+const NO_ROW = { suffix: '', label: '', number: undefined };
 
 type FactorRow = (typeof factors)[number];
 const symbolOf = (id: FactorId): string => id.replaceAll('.', '_');
 const factorOf = new Map<string, FactorRow>(factors.map((row) => [symbolOf(row.id), row]));
+
+/** What takes the places in braces of an expression, by their names. */
+export type Filling = Readonly<Record<string, string | number>>;
 
 /**
  * Takes down how a number is worked out, while it is worked out. In symbols and expressions `@` stands for the
@@ -42,7 +61,7 @@ const factorOf = new Map<string, FactorRow>(factors.map((row) => [symbolOf(row.i
 export class Recorder {
   private readonly lines = new Map<string, TraceLine>();
   private zone = { suffix: '', label: '' };
-  private row = { suffix: '', label: '' };
+  private row: { suffix: string; label: string; number: number | undefined } = NO_ROW;
 
   /**
    * Starts an empty record.
@@ -61,7 +80,7 @@ export class Recorder {
    */
   inZone(index: number | undefined, label: string): void {
     this.zone = { suffix: index === undefined ? '' : `_z${String(index + 1)}`, label };
-    this.row = { suffix: '', label: '' };
+    this.row = NO_ROW;
   }
 
   /**
@@ -72,18 +91,41 @@ export class Recorder {
    */
   inRow(row: number | undefined, label: string, tried?: number): void {
     const trying = tried === undefined ? '' : `_c${String(tried)}`;
-    this.row = { suffix: row === undefined ? '' : `_r${String(row)}${trying}`, label };
+    this.row = { suffix: row === undefined ? '' : `_r${String(row)}${trying}`, label, number: row };
   }
 
   /**
-   * A number that was worked out.
+   * A number that was worked out by a rule of its own.
+   * @param rule the rule, whose entry says what the number is called and what it measures
+   * @param value in the base unit
+   * @param how what takes the places in braces of its expression, or another expression where the usual one does not hold
+   */
+  line(rule: LineId, value: number, how?: string | Filling): void {
+    this.lineAt('', rule, value, how);
+  }
+
+  /**
+   * A number that a row, a zone and the job have alike.
+   * @param at whose it is: `#` of the row at hand, `@` of the zone, empty of the job; it takes the place of `~`
+   * @param rule the rule, whose entry says what the number is called and what it measures
+   * @param value in the base unit
+   * @param how as for `line`
+   */
+  lineAt(at: '#' | '@' | '', rule: LineId, value: number, how?: string | Filling): void {
+    const { symbol, measures, is = '' }: LineEntry = methods[rule];
+    const expression = typeof how === 'string' ? how : filled(is, how);
+    this.lineNamed(symbol.replaceAll('~', at), expression.replaceAll('~', at), value, measures, rule);
+  }
+
+  /**
+   * A number of a rule that gives several.
    * @param symbol its name
    * @param expression arithmetic over earlier symbols, factors and constants
    * @param value in the base unit
    * @param kind what it measures
    * @param method the rule that it follows
    */
-  line(symbol: string, expression: string, value: number, kind: Kind, method: MethodId): void {
+  lineNamed(symbol: string, expression: string, value: number, kind: Kind, method: MethodId): void {
     for (const name of this.named(expression).match(SYMBOL) ?? []) {
       if (this.lines.has(name)) continue;
       const row = factorOf.get(name.replace(GIVEN, ''));
@@ -95,15 +137,28 @@ export class Recorder {
   }
 
   /**
+   * A number that is 0 by a rule.
+   * @param symbol its name
+   * @param kind what it would measure
+   * @param method the rule that says that there is nothing
+   */
+  nothing(symbol: string, kind: Kind, method: MethodId): void {
+    this.lineNamed(symbol, '0', 0, kind, method);
+  }
+
+  /**
    * A number that a wall row states.
    * @param symbol its name
    * @param value in the base unit
    * @param kind what it measures
    * @param what the rule beside it
+   * @param column the column of its cell, by its name in the code
    */
-  input(symbol: string, value: number, kind: Kind, what: string): void {
+  input(symbol: string, value: number, kind: Kind, what: string, column: string): void {
     const own = this.isConverted(kind);
-    this.put(own ? `${symbol}_given` : symbol, '', value, kind, what, sources.rows, 'input');
+    const { number: row } = this.row;
+    const stated: Statement | undefined = row === undefined ? undefined : { by: 'cell', row, column };
+    this.put(own ? `${symbol}_given` : symbol, '', value, kind, what, sources.rows, 'input', stated);
     if (own) this.convert(symbol, value, kind);
   }
 
@@ -116,7 +171,7 @@ export class Recorder {
    */
   given(symbol: string, value: number, kind: Kind, method: MethodId): void {
     const { rule, source, kind: sourceKind } = methods[method];
-    this.put(symbol, '', value, kind, rule, sources[source], sourceKind);
+    this.put(symbol, '', value, kind, rule, sources[source], sourceKind, { by: 'zone' });
   }
 
   /**
@@ -137,10 +192,11 @@ export class Recorder {
    */
   material(symbol: string, material: MaterialInForce, property: MaterialProperty, kind: Kind): void {
     const overridden = material.overridden.includes(property);
+    const id = `material.${material.code}.${property}`;
     const own = this.isConverted(kind);
     const rule = `${material.name}, ${property}: ${material.why}`;
     const source = overridden
-      ? this.ownSource(`material.${material.code}.${property}`)
+      ? this.ownSource(id)
       : material.kind === 'from memory'
         ? sources.memory
         : material.kind === 'common practice'
@@ -154,6 +210,7 @@ export class Recorder {
       rule,
       source,
       overridden ? 'override' : material.kind,
+      { by: 'factor', id },
     );
     if (own) this.convert(symbol, material[property], kind);
   }
@@ -180,7 +237,7 @@ export class Recorder {
       const piece = terms.slice(start, end).join(' + ');
       for (let index = start; index < end; index++) total += values[index] ?? 0;
       const name = end === terms.length ? symbol : `${symbol}_to${String(end)}`;
-      this.line(
+      this.lineNamed(
         name,
         soFar === '' ? piece : `${soFar} + ${piece}`,
         total,
@@ -189,7 +246,7 @@ export class Recorder {
       );
       soFar = name;
     }
-    if (terms.length === 0) this.line(symbol, '0', 0, kind, method);
+    if (terms.length === 0) this.nothing(symbol, kind, method);
   }
 
   /**
@@ -213,7 +270,7 @@ export class Recorder {
       const end = Math.min(start + TERMS_A_LINE, terms.length);
       most = Math.max(most, ...values.slice(start, end));
       const name = end === terms.length ? symbol : `${symbol}_to${String(end)}`;
-      this.line(name, `max(${[...soFar, ...terms.slice(start, end)].join(', ')})`, most, kind, method);
+      this.lineNamed(name, `max(${[...soFar, ...terms.slice(start, end)].join(', ')})`, most, kind, method);
       soFar = [name];
     }
   }
@@ -239,6 +296,15 @@ export class Recorder {
   isWithin(symbol: string, most: number): boolean {
     const { size } = this.under(symbol, most);
     return size > 0 && size <= most;
+  }
+
+  /**
+   * The line of a number.
+   * @param symbol name of the number
+   * @returns its line; undefined where no such number was worked out
+   */
+  lineOf(symbol: string): TraceLine | undefined {
+    return this.lines.get(symbol);
   }
 
   /**
@@ -272,7 +338,7 @@ export class Recorder {
     const fromUnit = unitOf(kind, this.system);
     const toUnit = unitOf(to, this.system);
     if (kind === 'temperature' && fromUnit === 'degF') {
-      this.line(symbol, `(${symbol}_given - degFAtZeroC) / degFPerDegC`, value, to, 'kelvin');
+      this.lineNamed(symbol, `(${symbol}_given - degFAtZeroC) / degFPerDegC`, value, to, 'kelvin');
       return;
     }
     const factor = `k_${plain(fromUnit)}_${plain(toUnit)}`;
@@ -283,12 +349,13 @@ export class Recorder {
         value: conversionFactor(fromUnit, toUnit),
         unit: `${shownUnit(toUnit)} per ${shownUnit(fromUnit)}`,
         rule: methods.convert.rule,
-        source: citation(sources.sp811),
+        source: citationOf(sources.sp811),
         kind: 'published',
         where: '',
+        stated: { by: 'constant' },
       });
     }
-    this.line(symbol, `${symbol}_given * ${factor}`, value, to, 'convert');
+    this.lineNamed(symbol, `${symbol}_given * ${factor}`, value, to, 'convert');
   }
 
   /** A factor of the table, with its conversion where its customary unit is not the one computed in. */
@@ -305,6 +372,7 @@ export class Recorder {
       `${id}: ${meaning}`,
       overridden ? this.ownSource(id) : sources[source],
       overridden ? 'override' : sourceKind,
+      { by: 'factor', id },
     );
     if (own) this.convert(symbol, value, kind);
   }
@@ -317,7 +385,7 @@ export class Recorder {
 
   private constant(id: ConstantId): void {
     const { value, kind, meaning, source, sourceKind } = constants[id];
-    this.put(id, '', value, kind, meaning, sources[source], sourceKind);
+    this.put(id, '', value, kind, meaning, sources[source], sourceKind, { by: 'constant' });
   }
 
   private put(
@@ -328,6 +396,7 @@ export class Recorder {
     rule: string,
     source: Source,
     sourceKind: SourceKind,
+    stated?: Statement,
   ): void {
     const name = this.named(symbol);
     const ofRow = symbol.includes('#');
@@ -338,9 +407,11 @@ export class Recorder {
       value: show(value, kind, this.system),
       unit: shownUnit(unitOf(kind, this.system)),
       rule,
-      source: citation(source),
+      source: citationOf(source),
       kind: sourceKind,
       where: ofRow ? this.row.label : ofZone ? this.zone.label : '',
+      ...(ofRow && this.row.number !== undefined && { row: this.row.number }),
+      ...(stated && { stated }),
     });
   }
 
@@ -349,16 +420,28 @@ export class Recorder {
   }
 }
 
+/** A document as a trace names it. */
 interface Source {
   readonly document: string;
   readonly edition: string;
   readonly section: string;
 }
 
-function citation({ document, edition, section }: Source): string {
+/**
+ * A source as a line of a trace names it.
+ * @param source the document
+ * @returns title, edition and section
+ */
+export function citationOf({ document, edition, section }: Source): string {
   return [document, edition, section].filter((part) => part !== '').join(', ');
 }
 
 function plain(unit: string): string {
   return unit === '%' ? 'pct' : unit.replace(/[^A-Za-z0-9]+/g, '');
+}
+
+function filled(expression: string, filling: Filling | undefined): string {
+  return filling === undefined
+    ? expression
+    : expression.replace(/\{(\w+)\}/g, (_, name: string) => String(filling[name] ?? ''));
 }

@@ -2,9 +2,10 @@ import { offered } from '../quantity/did-you-mean';
 import { amountIn, type Amount } from '../quantity/amount-text';
 import { comparable, describe, isBlankOrZero, readCell, type Cell } from '../quantity/cell';
 import { dayIn } from '../quantity/day';
+import { DIGITS, shownNumber, tidy } from '../quantity/shown-number';
 import { shownUnit, unitInWords } from '../quantity/shown-unit';
 import { inSystem } from '../quantity/stated-unit';
-import { show, take, unitOf, type Kind, type System } from '../quantity/systems';
+import { take, unitOf, type Kind, type System } from '../quantity/systems';
 import { findMaterial, nearestMaterials } from '../rules/material-names';
 import type { MaterialInForce } from '../rules/read-factors';
 import {
@@ -99,18 +100,6 @@ function daysSince(date: number, { countedTo = NaN }: NumberReader): number {
 }
 
 /**
- * A number as messages show it.
- * @param value the number in the base unit
- * @param kind what it measures
- * @param system the display system
- * @param digits how many are shown
- * @returns the number in the shown unit, without the unit
- */
-export function shownNumber(value: number, kind: Kind, system: System, digits: number): string {
-  return String(Number(show(value, kind, system).toPrecision(digits)));
-}
-
-/**
  * A reader of numbers.
  * @param id the column
  * @param place where its cells stand
@@ -150,7 +139,7 @@ function refusedNumber(raw: unknown, column: NumberReader): Refusal {
   const cell = readCell(raw);
   const unit = unitOf(kind, system);
   const what = (whole ? 'a whole number' : 'a number') + (unit === '1' ? '' : ` of ${unitInWords(unit)}`);
-  const bounds = [least, most].map((bound) => shownNumber(bound, kind, system, 6));
+  const bounds = [least, most].map((bound) => shownNumber(bound, kind, system, DIGITS.typed));
   const number = `${least > 0 ? 'blank, or ' : ''}${what} from ${bounds.join(' to ')}`;
   const amount = cell.type === 'text' ? amountIn(cell.value) : undefined;
   if (amount) return new Refusal(id, describe(cell), `${number}${cureOf(amount, column)}`);
@@ -177,7 +166,7 @@ function cureOf({ value, unit, inDoubt }: Amount, { kind, system }: NumberReader
   const converted = inSystem(value, unit, kind, system);
   return converted === undefined
     ? `; convert ${unit.shown} to ${inForce}`
-    : `; ${String(value)} ${unit.shown} ${value === 1 ? 'is' : 'are'} ${String(Number(converted.toPrecision(6)))} ${inForce}`;
+    : `; ${String(value)} ${unit.shown} ${value === 1 ? 'is' : 'are'} ${String(tidy(converted, DIGITS.typed))} ${inForce}`;
 }
 
 /**

@@ -1,8 +1,6 @@
 import { describe, isBlankOrZero, readCell } from '../quantity/cell';
 import { badInput, cellProblem, WashdownError, type Problem } from '../quantity/problem';
-import { metres, squareMetres } from '../quantity/quantities';
-import { withUnit } from '../quantity/shown-unit';
-import { unitOf } from '../quantity/systems';
+import { shownAmount, shownNumber } from '../quantity/shown-number';
 import type { FactorsInForce } from '../rules/read-factors';
 import { Branch } from './branch';
 import {
@@ -11,19 +9,22 @@ import {
   numberReader,
   readNumber,
   Refusal,
-  shownNumber,
   textReader,
   type ColumnReader,
 } from './column-readers';
-import { columnIds, columns, type Column, type ColumnId } from './columns';
+import { columns, type ColumnId } from './columns';
+import { columnsOfKind } from './columns-of-kind';
 import { edgeLength, openingsEdge } from './edge-length';
 import { isExample } from './example-rows';
 import { Labels, type Repeat } from './labels';
 import { matchHeadings, type ColumnPlaces } from './match-headings';
+import { isTotal } from './total-rows';
 import type { WallRow } from './wall-row';
 
 // Stands for the place of a column that the range does not have: past the end of every row.
 const NOWHERE = 2 ** 20;
+// Two numbers that differ must differ as shown; the last digits are those that the conversion of units touches.
+const COMPARED = 12;
 
 /**
  * Reads a headed range of wall rows.
@@ -95,7 +96,7 @@ function readRows(
   const lines: unknown[] = Array.isArray(range) ? range : [];
   const places = matchHeadings(cellsOf(lines[0]), factors.system, headings);
   const at = readersOf(places, factors);
-  const apart = columnIds.filter((id) => !isOfRow(columns[id])).flatMap((id) => places.get(id) ?? []);
+  const apart = columnsOfKind.flatMap((id) => places.get(id) ?? []);
   const labels = new Labels();
   const kinds: KindOfRows[] = [];
   const root = new Branch<KindOfRows>();
@@ -113,6 +114,10 @@ function readRows(
     const wall = label instanceof Refusal ? '' : label;
     if (!withExamples && isExample(wall)) {
       examples++;
+      continue;
+    }
+    if (isTotal(wall)) {
+      problems.push(problemOf(counted(wall), row, wall));
       continue;
     }
     if (label instanceof Refusal) problems.push(problemOf(label, row, wall));
@@ -234,10 +239,10 @@ function wallRow(words: Words, own: OwnOfRow, edge?: number): WallRow {
     zone: words.zone,
     level: words.level,
     material: words.material,
-    area: squareMetres(own.area),
-    height: metres(words.height),
-    openings: squareMetres(own.openings),
-    openingPerimeter: metres(own.openingPerimeter),
+    area: own.area,
+    height: words.height,
+    openings: own.openings,
+    openingPerimeter: own.openingPerimeter,
     fixtures: own.fixtures,
     mortar: words.mortar,
     residue: words.residue,
@@ -298,10 +303,19 @@ function unlabelled(cells: readonly unknown[], places: ColumnPlaces): Refusal | 
   for (const [id, place] of places) {
     const cell = readCell(cells[place]);
     if (isBlankOrZero(cell)) continue;
+    if (cell.type === 'text' && isTotal(cell.value)) return counted(cell.value);
     const seen = `a blank label beside ${describe(cell)} in column ${columns[id].name}`;
     return new Refusal('wall', seen, 'a label for each row that is not blank');
   }
   return undefined;
+}
+
+function counted(label: string): Refusal {
+  return new Refusal(
+    'wall',
+    `"${label}", which would count its walls twice,`,
+    'walls alone: end the range above it, or name the row otherwise where it is a wall',
+  );
 }
 
 function repeated({ label, first }: Repeat): Refusal {
@@ -321,10 +335,8 @@ function repeated({ label, first }: Repeat): Refusal {
  * @returns what is seen and accepted
  */
 export function tooOpen(openings: number, area: number, { system }: FactorsInForce): Refusal {
-  // Without the last digits, which the conversion of units touches.
-  const shown = (value: number): string => shownNumber(value, 'area', system, 12);
-  const most = `at most the Area of the row, ${withUnit(shown(area), unitOf('area', system))}`;
-  return new Refusal('openings', shown(openings), most);
+  const most = `at most the Area of the row, ${shownAmount(area, 'area', system, COMPARED)}`;
+  return new Refusal('openings', shownNumber(openings, 'area', system, COMPARED), most);
 }
 
 function tell(read: unknown, row: number, label: string, problems: Problem[]): void {
@@ -333,10 +345,6 @@ function tell(read: unknown, row: number, label: string, problems: Problem[]): v
 
 function problemOf({ column, seen, accepted }: Refusal, row: number, label: string): Problem {
   return cellProblem({ row, label, column }, seen, accepted);
-}
-
-function isOfRow({ ofRow }: Column): boolean {
-  return ofRow === true;
 }
 
 function cellsOf(line: unknown): readonly unknown[] {

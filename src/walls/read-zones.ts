@@ -1,5 +1,6 @@
 import type { FactorsInForce } from '../rules/read-factors';
 import { readKinds, readWalls } from './read-walls';
+import { ZoneOfKinds } from './zone-of-kinds';
 import { zonesOf, type Zone } from './zones';
 
 /**
@@ -11,18 +12,14 @@ import { zonesOf, type Zone } from './zones';
  * @throws {WashdownError} with every cell that cannot be read, or rinse that leads nowhere or in a circle
  */
 export function readZones(range: unknown, factors: FactorsInForce, headings?: unknown): readonly Zone[] {
-  let whole: Zone[] | undefined;
-  const rowByRow = (): Zone[] => (whole ??= zonesOf(readWalls(range, factors, headings)));
   const kinds = readKinds(range, factors, headings);
+  const rowByRow = once(() => zonesOf(readWalls(range, factors, headings)));
   // What the rinse runs over is found row by row.
   if (kinds.some(({ receives }) => receives !== '')) return rowByRow();
-  const zones = zonesOf(kinds);
-  zones.forEach((zone, index) => {
-    Object.defineProperties(zone, {
-      // Not enumerable: a copy of the zone with other rows must not take its kinds along.
-      kinds: { value: zone.rows },
-      rows: { get: () => rowByRow()[index]?.rows },
-    });
-  });
-  return zones;
+  return zonesOf(kinds).map((zone, index) => new ZoneOfKinds(zone, () => rowByRow()[index]?.rows ?? []));
+}
+
+function once<Value extends object>(work: () => Value): () => Value {
+  let done: Value | undefined;
+  return () => (done ??= work());
 }

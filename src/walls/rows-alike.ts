@@ -1,5 +1,6 @@
-import { metres, squareMetres } from '../quantity/quantities';
+import { columnsOfKind } from './columns-of-kind';
 import { edgeLength, openingsEdge } from './edge-length';
+import { statedValue } from './stated-value';
 import type { WallRow } from './wall-row';
 
 /**
@@ -17,24 +18,16 @@ export function rowsAlike(rows: readonly WallRow[]): WallRow[] {
   return [...groups.values()].map(together);
 }
 
+// Zone and Receives say where a row is, not how it is washed.
+const deciding = columnsOfKind.filter((id) => id !== 'zone' && id !== 'receives');
+
 /**
  * What decides how a row is washed, but for the numbers that add up.
  * @param row the wall row
  * @returns the same text for rows of one kind
  */
 export function kindOf(row: WallRow): string {
-  return [
-    row.material.code,
-    row.mortar,
-    row.residue,
-    row.brushed,
-    row.brushPriced,
-    row.level,
-    row.height,
-    row.suction,
-    row.access,
-    row.mask,
-  ].join('|');
+  return deciding.map((id) => statedValue(row, id)).join('|');
 }
 
 function together(rows: readonly WallRow[]): WallRow {
@@ -43,9 +36,9 @@ function together(rows: readonly WallRow[]): WallRow {
   const sum = (of: (row: WallRow) => number): number => rows.reduce((total, row) => total + of(row), 0);
   return {
     ...first,
-    area: squareMetres(sum((row) => row.area)),
-    openings: squareMetres(sum((row) => row.openings)),
-    openingPerimeter: metres(sum((row) => openingsEdge(row.openings, row.openingPerimeter))),
+    area: sum((row) => row.area),
+    openings: sum((row) => row.openings),
+    openingPerimeter: sum((row) => openingsEdge(row.openings, row.openingPerimeter)),
     fixtures: sum((row) => row.fixtures),
     ...(first.masked ? { edge: sum((row) => row.edge ?? edgeLength(row.area, row.height)) } : {}),
   };

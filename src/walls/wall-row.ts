@@ -1,4 +1,3 @@
-import type { Metres, SquareMetres } from '../quantity/quantities';
 import type { AccessKind } from '../rules/access-kinds';
 import type { MortarType } from '../rules/mortars';
 import type { MaterialInForce } from '../rules/read-factors';
@@ -14,13 +13,15 @@ export interface WallRow {
   /** Order from the top, 1 = highest; 0 where not stated. */
   readonly level: number;
   readonly material: MaterialInForce;
-  /** Gross face area. */
-  readonly area: SquareMetres;
-  /** 0 where not stated. */
-  readonly height: Metres;
-  readonly openings: SquareMetres;
-  readonly openingPerimeter: Metres;
-  /** Sum of the edges of masked rows that are put together as one; left out for a row by itself. */
+  /** Gross face area, m2. */
+  readonly area: number;
+  /** m; 0 where not stated. */
+  readonly height: number;
+  /** m2 */
+  readonly openings: number;
+  /** m; 0 where not stated. */
+  readonly openingPerimeter: number;
+  /** Sum of the edges of masked rows that are put together as one, m; left out for a row by itself. */
   readonly edge?: number | undefined;
   readonly fixtures: number;
   /** Undefined where not stated. */

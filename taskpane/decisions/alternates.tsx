@@ -14,7 +14,7 @@ import type { Job } from '../use-job';
 import { holdsAlternates } from '../holds-alternates';
 import { alternateTable } from './alternate-rows';
 import { AddedBar } from './added-bar';
-import { addedText, differenceText, quantityText } from './number-text';
+import { addedText, differenceText, quantityText, ratesText } from './number-text';
 import { OwnAlternateForm } from './own-alternate-form';
 import { ownerPage } from './owner-page';
 import { workOutAlternates } from './work-out-alternates';
@@ -186,6 +186,7 @@ function Line({ line, result, widest }: { line: AlternateLine; result: Alternate
   const { base, factors, priced } = result;
   const { totals } = line.estimate;
   const { system } = factors;
+  const rates = priced ? ratesText(totals, factors) : '';
   const numbers = [
     ['Labor-hours', 'laborHours', 'laborHours'],
     ['Water', 'water', 'volume'],
@@ -214,6 +215,12 @@ function Line({ line, result, widest }: { line: AlternateLine; result: Alternate
             </dd>
           </div>
         ))}
+        {rates !== '' && (
+          <div>
+            <dt>Rates</dt>
+            <dd>{rates}</dd>
+          </div>
+        )}
       </dl>
     </>
   );

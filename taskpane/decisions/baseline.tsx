@@ -8,8 +8,9 @@ import { WritingNotice } from '../set-up/writing-notice';
 import { useReading } from '../use-reading';
 import { changesFormula, changesSince } from './changes-since';
 import { ChangesList } from './changes-list';
-import { baselineBlock, dayText, keptBaselines } from './kept-baselines';
+import { baselineBlock, keptBaselines } from './kept-baselines';
 import { messageOf } from '../message-of';
+import { dayText } from '../time-text';
 
 const CHANGES_SHEET = 'Changes';
 

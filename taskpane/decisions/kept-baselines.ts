@@ -43,16 +43,6 @@ export async function baselineBlock(
   };
 }
 
-/**
- * A day as a baseline is named by it, in the user's own time zone.
- * @param time any time of the day
- * @returns for example `2026-11-25`
- */
-export function dayText(time: Date): string {
-  const twoDigits = (part: number) => String(part).padStart(2, '0');
-  return `${String(time.getFullYear())}-${twoDigits(time.getMonth() + 1)}-${twoDigits(time.getDate())}`;
-}
-
 /** A range may be chosen longer than its walls. */
 function withoutBlankEnd(rows: readonly CellContent[][]): CellContent[][] {
   const last = rows.findLastIndex((row) => row.some((content) => content !== ''));

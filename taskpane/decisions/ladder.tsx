@@ -7,7 +7,7 @@ import type { PanelProps } from '../panel-props';
 import type { Job } from '../use-job';
 import { ApplyLine } from './apply-line';
 import { ladderOutcome, laterInWords, rungCondition, rungMark, rungName } from './ladder-words';
-import { costText, quantityText } from './number-text';
+import { costText, quantityText, ratesText } from './number-text';
 
 const MARK_SIZE = 12;
 const JOB = { money: 'Price of the job', laborHours: 'Labor-hours of the job' } as const;
@@ -98,6 +98,7 @@ function Rungs({ options, factors }: { options: readonly MaskOption[]; factors: 
                 text={costText(priceOf(option), 'money')}
               />
             )}
+            {option.estimate && priced && <p class="number">{ratesText(option.estimate.totals, factors)}</p>}
             {offered && (
               <p class="rung-job">
                 <span>{JOB[priced ? 'money' : 'laborHours']}</span>{' '}

@@ -1,5 +1,9 @@
 import { bidPrice } from '../../src/estimate/price';
-import { show, type Kind, type System } from '../../src/quantity/systems';
+import type { Quantities } from '../../src/estimate/quantities';
+import { unitRates } from '../../src/estimate/unit-rates';
+import { perUnit, shownUnit } from '../../src/quantity/shown-unit';
+import { show, unitOf, type Kind, type System } from '../../src/quantity/systems';
+import type { FactorsInForce } from '../../src/rules/read-factors';
 import { amount, rounded } from '../../src/site/amount';
 import { priceText } from '../price-text';
 
@@ -57,4 +61,26 @@ export function addedText(value: number, kind: 'money' | 'laborHours'): string {
   if (isNothing) return NO_CHANGE;
   const unit = kind === 'money' ? '' : ' labor-hours';
   return `${value < 0 ? 'deduct −' : 'add +'}${costText(Math.abs(value), kind)}${unit}`;
+}
+
+/**
+ * The two numbers that stand beside every price.
+ * @param totals the quantities of a zone or a job
+ * @param factors the factors in force
+ * @param price the price as it is bid
+ * @returns for example `4.21 per ft², 38.4 ft² per labor-hour`; empty where nothing is washed
+ */
+export function ratesText(totals: Quantities, { system }: FactorsInForce, price = totals.price): string {
+  const { pricePerArea, areaPerLaborHour } = unitRates(totals, price);
+  const per = perUnit(unitOf('moneyPerArea', system)) ?? '';
+  return [
+    ...(Number.isNaN(pricePerArea)
+      ? []
+      : [`${priceText(show(pricePerArea, 'moneyPerArea', system))} ${per}`]),
+    ...(Number.isNaN(areaPerLaborHour)
+      ? []
+      : [
+          `${rounded(show(areaPerLaborHour, 'areaPerLaborHour', system))} ${shownUnit(unitOf('area', system))} per labor-hour`,
+        ]),
+  ].join(', ');
 }

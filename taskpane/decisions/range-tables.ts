@@ -1,5 +1,6 @@
 import { comparable } from '../../src/quantity/cell';
 import { toBase } from '../../src/quantity/conversions';
+import { DIGITS, tidy } from '../../src/quantity/shown-number';
 import { shownUnit } from '../../src/quantity/shown-unit';
 import { show, unitOf } from '../../src/quantity/systems';
 import { factors as table, type Factor, type FactorId } from '../../src/rules/factors';
@@ -9,7 +10,6 @@ import type { CellContent, TableInfo } from '../workbook/port';
 const COLUMNS = ['Factor', 'Low', 'Likely', 'High'] as const;
 // What a first guess is off by; the user puts the crew's own figures in its place.
 const EITHER_WAY = 0.25;
-const DIGITS = 6;
 const STARTERS: readonly FactorId[] = [
   'rate.scrape.moderate',
   'scrub.full',
@@ -55,7 +55,7 @@ function starterRow(factor: Factor & { id: FactorId }, { value, system }: Factor
   const likely = value(id);
   const low = Math.max(likely * (1 - EITHER_WAY), toBase(factor.least, unit));
   const high = Math.min(likely * (1 + EITHER_WAY), toBase(factor.most, unit));
-  const shown = [low, likely, high].map((end) => Number(show(end, kind, system).toPrecision(DIGITS)));
+  const shown = [low, likely, high].map((end) => tidy(show(end, kind, system), DIGITS.typed));
   return [id, ...shown, shownUnit(unitOf(kind, system)), meaning];
 }
 

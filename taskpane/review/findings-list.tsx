@@ -58,29 +58,48 @@ function KindSection({
         {kindTitles[kind]} ({findings.length}) <small>{severities[kind]} severity</small>
       </h3>
       <ul>
-        {findings.slice(0, shown).map(({ sheet, address, what, todo, formula, reaches = [] }, index) => (
-          <li key={index}>
-            <GoThere port={port} place={{ sheet, address }} say={say}>
-              {sheet}!{address}
-            </GoThere>
-            <p>{what}</p>
-            {formula !== undefined && <code>{formula}</code>}
-            <p class="todo">{todo}</p>
-            {reaches.length > 0 && <Reached places={reaches} port={port} say={say} />}
-          </li>
-        ))}
+        {findings
+          .slice(0, shown)
+          .map(({ sheet, address, what, todo, formula, others = [], reaches = [] }, index) => (
+            <li key={index}>
+              <GoThere port={port} place={{ sheet, address }} say={say}>
+                {sheet}!{address}
+              </GoThere>
+              <p>{what}</p>
+              {formula !== undefined && <code>{formula}</code>}
+              <p class="todo">{todo}</p>
+              {others.length > 0 && (
+                <Places
+                  title={others.length === 1 ? 'One more cell' : `${String(others.length)} more cells`}
+                  places={others}
+                  port={port}
+                  say={say}
+                />
+              )}
+              {reaches.length > 0 && (
+                <Places
+                  title={`${reaches.length === 1 ? 'One cell shows' : `${String(reaches.length)} cells show`} an error because of it`}
+                  places={reaches}
+                  port={port}
+                  say={say}
+                />
+              )}
+            </li>
+          ))}
       </ul>
       <ShowMore count={findings.length} shown={shown} show={show} />
     </section>
   );
 }
 
-/** The cells that are in error because of a finding, each with a way to it. */
-function Reached({
+/** Cells that a finding names besides its own, each with a way to it. */
+function Places({
+  title,
   places,
   port,
   say,
 }: {
+  title: string;
   places: readonly FindingPlace[];
   port: WorkbookPort;
   say: (sentence: string) => void;
@@ -88,10 +107,7 @@ function Reached({
   const [shown, show] = useState(SHOWN_AT_ONCE);
   return (
     <details>
-      <summary>
-        {places.length === 1 ? 'One cell shows' : `${String(places.length)} cells show`} an error because of
-        it
-      </summary>
+      <summary>{title}</summary>
       <ul>
         {places.slice(0, shown).map((place) => (
           <li key={`${place.sheet}!${place.address}`}>

@@ -1,3 +1,4 @@
+import { checksOf } from '../../functions/checks';
 import { worksheetFunctions } from '../../functions/worksheet-functions';
 import { audit, type AuditReport } from '../../src/review/audit/audit';
 import { AuditedBook } from '../../src/review/audit/audited-book';
@@ -106,6 +107,7 @@ async function look(
     book,
     functionCalled: (name) => byName.get(name),
     remembered,
+    checksOf,
     alsoCheck: source && checks && formulaFor(checks, source).formula,
   });
   return inSlices(work, turns, signal, ({ done, total }) => {

@@ -7,6 +7,7 @@ export interface Asked {
   readonly zone?: string;
   readonly part?: string;
   readonly quantity?: string;
+  readonly wall?: string;
   /** The table of alternates. */
   readonly alternates?: string;
 }

@@ -1,19 +1,24 @@
-import { comparable } from '../../src/quantity/cell';
-import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
+import { comparable, readCell } from '../../src/quantity/cell';
+import type { Kind, System } from '../../src/quantity/systems';
+import { findMaterial } from '../../src/rules/material-names';
+import { materials } from '../../src/rules/materials';
+import { columnIds, columns, type Column, type ColumnId } from '../../src/walls/columns';
+import { unitInHeading } from '../../src/walls/heading-units';
+import type { CellContent } from '../workbook/port';
 
 /** Which heading of a table stands for which of our columns, by its place; a column that has none is left out. */
 export type HeadingMatch = ReadonlyMap<ColumnId, number>;
 
 // Words that estimators head such columns with, beside our own. A unit behind the word does not count.
 const alsoCalled: Readonly<Record<ColumnId, readonly string[]>> = {
-  wall: ['wall id', 'wall name', 'wall no', 'mark', 'label', 'location', 'elevation', 'description'],
+  wall: ['wall id', 'wall name', 'wall no', 'mark', 'label', 'location', 'wall type'],
   zone: ['wash zone', 'area name', 'section', 'facade', 'side'],
   level: ['floor', 'storey', 'story', 'lift'],
-  material: ['masonry', 'unit', 'substrate', 'veneer', 'cladding', 'finish'],
-  area: ['gross area', 'face area', 'wall area', 'surface', 'sf', 'sqft', 'ft2', 'm2', 'sqm'],
-  height: ['wall height', 'ht', 'h'],
+  material: ['masonry', 'unit', 'substrate', 'veneer', 'cladding', 'finish', 'material type', 'masonry type'],
+  area: ['gross area', 'face area', 'wall area', 'surface', 'gross'],
+  height: ['wall height', 'ht', 'hgt'],
   openings: ['opening area', 'openings area', 'windows', 'window area', 'glazing', 'deduct'],
-  openingPerimeter: ['openings perimeter', 'perimeter', 'perim', 'window perimeter'],
+  openingPerimeter: ['openings perimeter', 'perimeter', 'perim', 'window perimeter', 'openings', 'windows'],
   fixtures: ['fixture count', 'lights', 'items to cover', 'penetrations'],
   mortar: ['mortar type', 'type of mortar'],
   residue: ['mortar residue', 'soiling', 'smears', 'condition', 'dirt'],
@@ -24,28 +29,79 @@ const alsoCalled: Readonly<Record<ColumnId, readonly string[]>> = {
   suction: ['ira', 'initial rate of absorption', 'absorption', 'rate of absorption'],
   receives: ['receives rinse', 'runoff from', 'below'],
 };
+// Words of many senses: they count where they are the whole heading, after all others; the first column that is free
+// takes them.
+const lastResorts: readonly (readonly [ColumnId, string])[] = [
+  ['wall', 'description'],
+  ['wall', 'item'],
+  ['wall', 'elevation'],
+  ['zone', 'elevation'],
+  ['material', 'type'],
+  ['material', 'description'],
+  ['age', 'laid'],
+  ['age', 'date laid'],
+  ['height', 'h'],
+  // A quantity says what it measures by its unit alone.
+  ['area', 'qty'],
+  ['area', 'quantity'],
+  ['area', 'net'],
+  ['area', 'net area'],
+  ['area', ''],
+];
+const NEEDS_UNIT = new Set(['qty', 'quantity', 'net', '']);
 // Names that share fewer than half of their pairs of letters are other words.
 const FARTHEST = 0.45;
 const AS_A_PART = 0.25;
+const ANOTHER_NAME = 0.01;
+const MATERIALS_BELOW = 0.02;
+const LAST_RESORT = 0.4;
+const A_STEP = 0.001;
+const MOST_LOOKED_AT = 200;
 
 /**
- * Guesses which headings stand for our columns, by likeness of name. The user sees the guess and corrects it.
+ * Guesses which headings stand for our columns, by likeness of name, by the unit that a heading states, and for the
+ * material by what stands below. The user sees the guess and corrects it.
  * @param headings the headings of a table, in order
+ * @param below the rows below them
  * @returns the best match in which every heading is used once
  */
-export function guessHeadings(headings: readonly string[]): HeadingMatch {
+export function guessHeadings(
+  headings: readonly string[],
+  below: readonly (readonly CellContent[])[] = [],
+): HeadingMatch {
+  const materialAt = columnOfMaterials(headings.length, below);
+  const far = (id: ColumnId, heading: string, place: number): number => {
+    const byName = farFrom(id, heading);
+    if (place !== materialAt || byName === 0) return byName;
+    return id === 'material' ? Math.min(MATERIALS_BELOW, byName) : Infinity;
+  };
   const pairs = columnIds.flatMap((id) =>
-    headings.map((heading, place) => ({ id, place, far: farFrom(id, heading) })),
+    headings.map((heading, place) => ({ id, place, far: far(id, heading, place) })),
   );
   const match = new Map<ColumnId, number>();
   const used = new Set<number>();
-  for (const { id, place, far } of pairs.sort((a, b) => a.far - b.far)) {
-    if (far > FARTHEST) break;
+  for (const { id, place, far: distance } of pairs.sort((a, b) => a.far - b.far)) {
+    if (distance > FARTHEST) break;
     if (match.has(id) || used.has(place)) continue;
     match.set(id, place);
     used.add(place);
   }
   return match;
+}
+
+/**
+ * The units that the headings of a match state.
+ * @param headings the headings of the table
+ * @param match which of them stand for our columns
+ * @returns the system of most of them; undefined where none states a unit of one system
+ */
+export function systemOfHeadings(headings: readonly string[], match: HeadingMatch): System | undefined {
+  const stated = [...match].flatMap(([id, place]) => {
+    const systems = unitInHeading(headings[place] ?? '', kindOf(id))?.unit.systems ?? [];
+    return systems.length === 1 ? systems : [];
+  });
+  const ofSi = stated.filter((system) => system === 'SI').length;
+  return stated.length === 0 ? undefined : ofSi * 2 > stated.length ? 'SI' : 'US';
 }
 
 /**
@@ -63,13 +119,52 @@ export function headingRows(headings: readonly string[], match: HeadingMatch): [
   });
 }
 
+/** The column most of whose cells are names of materials; undefined where none is. */
+function columnOfMaterials(width: number, below: readonly (readonly CellContent[])[]): number | undefined {
+  const known = new Map<string, boolean>();
+  const isMaterial = (text: string): boolean => {
+    const found = known.get(text) ?? findMaterial(materials, text) !== undefined;
+    known.set(text, found);
+    return found;
+  };
+  const counts = Array.from({ length: width }, (_, place) => {
+    const texts = below
+      .slice(0, MOST_LOOKED_AT)
+      .map((row) => readCell(row[place]))
+      .flatMap((cell) => (cell.type === 'text' ? [cell.value] : []));
+    const found = texts.filter(isMaterial).length;
+    return found * 2 > texts.length ? found : 0;
+  });
+  const most = Math.max(0, ...counts);
+  return most === 0 ? undefined : counts.indexOf(most);
+}
+
+function kindOf(id: ColumnId): Kind | undefined {
+  const { reading }: Column = columns[id];
+  return reading.as === 'number' ? reading.kind : undefined;
+}
+
 function farFrom(id: ColumnId, heading: string): number {
-  const seen = plain(heading);
-  if (seen === '') return Infinity;
+  if (plain(heading) === '') return Infinity;
+  const kind = kindOf(id);
+  const stated = unitInHeading(heading, kind);
+  const isOurs = stated?.unit.kind === kind;
+  // Openings in ft are a perimeter, and no area.
+  if (stated && !isOurs) return Infinity;
+  const seen = plain(stated?.bare ?? heading);
   if (seen === plain(columns[id].name)) return 0;
-  const names = [columns[id].name, ...alsoCalled[id]].map(plain);
+  const resort = lastResorts.findIndex(
+    ([of, word]) => of === id && plain(word) === seen && (isOurs || !NEEDS_UNIT.has(word)),
+  );
+  const atLast = resort < 0 ? Infinity : LAST_RESORT + resort * A_STEP;
+  if (seen === '') return atLast;
+  const names = [columns[id].name, ...alsoCalled[id]]
+    .map(plain)
+    // What is the name of another column here stands for this one by its unit alone.
+    .filter((name) => isOurs || !(id === 'openingPerimeter' && ['openings', 'windows'].includes(name)));
   return Math.min(
-    ...names.map((name, index) => (name === seen ? 0.01 : likeness(name, seen)) + index / 1000),
+    atLast,
+    ...names.map((name, index) => (name === seen ? ANOTHER_NAME : likeness(name, seen)) + index * A_STEP),
   );
 }
 

@@ -1,26 +1,37 @@
 import { useId, useState } from 'preact/hooks';
+import type { System } from '../../src/quantity/systems';
+import { UNITS } from '../../src/rules/read-factors';
+import { isPriced } from '../../src/estimate/price';
 import { useJob, type Job } from '../use-job';
 import { readSource, type WallSource } from '../wall-source';
-import type { Place } from '../workbook/port';
+import type { Block, Place } from '../workbook/port';
 import { parseAddress, cellAddress } from '../../src/spreadsheet/address';
+import { resultUnit } from '../../functions/result-unit';
 import {
   fillsMore,
+  formatsOf,
   formulasAt,
   insertable,
+  isClass,
   inTheWay,
   spillOf,
   tableUnder,
+  withoutWords,
   type Wanted,
 } from './insert-formulas';
 import { functionNamed } from './job-summary';
 import type { SetUpProps } from './set-up-props';
 import { useWriting } from './use-writing';
+import { whatWentWrong } from './what-went-wrong';
 import { WritingNotice } from './writing-notice';
 import { messageOf } from '../message-of';
 
 const SUMMARY = 'summary';
 const EACH_ZONE = 'each zone';
 const CELLS_NAMED = 5;
+const GENERAL = 'General';
+// As the host takes names of sheets.
+const SHEET_NAME = /^(?!')[^[\]:*?/\\]{1,31}(?<!')$/;
 
 /**
  * Puts formulas over the chosen walls into cells.
@@ -55,8 +66,9 @@ function Choices({ port, source, say, job }: SetUpProps & { source: WallSource; 
   };
   const put = async () => {
     const at = typed === '' ? firstCell(await port.selection()) : await readPlace(typed, port);
+    const isNew = !(await port.sheets()).includes(at.sheet);
     const spill = await spillOf(wanted, at, await readSource(port, source));
-    const blocking = spill ? inTheWay(spill, await port.readRange(spill)) : [];
+    const blocking = spill && !isNew ? inTheWay(spill, await port.readRange(spill)) : [];
     if (spill && blocking.length > 0) {
       const named = blocking.slice(0, CELLS_NAMED).join(', ');
       const more = blocking.length > CELLS_NAMED ? ' and more' : '';
@@ -72,14 +84,29 @@ function Choices({ port, source, say, job }: SetUpProps & { source: WallSource; 
       );
       return;
     }
-    const block = formulasAt(wanted, at, source, { zones, system: job.factors.system });
+    const whole = formulasAt(wanted, at, source, {
+      zones,
+      system: job.factors.system,
+      priced: isPriced(job.factors),
+    });
+    // Words beside a class overwrite nothing.
+    const filled = new Set((await port.filledCells([whole])).map(({ address }) => address));
+    const hasRoom = !isClass(wanted) || lastColumn(whole).every((address) => !filled.has(address));
+    const block = hasRoom ? whole : withoutWords(wanted, whole);
+    const formats = await freshOnly(formatsOf(wanted, block), at.sheet, filled, isNew, port);
     writing.offer({
-      blocks: [block],
+      blocks: [{ ...block, formats }],
       says: [
         `${String(block.rows.length)} ${block.rows.length === 1 ? 'formula' : 'rows'} at ${placeText(at)}.`,
+        ...(isNew ? [`The sheet ${at.sheet} is added.`] : []),
         ...(spill ? [`The result fills ${spill.address}.`] : []),
+        ...(hasRoom ? [] : ['The words of the class are left out: the cells beside it are filled.']),
       ],
       place: spill ?? at,
+      look: () =>
+        whatWentWrong(port, source, block, (row) =>
+          wanted.is === 'summary' ? '' : wanted.eachZone ? (zones[row] ?? '') : wanted.zone,
+        ),
     });
   };
   return (
@@ -91,6 +118,7 @@ function Choices({ port, source, say, job }: SetUpProps & { source: WallSource; 
           value={what}
           onChange={(event) => {
             setWhat(event.currentTarget.value);
+            writing.clear();
           }}
         >
           <option value={SUMMARY}>Quantities of the whole job</option>
@@ -103,7 +131,12 @@ function Choices({ port, source, say, job }: SetUpProps & { source: WallSource; 
       </p>
       {what !== SUMMARY && (
         <>
-          <p>{functionNamed(what).description}</p>
+          <p>
+            {functionNamed(what).description} {unitWords(what, job.factors.system)}
+          </p>
+          <p>
+            Example: <code>{functionNamed(what).example}</code>
+          </p>
           <p class="field">
             <label for={`${id}-zone`}>Zone</label>
             <select
@@ -112,6 +145,7 @@ function Choices({ port, source, say, job }: SetUpProps & { source: WallSource; 
               onChange={(event) => {
                 const { value } = event.currentTarget;
                 setZone({ each: value === EACH_ZONE, name: zones[Number(value)] ?? '' });
+                writing.clear();
               }}
             >
               <option value="-1">the whole job</option>
@@ -136,6 +170,7 @@ function Choices({ port, source, say, job }: SetUpProps & { source: WallSource; 
           spellcheck={false}
           onInput={(event) => {
             setTyped(event.currentTarget.value);
+            writing.clear();
           }}
         />
       </p>
@@ -173,12 +208,46 @@ async function readPlace(text: string, port: SetUpProps['port']): Promise<Place>
   const wanted = end < 0 ? (await port.selection()).sheet : written;
   const sheet = (await port.sheets()).find((name) => name.toLowerCase() === wanted.toLowerCase());
   const area = parseAddress(text.slice(end + 1).trim());
-  if (sheet === undefined || !area) {
+  if (!area || (sheet === undefined && !SHEET_NAME.test(wanted))) {
     throw new Error(
-      `"${text}" is not a cell of this workbook. Accepted: a sheet and a cell, such as Estimate!B4.`,
+      `"${text}" is not a cell of this workbook. Accepted: a sheet and a cell, such as Estimate!B4; a sheet that is not there is added.`,
     );
   }
-  return { sheet, address: cellAddress(area.top, area.left) };
+  return { sheet: sheet ?? wanted, address: cellAddress(area.top, area.left) };
+}
+
+/** What is measured, where it is a number. */
+function unitWords(name: string, system: System): string {
+  const { unit, parameters, result } = functionNamed(name);
+  if (result === 'matrix') return 'It fills the cells below and beside.';
+  if (unit === 'class') return 'A class from 0 to 3; its words are put beside it.';
+  const shown = resultUnit(
+    name,
+    parameters.map((parameter) => (parameter.name === 'factors' ? [[UNITS, system]] : null)),
+  );
+  return unit === 'money' ? 'In your money.' : shown === '' ? '' : `In ${shown}.`;
+}
+
+function lastColumn({ address, rows }: Block): string[] {
+  const { top = 1, left = 1 } = parseAddress(address) ?? {};
+  return rows.map((row, index) => cellAddress(top + index, left + row.length - 1));
+}
+
+/** The formats of cells that are blank and that nobody has given a format. */
+async function freshOnly(
+  formats: Readonly<Record<string, string>>,
+  sheet: string,
+  filled: ReadonlySet<string>,
+  isNew: boolean,
+  port: SetUpProps['port'],
+): Promise<Record<string, string>> {
+  const fresh: Record<string, string> = {};
+  for (const [address, format] of Object.entries(formats)) {
+    if (filled.has(address)) continue;
+    const [[now = GENERAL] = []] = isNew ? [] : await port.readFormats({ sheet, address });
+    if (now === GENERAL || now === '') fresh[address] = format;
+  }
+  return fresh;
 }
 
 function firstCell({ sheet, address }: Place): Place {

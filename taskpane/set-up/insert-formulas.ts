@@ -9,9 +9,10 @@ import {
 } from '../../src/spreadsheet/address';
 import type { System } from '../../src/quantity/systems';
 import type { SourceRanges, WallSource } from '../wall-source';
-import type { Block, Place, TableInfo } from '../workbook/port';
+import type { Block, Formula, Place, TableInfo } from '../workbook/port';
 import { formulaFor, quoted } from './formulas';
 import { functionNamed, jobSummary } from './job-summary';
+import { cleanerClasses } from '../../src/rules/cleaner-classes';
 
 /** What can be put into cells. */
 export type Wanted =
@@ -19,6 +20,10 @@ export type Wanted =
   | { readonly is: 'summary' }
   /** One function; for one zone, for the whole job, or with a row for each zone. */
   | { readonly is: 'function'; readonly name: string; readonly zone: string; readonly eachZone: boolean };
+
+const QUANTITY = '#,##0.0';
+const MONEY = '#,##0.00';
+const CLASS = '0';
 
 /** The functions that can be put into cells: those that read the walls and need nothing else. */
 export const insertable = catalogue.filter(
@@ -35,26 +40,79 @@ export const insertable = catalogue.filter(
  * @param job what the labels need
  * @param job.zones names of the zones
  * @param job.system the units of the factors
+ * @param job.priced whether there is a price
  * @returns what to write
  */
 export function formulasAt(
   wanted: Wanted,
   at: Place,
   source: WallSource,
-  job: { readonly zones: readonly string[]; readonly system: System },
+  job: { readonly zones: readonly string[]; readonly system: System; readonly priced?: boolean },
 ): Block {
-  if (wanted.is === 'summary') return { ...at, rows: jobSummary(source, job.system) };
+  if (wanted.is === 'summary') return { ...at, rows: jobSummary(source, job.system, job.priced) };
   const called = functionNamed(wanted.name);
+  const { top = 1, left = 1 } = parseAddress(at.address) ?? {};
+  const words = (row: number, column: number) =>
+    isClass(wanted) ? [classWords(cellAddress(row, column))] : [];
   if (!wanted.eachZone || called.result === 'matrix') {
     const zone = wanted.zone === '' ? {} : { zone: quoted(wanted.zone) };
-    return { ...at, rows: [[formulaFor(called, source, zone)]] };
+    return { ...at, rows: [[formulaFor(called, source, zone), ...words(top, left)]] };
   }
-  const corner = parseAddress(at.address);
   const rows = job.zones.map((zone, index) => {
-    const label = `$${columnLetters(corner?.left ?? 1)}${String((corner?.top ?? 1) + index)}`;
-    return [zone, formulaFor(called, source, { zone: label })];
+    const row = top + index;
+    const label = `$${columnLetters(left)}${String(row)}`;
+    return [zone, formulaFor(called, source, { zone: label }), ...words(row, left + 1)];
   });
   return { ...at, rows };
+}
+
+/**
+ * Whether what is put into cells is a class, beside which its words stand.
+ * @param wanted what to put there
+ * @returns true for one class a cell
+ */
+export function isClass(wanted: Wanted): boolean {
+  return wanted.is === 'function' && functionNamed(wanted.name).unit === 'class';
+}
+
+/** The words of the class in a cell, followed as the class changes. */
+function classWords(cell: string): Formula {
+  const words = cleanerClasses.reduceRight(
+    (otherwise, { class: of, name }) => `IF(${cell}=${String(of)},${quoted(name)},${otherwise})`,
+    '""',
+  );
+  // A zone in which nothing is washed has no class, and a blank equals 0.
+  return { formula: `=IF(${cell}="","",${words})` };
+}
+
+/**
+ * A block without its words of classes.
+ * @param wanted what is put there
+ * @param block what to write
+ * @returns the block without its last column, where that holds them
+ */
+export function withoutWords(wanted: Wanted, block: Block): Block {
+  return isClass(wanted) ? { ...block, rows: block.rows.map((row) => row.slice(0, -1)) } : block;
+}
+
+/**
+ * Number formats of the formulas in a block.
+ * @param wanted what is put there
+ * @param block what to write
+ * @returns a format by address, for each cell that holds a number of one quantity
+ */
+export function formatsOf(wanted: Wanted, block: Block): Record<string, string> {
+  const { top = 1, left = 1 } = parseAddress(block.address) ?? {};
+  const column = wanted.is === 'summary' || wanted.eachZone ? 1 : 0;
+  const format = wanted.is === 'summary' ? QUANTITY : formatFor(wanted.name);
+  if (format === undefined) return {};
+  return Object.fromEntries(block.rows.map((_, row) => [cellAddress(top + row, left + column), format]));
+}
+
+function formatFor(name: string): string | undefined {
+  const { unit, result } = functionNamed(name);
+  if (unit === 'text' || result === 'matrix') return undefined;
+  return unit === 'class' ? CLASS : unit === 'money' ? MONEY : QUANTITY;
 }
 
 /**

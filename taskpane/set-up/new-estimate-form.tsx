@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { System } from '../../src/quantity/systems';
 import { FreeNames } from './free-names';
-import { newEstimate } from './new-estimate';
 import type { SetUpProps } from './set-up-props';
 import { UnitsChoice } from './units-choice';
 import { useWriting } from './use-writing';
@@ -16,6 +15,8 @@ export function NewEstimateForm({ port, say, choose }: SetUpProps) {
   const [system, setSystem] = useState<System>('US');
   const writing = useWriting(port, say);
   const start = async () => {
+    // The sheets to write are known once they are wanted.
+    const { newEstimate } = await import(/* webpackChunkName: "plans" */ './new-estimate');
     const { blocks, source, says } = newEstimate(system, await FreeNames.of(port));
     const [walls] = blocks;
     if (!walls) return;

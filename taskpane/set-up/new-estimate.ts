@@ -3,6 +3,7 @@ import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
 import { exampleLabel } from '../../src/walls/example-rows';
 import type { WallSource } from '../wall-source';
 import type { Block, CellContent } from '../workbook/port';
+import { FORM_SAYS, formBlock } from './factor-form';
 import { formulaFor } from './formulas';
 import { functionNamed, jobSummary } from './job-summary';
 import type { FreeNames } from './free-names';
@@ -31,6 +32,8 @@ const EXAMPLES: Readonly<Record<System, readonly Example[]>> = {
   ],
 };
 const SUMMARY_ROW = 3;
+// A column is left free, so that neither grows into the other.
+const BESIDE_THE_FORM = 'J1';
 const QUANTITY = '#,##0.00';
 // From here on a schedule holds quantities; a job rarely has more zones.
 const FIRST_QUANTITY = 'E';
@@ -69,18 +72,6 @@ export function exampleWalls(system: System): CellContent[][] {
 }
 
 /**
- * The table of factors with the units alone: every other factor keeps its starting value.
- * @param system the units
- * @returns the rows, the headings first
- */
-export function factorRows(system: System): CellContent[][] {
-  return [
-    ['Factor', 'Value', 'Note'],
-    ['units', system, 'US or SI: for the walls, the factors and the results'],
-  ];
-}
-
-/**
  * A new estimate on sheets of its own: walls, factors, estimate, checks.
  * @param system the units
  * @param names gives names that are not taken
@@ -108,8 +99,8 @@ export function newEstimate(system: System, names: FreeNames): Plan {
     source,
     blocks: [
       { sheet: walls.sheet, address: 'A1', rows: exampleWalls(system), table: walls.table },
-      { sheet: factors.sheet, address: 'A1', rows: factorRows(system), table: factors.table },
-      one(factors.sheet, 'F1', 'FACTORS'),
+      formBlock(system, factors),
+      one(factors.sheet, BESIDE_THE_FORM, 'FACTORS'),
       { sheet: estimate, address: 'A1', rows: [['Wash-down, whole job']], heading: true },
       { sheet: estimate, address: `A${String(SUMMARY_ROW)}`, rows: summary, formats },
       { sheet: estimate, address: `A${String(schedule)}`, rows: [['Zone by zone']], heading: true },
@@ -118,7 +109,7 @@ export function newEstimate(system: System, names: FreeNames): Plan {
     ],
     says: [
       `Sheet ${walls.sheet}: the table ${walls.table} with three example rows, to be typed over: they count until a wall of yours is there.`,
-      `Sheet ${factors.sheet}: the table ${factors.table} for values of your own; beside it every factor in force.`,
+      `Sheet ${factors.sheet}: the table ${factors.table}: ${FORM_SAYS}. Beside it every factor in force.`,
       `Sheet ${estimate}: the quantities of the job, and a line for each zone.`,
       `Sheet ${checks}: what to look at on these walls.`,
     ],

@@ -1,11 +1,24 @@
 import { useState } from 'preact/hooks';
 import { RULES_VERSION } from '../../src/rules/version';
+import type { WallSource } from '../wall-source';
+import { whenShown } from '../when-shown';
 import { ChosenWalls } from './chosen-walls';
-import { InsertForm } from './insert-form';
 import { NewEstimateForm } from './new-estimate-form';
-import { SendPageForm } from './send-page-form';
 import type { SetUpProps } from './set-up-props';
 import { UseTableForm } from './use-table-form';
+
+type WithWalls = SetUpProps & { readonly source: WallSource };
+
+// What needs walls is not waited for when the pane opens.
+const InsertForm = whenShown<WithWalls>(() =>
+  import(/* webpackChunkName: "insert" */ './insert-form').then((module) => module.InsertForm),
+);
+const SendPageForm = whenShown<WithWalls>(() =>
+  import(/* webpackChunkName: "insert" */ './send-page-form').then((module) => module.SendPageForm),
+);
+const FactorForm = whenShown<WithWalls>(() =>
+  import(/* webpackChunkName: "factors" */ './factors/factor-form').then((module) => module.FactorForm),
+);
 
 /**
  * Puts tables and formulas into the workbook, or points at walls that are there.
@@ -22,6 +35,7 @@ export function SetUpPanel(props: SetUpProps) {
       {source ? (
         <>
           <ChosenWalls {...props} source={source} />
+          <Factors {...props} source={source} />
           <InsertForm {...props} source={source} />
           <SendPageForm {...props} source={source} />
         </>
@@ -35,5 +49,19 @@ export function SetUpPanel(props: SetUpProps) {
       </details>
       <p class="rules">Rules {RULES_VERSION}</p>
     </article>
+  );
+}
+
+function Factors(props: WithWalls) {
+  const [shown, setShown] = useState(false);
+  return (
+    <details
+      onToggle={(event) => {
+        setShown(event.currentTarget.open);
+      }}
+    >
+      <summary>Factors</summary>
+      {shown && <FactorForm {...props} />}
+    </details>
   );
 }

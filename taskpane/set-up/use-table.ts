@@ -2,8 +2,10 @@ import type { System } from '../../src/quantity/systems';
 import type { Reference, WallSource } from '../wall-source';
 import type { Block } from '../workbook/port';
 import { headingRows, type HeadingMatch } from './guess-headings';
-import { factorRows, type Plan } from './new-estimate';
+import { FORM_SAYS, formBlock } from './factor-form';
+import type { Plan } from './new-estimate';
 import type { FreeNames } from './free-names';
+import { nameRows, type OwnNames } from './unknown-materials';
 
 /** What the user chose for walls that are in the workbook already. */
 export interface TableChoice {
@@ -13,6 +15,8 @@ export interface TableChoice {
   /** A table of factors that is there already; without one a new table takes the units. */
   readonly factors?: Reference | undefined;
   readonly system: System;
+  /** Materials by the names of the user; a new table takes them. */
+  readonly names?: OwnNames;
 }
 
 /**
@@ -29,8 +33,8 @@ export function useTable(choice: TableChoice, names: FreeNames): Plan {
   if (factors === undefined) {
     const table = names.table('Factors');
     const sheet = names.sheet('Factors');
-    blocks.push({ sheet, address: 'A1', rows: factorRows(choice.system), table });
-    says.push(`Sheet ${sheet}: the table ${table} with the units, for values of your own.`);
+    blocks.push(formBlock(choice.system, { sheet, table }, choice.names && nameRows(choice.names)));
+    says.push(`Sheet ${sheet}: the table ${table}: ${FORM_SAYS}.`);
     factors = { table };
   }
   const rows = headingRows(choice.headings, choice.match);

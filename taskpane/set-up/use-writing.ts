@@ -9,6 +9,8 @@ export interface Order {
   readonly says: readonly string[];
   /** Where to look at it. */
   readonly place: Place;
+  /** Looks at what was written, and says what is wrong with it; undefined where nothing is. */
+  readonly look?: () => Promise<string | undefined>;
   /** Called once it is written. */
   readonly then?: () => void;
 }
@@ -17,7 +19,7 @@ export interface Order {
 export type Writing =
   | { readonly is: 'none' }
   | { readonly is: 'asking'; readonly filled: readonly Place[]; readonly order: Order }
-  | { readonly is: 'written'; readonly order: Order }
+  | { readonly is: 'written'; readonly order: Order; readonly wrong: string | undefined }
   | { readonly is: 'failed'; readonly message: string };
 
 /**
@@ -35,6 +37,8 @@ export function useWriting(
   readonly overwrite: (order: Order) => void;
   readonly refuse: (message: string) => void;
   readonly drop: () => void;
+  /** Takes back what was said of the last writing, once something else is wanted. */
+  readonly clear: () => void;
 } {
   const [writing, setWriting] = useState<Writing>({ is: 'none' });
   const refuse = (message: string) => {
@@ -49,8 +53,9 @@ export function useWriting(
     // From here on it is written, whatever else goes wrong.
     const also = await afterwards(port, asked.blocks);
     const order = { ...asked, says: [...asked.says, ...looks, ...also] };
-    setWriting({ is: 'written', order });
-    say(`Written. ${order.says[0] ?? ''}`);
+    const wrong = await asked.look?.().catch(() => undefined);
+    setWriting({ is: 'written', order, wrong });
+    say(`Written. ${wrong ?? order.says[0] ?? ''}`);
     order.then?.();
   };
   const ask = async (order: Order) => {
@@ -67,6 +72,9 @@ export function useWriting(
       write(order).catch(fail);
     },
     refuse,
+    clear: () => {
+      setWriting({ is: 'none' });
+    },
     drop: () => {
       setWriting({ is: 'none' });
       say('Nothing was written.');

@@ -57,7 +57,12 @@ export function WritingNotice({
     }
     case 'written':
       return (
-        <div class="notice done" role="group" aria-label="Written">
+        <div
+          class={writing.wrong === undefined ? 'notice done' : 'notice wrong'}
+          role="group"
+          aria-label="Written"
+        >
+          {writing.wrong !== undefined && <p class="wrong">{writing.wrong}</p>}
           <ul>
             {writing.order.says.map((sentence) => (
               <li key={sentence}>{sentence}</li>

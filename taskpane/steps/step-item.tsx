@@ -3,8 +3,11 @@ import { useId, useState } from 'preact/hooks';
 import { siteSources } from '../../src/rules/site-sources';
 import type { StepFact } from '../../src/site/step';
 import type { StandingStep } from '../../src/site/step-gates';
+import type { Overruled } from '../../src/site/step-progress';
 import { timeText } from '../time-text';
+import { conditionText } from './condition-text';
 import { Disclosure } from './disclosure';
+import { OverruleForm } from './overrule-form';
 
 /** What a step shows and does. */
 export interface StepItemProps {
@@ -17,7 +20,11 @@ export interface StepItemProps {
   readonly takeDown: (done: boolean, note: string) => void;
   /** Called where the step is held back. */
   readonly refuse: (reason: string) => void;
-  /** What it records beside its tick. */
+  /** Lets it go on against its condition, in the name of somebody and with a reason. */
+  readonly overrule: (who: string, why: string) => void;
+  /** Takes that back. */
+  readonly withdraw: () => void;
+  /** What it records beside its tick, and what belongs to it for the time being, such as an entry that is offered. */
   readonly children?: ComponentChildren;
 }
 
@@ -26,7 +33,8 @@ export interface StepItemProps {
  * @param props what it shows and does
  * @returns the list item
  */
-export function StepItem({ standing: of, number, open, toggle, takeDown, refuse, children }: StepItemProps) {
+export function StepItem(props: StepItemProps) {
+  const { standing: of, number, open, toggle, takeDown, refuse, overrule, withdraw, children } = props;
   const { step, standing, reason, record } = of;
   const id = useId();
   const [note, setNote] = useState<string>();
@@ -92,6 +100,21 @@ export function StepItem({ standing: of, number, open, toggle, takeDown, refuse,
           <p class="standing" id={`${id}-standing`}>
             {standingText(of)}
           </p>
+          {record?.overruled && (
+            <p class="overruled">
+              {overruledText(record.overruled)}{' '}
+              <button
+                type="button"
+                class="not-printed"
+                aria-label={`Withdraw: ${step.title}`}
+                onClick={withdraw}
+              >
+                Withdraw
+              </button>
+            </p>
+          )}
+          {of.condition !== '' && <OverruleForm title={step.title} refuse={refuse} overrule={overrule} />}
+          {children}
         </div>
       </div>
     </li>
@@ -125,8 +148,13 @@ function standingText({ standing, reason, record }: StandingStep): string {
     case 'held':
       return reason;
     case 'open':
-      return record ? `Undone by ${signed}${note}` : 'To do';
+      // A condition may be overruled before the step is ever ticked.
+      return record && record.when !== record.overruled?.when ? `Undone by ${signed}${note}` : 'To do';
   }
+}
+
+function overruledText({ hold, who, when, why }: Overruled): string {
+  return `Overruled by ${who}, ${timeText(when)}: ${why}. The condition: ${conditionText(hold, timeText)}`;
 }
 
 function sourcesOf({ step }: StandingStep): string {

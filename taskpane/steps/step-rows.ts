@@ -1,7 +1,8 @@
 import { LABEL_FIRST } from '../../src/rules/cautions';
 import { siteSources } from '../../src/rules/site-sources';
+import { conditionText } from './condition-text';
 import type { StandingStep } from '../../src/site/step-gates';
-import type { ZoneProgress } from '../../src/site/step-progress';
+import type { Overruled, ZoneProgress } from '../../src/site/step-progress';
 
 const HEADINGS = [
   'Zone',
@@ -47,6 +48,7 @@ export function stepRows(
       const signed = record ? [record.who, timeText(record.when), record.note] : ['', '', ''];
       return [
         [zone, step.title, '', '', '', '', said, ...signed],
+        ...(record?.overruled ? [[zone, step.title, ...overruledCells(record.overruled, timeText)]] : []),
         ...rows.map((row) => [zone, step.title, ...row, '', '', '', '']),
       ];
     }),
@@ -62,5 +64,18 @@ export function stepRows(
       '',
       '',
     ]),
+  ];
+}
+
+function overruledCells({ hold, who, when, why }: Overruled, timeText: (time: string) => string): string[] {
+  return [
+    'Condition overruled',
+    conditionText(hold, timeText),
+    '',
+    '',
+    'overruled',
+    who,
+    timeText(when),
+    why,
   ];
 }

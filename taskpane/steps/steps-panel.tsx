@@ -3,20 +3,23 @@ import { takesCleaner } from '../../src/hazards/washed';
 import { knownZones, type NamedWalls } from '../../src/site/known-zones';
 import { patchesToWash } from '../../src/site/patch-times';
 import { stepChecklist } from '../../src/site/step-checklist';
-import { standingSteps, type StandingStep } from '../../src/site/step-gates';
+import { standingSteps, type Present, type StandingStep } from '../../src/site/step-gates';
 import {
   changeZone,
   progressByZone,
   progressLeftOver,
+  overrule,
   startClock,
   stopClock,
   strikeDwell,
   takeDown,
+  withdrawOverruled,
   type Progress,
   type ZoneProgress,
 } from '../../src/site/step-progress';
-import { isAllDone, standingWords, zoneStanding } from '../../src/site/zone-standing';
+import { zoneStanding } from '../../src/site/zone-standing';
 import { siteWashes } from '../../src/site/washes';
+import { useRecorded } from '../actuals/use-recorded';
 import type { PanelProps } from '../panel-props';
 import { failureText } from '../failure-text';
 import { printPane } from '../print-pane';
@@ -31,10 +34,17 @@ import { InspectionOfStep } from './inspection-of-step';
 import { ProgressNotices } from './progress-notices';
 import { StepItem } from './step-item';
 import { stepRows } from './step-rows';
+import { CrewProgress } from './crew-progress';
+import { patchKey, type Offers } from './offers';
+import { offersOf } from './offers-of-zone';
+import { useNow } from './use-now';
 import { useProgress, type KeptProgress } from './use-progress';
+import { ZoneChoice } from './zone-choice';
 import { ZoneHead } from './zone-head';
 
 const SHEET = 'Washdown steps';
+// A wait of days may end while the pane is open.
+const MS_A_MINUTE = 60_000;
 // Zone, step, what, value, source, kind, standing, who, when, note.
 const WIDTHS = [16, 20, 50, 16, 32, 16, 24, 16, 20, 30];
 
@@ -71,7 +81,21 @@ function useChoices() {
   const [shown, show] = useState<Readonly<Record<string, boolean>>>({});
   const [crewPage, showCrewPage] = useState(false);
   const [today, setToday] = useState<readonly string[]>([]);
-  return { chosen, choose, who, setWho, shown, show, crewPage, showCrewPage, today, setToday };
+  const [offers, setOffers] = useState<Offers>({});
+  return {
+    chosen,
+    choose,
+    who,
+    setWho,
+    shown,
+    show,
+    crewPage,
+    showCrewPage,
+    today,
+    setToday,
+    offers,
+    setOffers,
+  };
 }
 
 interface ChecklistProps extends PanelProps, ReturnType<typeof useChoices> {
@@ -82,9 +106,11 @@ interface ChecklistProps extends PanelProps, ReturnType<typeof useChoices> {
 
 function Checklist(props: ChecklistProps) {
   const { port, say, job, kept, progress, chosen, choose, who, setWho, shown, show } = props;
-  const { crewPage, showCrewPage, today, setToday } = props;
+  const { crewPage, showCrewPage, today, setToday, offers, setOffers } = props;
   const id = useId();
   const whoField = useRef<HTMLInputElement>(null);
+  useNow(true, MS_A_MINUTE);
+  const recorded = useRecorded(port, job);
   const zones = job.zones.map(({ zone }) => ({
     zone: zone.name,
     walls: zone.rows.map(({ wall }) => wall),
@@ -95,23 +121,30 @@ function Checklist(props: ChecklistProps) {
   const all = progressByZone(progress, zones);
   const ofZone = all.get(list.zone);
   if (ofZone === undefined) return null;
-  const steps = standingSteps(list, ofZone);
+  const present = {
+    now: Date.now(),
+    timeOf: Date.parse,
+    timeText: (time: number) => timeText(new Date(time)),
+  };
+  const steps = standingSteps(list, ofZone, present);
   const standings = new Map(
     job.zones.map((each) => {
       const { name } = each.zone;
-      const of = each === zone ? steps : stepsOf(each, job, all);
+      const of = each === zone ? steps : stepsOf(each, job, all, present);
       return [name, zoneStanding(of)] as const;
     }),
   );
+  const patches = patchesToWash(siteWashes(zone));
   const { next } = zoneStanding(steps);
-  const isDone = isAllDone(zoneStanding(steps));
-  const goOn = isDone ? zones.find(({ zone: name }) => standings.get(name)?.next !== undefined) : undefined;
-  const change = (to: (zone: ZoneProgress) => ZoneProgress, done: string) => {
+  const progressShown = shown['progress'] ?? false;
+  const { offer, drop, form } = offersOf({ port, say, recorded, zone: list.zone, offers, setOffers });
+  const change = (to: (zone: ZoneProgress) => ZoneProgress, done: string, then?: () => void) => {
     kept
       .change((now) => changeZone(now, zones, list.zone, to))
       .then(
         (isKept) => {
           say(isKept ? done : `${done} The workbook did not keep it.`);
+          then?.();
         },
         () => {
           say('The workbook could not be changed. Try again.');
@@ -124,7 +157,7 @@ function Checklist(props: ChecklistProps) {
     whoField.current?.focus();
     return undefined;
   };
-  const tick = ({ step }: StandingStep, done: boolean, note: string) => {
+  const tick = ({ step, standing }: StandingStep, done: boolean, note: string) => {
     const signed = sign();
     if (signed === undefined) return;
     const record = {
@@ -134,7 +167,11 @@ function Checklist(props: ChecklistProps) {
       note: note.trim(),
       decidedOn: step.decidedOn ?? [],
     };
-    change(takeDown(record), `${step.title}: ${done ? 'done' : 'undone'}.`);
+    change(takeDown(record), `${step.title}: ${done ? 'done' : 'undone'}.`, () => {
+      if (!done) drop(step.id);
+      // Who keeps another note has done nothing more.
+      else if (standing !== 'done') offer(step.id, step.id);
+    });
   };
   const putOnSheet = () => {
     putOnNewSheet(port, SHEET, stepRows(ofZone, steps, timeText), WIDTHS).then(
@@ -163,22 +200,7 @@ function Checklist(props: ChecklistProps) {
   }
   return (
     <>
-      <p class="field">
-        <label for={`${id}-zone`}>Zone</label>
-        <select
-          id={`${id}-zone`}
-          value={list.zone}
-          onChange={(event) => {
-            choose(zones.find((candidate) => candidate.zone === event.currentTarget.value));
-          }}
-        >
-          {zones.map(({ zone: name }) => (
-            <option key={name} value={name}>
-              {name}: {standingsText(standings.get(name))}
-            </option>
-          ))}
-        </select>
-      </p>
+      <ZoneChoice zones={zones} standings={standings} zone={list.zone} choose={choose} />
       <p class="actions">
         <button
           type="button"
@@ -189,44 +211,49 @@ function Checklist(props: ChecklistProps) {
           Crew's page to print
         </button>
       </p>
-      <p class="print-only">Zone: {list.zone}</p>
-      {isDone && (
-        <section class="notice done" aria-label="The zone is done">
-          <p>Every step of {list.zone} is done.</p>
-          {goOn ? (
-            <button
-              type="button"
-              onClick={() => {
-                choose(goOn);
-              }}
-            >
-              Go on with {goOn.zone}
-            </button>
-          ) : (
-            <p>No other zone has a step that can be done now.</p>
-          )}
-        </section>
-      )}
       <OtherClocks all={all} here={list.zone} />
+      <CrewProgress
+        recorded={recorded}
+        zone={list.zone}
+        standings={standings}
+        open={progressShown}
+        toggle={() => {
+          show({ ...shown, progress: !progressShown });
+        }}
+        go={(name) => {
+          choose(zones.find((candidate) => candidate.zone === name));
+        }}
+        recordOther={() => {
+          offer('other', 'other');
+        }}
+      >
+        {form('other')}
+      </CrewProgress>
       <ZoneHead zone={zone} notice={list.notice} factors={job.factors} />
       {takesCleaner(zone) && (
         <DwellClock
           progress={ofZone}
           limits={dwellLimits(zone, job.factors)}
-          patches={patchesToWash(siteWashes(zone))}
+          patches={patches}
           held={clockHeld(steps)}
           start={() => {
             change(startClock(new Date().toISOString()), 'The dwell clock is running.');
           }}
           stop={() => {
-            change(stopClock(new Date().toISOString()), 'The dwell clock is stopped.');
+            const patch = { start: ofZone.clock, stop: new Date().toISOString(), patches };
+            change(stopClock(patch.stop), 'The dwell clock is stopped.', () => {
+              offer(patchKey(patch.start), patch);
+            });
           }}
           strike={(start) => {
-            change(strikeDwell(start), `The patch of ${timeText(start)} is deleted.`);
+            change(strikeDwell(start), `The patch of ${timeText(start)} is deleted.`, () => {
+              drop(patchKey(start));
+            });
           }}
           say={say}
         />
       )}
+      {ofZone.dwells.map(({ start }) => form(patchKey(start)))}
       <p class="field">
         <label for={`${id}-who`}>Your name, for each tick</label>
         <input
@@ -256,7 +283,15 @@ function Checklist(props: ChecklistProps) {
                 tick(standing, done, note);
               }}
               refuse={say}
+              overrule={(by, why) => {
+                const overruled = { hold: standing.condition, who: by, when: new Date().toISOString(), why };
+                change(overrule(standing.step.id, overruled), `${standing.step.title}: overruled by ${by}.`);
+              }}
+              withdraw={() => {
+                change(withdrawOverruled(standing.step.id), `${standing.step.title}: no longer overruled.`);
+              }}
             >
+              {form(standing.step.id)}
               <InspectionOfStep
                 step={standing.step.id}
                 progress={ofZone}
@@ -291,13 +326,10 @@ function stepsOf(
   zone: Job['zones'][number],
   job: Job,
   all: ReadonlyMap<string, ZoneProgress>,
+  present: Present,
 ): readonly StandingStep[] {
   const progress = all.get(zone.zone.name);
-  return progress ? standingSteps(stepChecklist(zone, job.zones, job.factors), progress) : [];
-}
-
-function standingsText(standing: ReturnType<typeof zoneStanding> | undefined): string {
-  return standing ? standingWords(standing) : '';
+  return progress ? standingSteps(stepChecklist(zone, job.zones, job.factors), progress, present) : [];
 }
 
 /** The chosen zone by its present name: it may have been renamed since. */
@@ -312,7 +344,7 @@ function clockHeld(steps: readonly StandingStep[]): string {
   const apply =
     steps.find(({ step }) => step.id === 'apply') ?? steps.find(({ step }) => step.id.startsWith('later-'));
   if (age && age.standing !== 'done') return `Waits for "${age.step.title}".`;
-  return apply?.step.hold ?? '';
+  return apply?.overruled === undefined ? (apply?.step.hold ?? '') : '';
 }
 
 function OtherClocks({ all, here }: { all: ReadonlyMap<string, ZoneProgress>; here: string }) {

@@ -173,6 +173,15 @@ export class MemoryWorkbook implements WorkbookPort {
     );
   }
 
+  usedCells(sheet: string): Promise<Place | undefined> {
+    return new Promise((resolve) => {
+      const slabs = this.usedAreas(sheet);
+      const [first] = slabs;
+      const address = first && areaAddress({ ...first, bottom: slabs.at(-1)?.bottom ?? first.bottom });
+      resolve(address === undefined ? undefined : { sheet, address });
+    });
+  }
+
   selection(): Promise<Place> {
     return Promise.resolve(this.selected);
   }

@@ -135,6 +135,15 @@ export class OfficeWorkbook implements WorkbookPort {
     });
   }
 
+  usedCells(sheet: string): Promise<Place | undefined> {
+    return this.run(async (context) => {
+      const used = (await worksheetOf(context, sheet)).getUsedRangeOrNullObject(true);
+      used.load('isNullObject,address');
+      await context.sync();
+      return used.isNullObject ? undefined : { sheet, address: withoutSheet(used.address) };
+    });
+  }
+
   selection(): Promise<Place> {
     return this.run(async (context) => {
       const selected = context.workbook.getSelectedRange();
@@ -502,6 +511,7 @@ function setLooks(worksheet: Excel.Worksheet, block: Block): void {
     const row = Array.from({ length: right - left + 1 }, () => format);
     worksheet.getRange(address).numberFormat = Array.from({ length: bottom - top + 1 }, () => row);
   }
+  for (const address of block.bold ?? []) worksheet.getRange(address).format.font.bold = true;
   if (block.widths) {
     range.format.wrapText = true;
     block.widths.forEach((characters, place) => {

@@ -47,6 +47,8 @@ export interface Block {
   readonly table?: string;
   /** Whether the first row is set in bold. */
   readonly heading?: boolean;
+  /** Cells of the sheet that are set in bold, by address. */
+  readonly bold?: readonly string[];
   /** Widths of the columns in characters; their text is wrapped. Without them a column fits its content. */
   readonly widths?: readonly number[];
   /** How its sheet prints, where the host can set that. */
@@ -83,6 +85,8 @@ export interface WorkbookPort {
   readRange(place: Place): Promise<CellContent[][]>;
   /** The number formats of cells, such as `0%`; rejects where the sheet is not there. */
   readFormats(place: Place): Promise<string[][]>;
+  /** The cells in use of a sheet; undefined where there are none. Rejects where the sheet is not there. */
+  usedCells(sheet: string): Promise<Place | undefined>;
   selection(): Promise<Place>;
   /** Those cells under the blocks that are not blank: whoever writes asks about them first. */
   filledCells(blocks: readonly Block[]): Promise<Place[]>;

@@ -311,7 +311,7 @@ describe('a table of recorded work', () => {
       [],
       entry({ Task: 'scrub', Hours: 'y' }),
     ];
-    expect(refusal(() => call('PROGRESS', walls, table)).message).toContain('(and 2 more)');
+    expect(refusal(() => call('PROGRESS', walls, table)).message).toContain('2 more problems were found.');
   });
 
   it('needs its headings', () => {

@@ -473,7 +473,7 @@ describe('the table of alternates', () => {
         PRICES,
       ),
     );
-    expect(message).toContain('(and 1 more)');
+    expect(message).toContain('One more problem was found.');
   });
 
   it('leaves a wall out with its openings, and the rinse of a zone that is gone', () => {

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import { NOTES_SHEET } from '../../taskpane/kept-text';
 import type { CellContent } from '../../taskpane/workbook/port';
-import { call, lines, number, numberIn } from '../properties/call';
+import { call, lines, number, numberIn, type Line } from '../properties/call';
 import { HOSTILE } from './bid';
 import { overflow, PaneTests, picture, violations, type Look, type PlainContents } from './pane';
 
@@ -130,11 +130,15 @@ it('the ladder shows for each class hours and price, what is masked and washed a
   const rungs = page.locator('.rungs > li');
   const seen = async () => (await rungs.allInnerTexts()).map((text) => text.replace(/\s+/g, ' '));
   const options = lines('OPTIONS', WALLS, 'Front', FACTORS);
+  const rates = (line: Line) => {
+    const [area, hours] = [numberIn(line, 'Washed area'), numberIn(line, 'Labor-hours')];
+    return `${price(numberIn(line, 'Price') / area)} per ft², ${threeDigits(area / hours)} ft² per labor-hour`;
+  };
   const [asMarked = '', none = '', some = '', stone = ''] = options
     .slice(0, 4)
     .map(
       (line) =>
-        `Labor-hours ${threeDigits(numberIn(line, 'Labor-hours'))} Price ${price(numberIn(line, 'Price'))} Price of the job ${price(numberIn(line, 'Price of the job'))}`,
+        `Labor-hours ${threeDigits(numberIn(line, 'Labor-hours'))} Price ${price(numberIn(line, 'Price'))} ${rates(line)} Price of the job ${price(numberIn(line, 'Price of the job'))}`,
     );
   // Limestone of class 1 holds the brick down; masked, it is washed afterwards.
   await expect

@@ -202,5 +202,139 @@ it('a page to send and a day plan are added as sheets, and follow the walls', as
   await page.getByRole('button', { name: 'Add the day plan' }).click();
   await page.getByRole('status').getByText('Sheet Day plan: what is done').waitFor();
   expect([(await cell('Day plan', 'A2')).value, (await cell('Day plan', 'B2')).value]).toEqual([1, 'South']);
-  expect((await cell('Day plan', 'C2')).value).toBe('S-1 upper, S-2 lower, S-3 base');
+  // From the top down, each wall of the zone on a day of its own or with others.
+  const days = await page.evaluate(() =>
+    globalThis.testWorkbook.readRange({ sheet: 'Day plan', address: 'B2:C40' }),
+  );
+  const south = days.filter(([zone]) => zone === 'South').map(([, walls]) => String(walls));
+  expect(south[0]).toContain('S-1 upper');
+  const order = ['S-1 upper', 'S-2 lower', 'S-3 base'].map((wall) =>
+    south.findIndex((walls) => walls.includes(wall)),
+  );
+  expect(order).toEqual([...order].sort((a, b) => a - b));
+  expect(order).not.toContain(-1);
+});
+
+/** A bid with titles over merged cells, an elevation that stands once for its walls, a subtotal and a total. */
+const UNDER_TITLES = {
+  sheets: {
+    Bid: [
+      ['BID 417', '', '', '', ''],
+      ['Facade wash-down', '', 'Date', 'Nov 3', ''],
+      [],
+      ['Elevation', 'Mark', 'Type', 'Qty SF', 'Crew note'],
+      ['North', 'N-1', 'Split-face CMU', 900, ''],
+      ['North', 'N-2', 'Buff brick', 400, 'x'],
+      ['Subtotal', '', '', 1300, ''],
+      ['South', 'S-1', 'Fieldstuff', 700, ''],
+      ['TOTAL', '', '', 2000, ''],
+      ['Prices are firm for 30 days'],
+    ],
+  },
+};
+
+it('walls below titles are found, and read again after each correction and each change of a cell', async () => {
+  ({ page } = await tests.open(UNDER_TITLES, { width: 320 }));
+  await page.getByRole('button', { name: 'Use this sheet' }).click();
+  await page.getByText('Formulas name them Bid!$A$4:$E$8.').waitFor();
+  await page.getByText('Rows 1 to 3 above the headings are left alone.').waitFor();
+  await page.getByText('Row 9 (“TOTAL”) and what is below it are left out.').waitFor();
+  const refused = page.getByRole('region', { name: 'What cannot be read' });
+  const read = page.getByText('can be read.');
+  // The subtotal has no mark, and the last wall a material that nobody knows.
+  await refused
+    .getByText('Row 7 of the sheet, column Wall: "Subtotal", which would count its walls twice')
+    .waitFor();
+  await refused.getByText('"Fieldstuff" cannot be used.').waitFor();
+  await page.getByText('Left alone: Crew note.').waitFor();
+  await picture(page, 'walls-below-titles');
+  expect(await violations(page)).toEqual([]);
+  expect(await overflow(page)).toBe(0);
+  await page.getByLabel('Last row of the walls').fill('6');
+  await page.keyboard.press('Tab');
+  await page.getByText('Row 7 (“Subtotal”) and what is below it are left out.').waitFor();
+  await page.getByText('2 walls in 1 zone can be read.').waitFor();
+  expect(await refused.count()).toBe(0);
+  await page.getByLabel('Material needed').selectOption('not here');
+  await refused.getByText('No heading is taken for Material, which every wall needs.').waitFor();
+  expect(await read.count()).toBe(0);
+  await page.getByLabel('Material needed').selectOption('Type');
+  await read.waitFor();
+  await page.evaluate(() => {
+    globalThis.testWorkbook.type({ sheet: 'Bid', address: 'D5' }, 'much');
+  });
+  await refused.getByText('"much" cannot be used').waitFor();
+  expect(await read.count()).toBe(0);
+  await page.evaluate(() => {
+    globalThis.testWorkbook.type({ sheet: 'Bid', address: 'D5' }, 950);
+  });
+  await read.waitFor();
+  expect(await refused.count()).toBe(0);
+  await page.getByRole('button', { name: 'Use these walls' }).click();
+  await page.getByRole('status').getByText('Written.').waitFor();
+  const headings = await page.evaluate(() => globalThis.testWorkbook.readTable('Headings'));
+  expect(headings.slice(1)).toEqual([
+    ['Wall', 'Mark'],
+    ['Zone', 'Elevation'],
+    ['Material', 'Type'],
+    ['Area', 'Qty SF'],
+  ]);
+});
+
+it('own rates go from the form into the table, and nothing that stands there is lost unasked', async () => {
+  ({ page } = await tests.open(SOURCE, { width: 320 }));
+  const written = () => page.evaluate(() => globalThis.testWorkbook.readTable('Factors'));
+  await page.getByText('Factors', { exact: true }).click();
+  await page.getByText('The table has two columns: there is none for notes.').waitFor();
+  const size = page.getByLabel('team.size', { exact: true });
+  expect(await size.inputValue()).toBe('3');
+  await page.getByText('Starting value: 2 persons. Least 1, most 20 persons.').waitFor();
+  await size.fill('30');
+  await page.getByText('30 cannot be used. Accepted: a whole number from 1 to 20 persons.').waitFor();
+  await picture(page, 'factor-form');
+  expect(await violations(page)).toEqual([]);
+  expect(await overflow(page)).toBe(0);
+  await page.getByRole('button', { name: 'Write 1 change' }).click();
+  await page.getByRole('status').getByText('Nothing was written. team.size: 30 cannot be used.').waitFor();
+  await size.fill('4');
+  await page.getByText('Mark-ups, least price and span').click();
+  await page.getByLabel('price.overhead', { exact: true }).fill('12%');
+  await page.getByRole('button', { name: 'Write 2 changes' }).click();
+  const question = page.getByRole('region', { name: 'Values are changed' });
+  await question.getByText('team.size: 3 → 4').waitFor();
+  expect((await written()).slice(1)).toEqual([
+    ['units', 'US'],
+    ['team.size', 3],
+  ]);
+  await question.getByRole('button', { name: 'Change them' }).click();
+  await page.getByRole('status').getByText('Written.').waitFor();
+  expect((await written()).slice(1)).toEqual([
+    ['units', 'US'],
+    ['team.size', 4],
+    ['price.overhead', 12],
+  ]);
+  await expect.poll(() => size.inputValue()).toBe('4');
+});
+
+it('what is inserted has its unit, its words and a format of its own, and says why it is in error', async () => {
+  ({ page } = await tests.open(SOURCE, { width: 320 }));
+  await page.getByLabel('What').selectOption('CLASS');
+  await page.getByText('its words are put beside it').waitFor();
+  await page.getByLabel('Zone', { exact: true }).selectOption('a row for each zone');
+  await page.getByLabel('Top left cell').fill('Wash page!A2');
+  await page.getByRole('button', { name: 'Insert', exact: true }).click();
+  await page.getByText('The sheet Wash page is added.').first().waitFor();
+  const row = [await cell('Wash page', 'A2'), await cell('Wash page', 'B2'), await cell('Wash page', 'C2')];
+  // Limestone bears class 1, a neutral detergent.
+  expect(row.map(({ value }) => value)).toEqual(['South', 1, 'neutral detergent']);
+  await page.getByLabel('What').selectOption('BIDPRICE');
+  await page.getByText('In your money.').waitFor();
+  await page.getByLabel('Zone', { exact: true }).selectOption('the whole job');
+  await page.getByLabel('Top left cell').fill('Wash page!E2');
+  await page.getByRole('button', { name: 'Insert', exact: true }).click();
+  const report = page.getByRole('group', { name: 'Written' });
+  await report.getByText('E2 is an error, #VALUE!. The price of labor is not given.').waitFor();
+  await picture(page, 'inserted-in-error');
+  expect(await violations(page)).toEqual([]);
+  expect(await overflow(page)).toBe(0);
 });

@@ -28,10 +28,13 @@ export function siteBook(
   rows: readonly (readonly CellContent[])[] = SITE_ROWS,
 ): PlainContents {
   const source = { walls: { table: 'Walls' }, factors: { table: 'Factors' } };
+  // A sample was inspected, so that no wait of days stands before the steps.
+  const sampled = factors.some(([id]) => id === 'sample.area') ? [] : [['sample.area', 20]];
+  const factorRows = [['Factor', 'Value'], ['units', 'US'], ...sampled, ...factors];
   return {
     sheets: {
       Walls: rows,
-      Factors: [['Factor', 'Value'], ['units', 'US'], ...factors],
+      Factors: factorRows,
       [NOTES_SHEET]: [
         ['Kept for', 'Text'],
         ['source', JSON.stringify(source)],
@@ -39,7 +42,7 @@ export function siteBook(
     },
     tables: [
       { name: 'Walls', sheet: 'Walls', address: `A1:N${String(rows.length)}` },
-      { name: 'Factors', sheet: 'Factors', address: `A1:B${String(factors.length + 2)}` },
+      { name: 'Factors', sheet: 'Factors', address: `A1:B${String(factorRows.length)}` },
     ],
   };
 }

@@ -389,6 +389,36 @@ it('the frame of the page follows a dark screen, the workbook keeps the looks of
   await picture('workbench-dark');
 });
 
+it('work that the crew records in the pane goes to the end of the demo’s table, and moves its sheet of progress', async () => {
+  const tables = () => page.evaluate(() => (globalThis as Host).washdownWorkbook.tables());
+  const actuals = (await tables()).find(({ name }) => name === 'Actuals');
+  if (!actuals) throw new Error('The demo has no recorded work.');
+  const { bottom } = areaOf(actuals.address);
+  const progress = await values('Progress', 'A1:H80');
+  const [headings = []] = progress;
+  const job = progress.findIndex(([zone]) => zone === 'Job');
+  const column = headings.indexOf('Actual hours');
+  const before = Number(progress[job]?.[column]);
+  expect(before).toBeGreaterThan(0);
+
+  await openTab('Steps');
+  await pane.getByRole('button', { name: 'Progress against the estimate', expanded: false }).click();
+  await pane.getByRole('heading', { name: 'The whole job' }).waitFor();
+  await inPane('Record other work');
+  const form = pane.getByRole('form', { name: 'Record this work?' });
+  await form.getByLabel('Task').selectOption('move');
+  await form.getByLabel('Area').fill('');
+  await form.getByLabel('Labor-hours').fill('1.25');
+  await inPane('Record');
+  await pane.getByRole('status').getByText('Recorded in the table Actuals.').waitFor();
+  const [line = []] = await values('Actuals', `A${String(bottom + 1)}:I${String(bottom + 1)}`);
+  expect(line.slice(2, 6)).toEqual(['', 'move', '', 1.25]);
+  expect(areaOf((await tables()).find(({ name }) => name === 'Actuals')?.address ?? '').bottom).toBe(
+    bottom + 1,
+  );
+  await shows('Progress', cellAddress(job + 1, column + 1)).toBeCloseTo(before + 1.25, 9);
+});
+
 it('an estimator, a PM and a reviewer work on one workbook', async () => {
   // The estimator: from an empty workbook, by Set up.
   await page.getByRole('button', { name: 'New workbook' }).click();

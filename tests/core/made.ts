@@ -1,6 +1,5 @@
 import { estimateJob, type JobEstimate, type RowTaker, type ZoneEstimate } from '../../src/estimate/schedule';
 import { toBase } from '../../src/quantity/conversions';
-import { metres, squareMetres } from '../../src/quantity/quantities';
 import type { AccessKind } from '../../src/rules/access-kinds';
 import type { MortarType } from '../../src/rules/mortars';
 import { findMaterial } from '../../src/rules/material-names';
@@ -56,10 +55,10 @@ export function wallRow(made: MadeRow, index: number, factors: FactorsInForce): 
     zone: made.zone ?? 'Zone',
     level: made.level ?? 0,
     material: ceiling === undefined ? known : { ...known, ceiling },
-    area: squareMetres(toBase(made.area, 'ft2')),
-    height: metres(toBase(made.height ?? 0, 'ft')),
-    openings: squareMetres(toBase(made.openings ?? 0, 'ft2')),
-    openingPerimeter: metres(toBase(made.openingPerimeter ?? 0, 'ft')),
+    area: toBase(made.area, 'ft2'),
+    height: toBase(made.height ?? 0, 'ft'),
+    openings: toBase(made.openings ?? 0, 'ft2'),
+    openingPerimeter: toBase(made.openingPerimeter ?? 0, 'ft'),
     fixtures: made.fixtures ?? 0,
     mortar: made.mortar,
     residue: made.residue,

@@ -109,7 +109,7 @@ describe('mask or govern at equal scope', () => {
           if (edited === undefined) {
             refused += 1;
             expect(line['Mark']).toBe('not offered');
-            expect(errorsIn(line).size).toBe(7);
+            expect(errorsIn(line).size).toBe(9);
             return Infinity;
           }
           offered += 1;
@@ -118,6 +118,11 @@ describe('mask or govern at equal scope', () => {
           for (const heading of ['Washed area', 'Masking', 'Labor-hours', 'Water', 'Price'])
             expectSame(numberIn(line, heading), numberIn(byHand, heading), 1e-12, heading);
           expect(numberIn(line, 'Washed area')).toBeCloseTo(clean, 9);
+          if (clean > 0) {
+            expectSame(numberIn(line, 'Price per area') * clean, numberIn(line, 'Price'), 1e-9, 'price');
+            const done = numberIn(line, 'Area per labor-hour') * numberIn(line, 'Labor-hours');
+            expectSame(done, clean, 1e-9, 'area per labor-hour');
+          }
           if (typeof byHand?.['Class'] === 'number') expect(line['Class used']).toBe(byHand['Class']);
           expect(line['Washed afterwards']).toBe(byHand?.['Washed afterwards'] || 'none');
           const job = number('BIDPRICE', range, null, PRICES);

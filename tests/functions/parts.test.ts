@@ -41,6 +41,25 @@ describe('the part of a quantity', () => {
   });
 });
 
+describe('the rate of the labor-hours', () => {
+  it.each(['US', 'SI'])('is the washed area by the hours, in %s', (units) => {
+    const factors = [['units', units]];
+    const rate = number('LABORHOURS', walls, null, factors, 'rate');
+    expect(rate * number('LABORHOURS', walls, null, factors)).toBeCloseTo(1000, 6);
+  });
+
+  it('is refused where no masonry is washed', () => {
+    const glass = [
+      ['Wall', 'Material', 'Area'],
+      ['A', 'Plain glass', 100],
+    ];
+    expect(refusal(() => call('LABORHOURS', glass, null, null, 'rate'))).toEqual({
+      type: 'nothing',
+      message: 'Nothing is washed here, so there is no area per labor-hour.',
+    });
+  });
+});
+
 describe('the arguments in order', () => {
   it.each(['MASKING', 'TAPE', 'CLEANER', 'CLASS', 'GOVERNING', 'GOVERNOR', 'SCHEDULE', 'WALLROWS'])(
     '%s takes headings fourth',

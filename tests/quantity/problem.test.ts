@@ -17,7 +17,9 @@ it('an error speaks of its first problem and counts the rest', () => {
   const problem = (row: number) => cellProblem({ row, column: 'Area' }, '-3', 'a number');
   const first = 'Row 2, column Area: -3 cannot be used. Accepted: a number.';
   expect(new WashdownError([problem(2)]).message).toBe(first);
-  expect(new WashdownError([problem(2), problem(3), problem(4)]).message).toBe(`${first} (and 2 more)`);
+  expect(new WashdownError([problem(2), problem(3), problem(4)]).message).toBe(
+    `${first} 2 more problems were found.`,
+  );
 });
 
 it('bad input and a question without an answer are told apart', () => {

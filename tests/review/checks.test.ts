@@ -783,7 +783,7 @@ const cases: readonly Case[] = [
       ['price.labor', 60],
       ['price.span.most', 0.01],
     ],
-    found: [['the whole job', / over all, above the most that you state, 0\.01 money\/ft²$/]],
+    found: [['the whole job', / over all, above the most that you state, 0\.01 per ft²$/]],
   },
   {
     says: 'a price per area without a span',
@@ -918,7 +918,9 @@ describe('checks of one zone', () => {
 describe('all checks together', () => {
   it("have nothing to say of a wall in order but that values are the user's own", () => {
     const rows = [wall('A', { Area: 1000 })];
-    const findings = findingsOf(checked(rows, [...allStated, ['sample.area', 20], ['dwell.most', 6]]));
+    const findings = findingsOf(
+      checked(rows, [...allStated, ['sample.area', 20], ['dwell.most', 6], ['dwell.least', 3]]),
+    );
     expect(findings.map(({ check, where }) => [check, where])).toEqual([['override', 'factor dwell.most']]);
   });
 

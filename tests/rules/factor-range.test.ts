@@ -120,7 +120,7 @@ describe('the range of factors', () => {
         ['dwell.least', 200],
       ]).message,
     ).toBe(
-      'Row 1 (teams), column value: 0 cannot be used. Accepted: a whole number from 1 to 100. (and 2 more)',
+      'Row 1 (teams), column value: 0 cannot be used. Accepted: a whole number from 1 to 100. 2 more problems were found.',
     );
   });
 

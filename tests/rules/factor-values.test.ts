@@ -8,7 +8,6 @@ describe('a factor of the user', () => {
   it.each<[string, unknown, string, string]>([
     ['team.size', 2.5, '2.5', 'a whole number from 1 to 20 persons'],
     ['team.size', 0, '0', 'a whole number from 1 to 20 persons'],
-    ['team.size', '', 'a blank cell', 'a whole number from 1 to 20 persons'],
     ['team.size', 'two', '"two"', 'a whole number from 1 to 20 persons'],
     ['team.size', '1,5', '"1,5" (a number stored as text)', 'a whole number from 1 to 20 persons'],
     ['team.size', true, 'TRUE', 'a whole number from 1 to 20 persons'],
@@ -20,7 +19,6 @@ describe('a factor of the user', () => {
     ['mask.lap', -1, '-1', 'a number from 0 to 120 in'],
     ['tape.waste', 301, '301', 'a number from 0 to 300 %'],
     ['rate.apply', 0, '0', 'a number above 0 and at most 1000 ft² per minute'],
-    ['rate.apply', null, 'a blank cell', 'a number above 0 and at most 1000 ft² per minute'],
     ['weather.air', 201, '201', 'a number from -40 to 200 °F'],
     ['nozzle.pressure', Infinity, 'Infinity', 'a number above 0 and at most 5000 psi'],
   ])('%s of %j is refused', (id, value, seen, accepted) => {
@@ -65,16 +63,39 @@ describe('a factor of the user', () => {
     expect(si.value('nozzle.distance')).toBeCloseTo(0.254, 12);
   });
 
-  it('left blank reads as 0, which the host does not tell from a blank', () => {
-    for (const blank of ['', null, undefined, 0])
-      expect(readFactors([['mask.lap', blank]]).value('mask.lap')).toBe(0);
-    for (const blank of ['', null, 0]) expect(readFactors([['cleaner.class', blank]]).chosenClass).toBe(0);
+  it('keeps its starting value where it is left blank or says start, while 0 is 0', () => {
+    for (const blank of ['', null, undefined, 'start', ' Start ']) {
+      const inForce = readFactors([
+        ['mask.lap', blank],
+        ['weather.air', blank],
+        ['access.kind', blank],
+        ['price.water', blank],
+        ['cleaner.class', blank],
+        ['material.red-brick.suction', blank],
+      ]);
+      expect(inForce.value('mask.lap')).toBeCloseTo(6 * 0.0254, 12);
+      // 68 degF.
+      expect(inForce.value('weather.air')).toBeCloseTo(20, 9);
+      expect(inForce.chosenClass).toBeUndefined();
+      for (const id of ['mask.lap', 'weather.air', 'access.kind', 'price.water'] as const)
+        expect(inForce.overridden(id)).toBe(false);
+      expect(inForce.materials.flatMap(({ overridden }) => overridden)).toEqual([]);
+    }
+    expect(readFactors([['mask.lap', 0]]).value('mask.lap')).toBe(0);
+    expect(readFactors([['cleaner.class', 0]]).chosenClass).toBe(0);
   });
 
   it('is marked as an override, also where it equals the starting value', () => {
     const inForce = readFactors([['team.size', 2]]);
     expect(inForce.overridden('team.size')).toBe(true);
+    expect(inForce.changed('team.size')).toBe(false);
     expect(inForce.overridden('shift')).toBe(false);
+    expect(readFactors([['team.size', 3]]).changed('team.size')).toBe(true);
+    // What has no starting value is changed by any; 6 in. are 152.4 mm.
+    expect(readFactors([['price.labor', 0]]).changed('price.labor')).toBe(true);
+    const si = ['units', 'SI'];
+    expect(readFactors([si, ['mask.lap', 152.4]]).changed('mask.lap')).toBe(false);
+    expect(readFactors([si, ['mask.lap', 152.5]]).changed('mask.lap')).toBe(true);
   });
 });
 

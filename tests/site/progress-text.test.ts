@@ -29,14 +29,23 @@ const progress = fc.record({
         zone: fc.string(),
         walls: fc.array(fc.string()),
         records: fc.array(
-          fc.record({
-            step: fc.constantFrom(...stepIds),
-            done: fc.boolean(),
-            who: fc.string({ unit: 'grapheme' }),
-            when: time,
-            note: fc.string({ unit: 'grapheme' }),
-            decidedOn: fc.array(fc.string()),
-          }),
+          fc.record(
+            {
+              step: fc.constantFrom(...stepIds),
+              done: fc.boolean(),
+              who: fc.string({ unit: 'grapheme' }),
+              when: time,
+              note: fc.string({ unit: 'grapheme' }),
+              decidedOn: fc.array(fc.string()),
+              overruled: fc.record({
+                hold: fc.string(),
+                who: fc.string({ unit: 'grapheme' }),
+                when: time,
+                why: fc.string({ unit: 'grapheme' }),
+              }),
+            },
+            { requiredKeys: ['step', 'done', 'who', 'when', 'note', 'decidedOn'] },
+          ),
         ),
         dwells: fc.array(fc.record({ start: time, stop: time })),
         clock: fc.oneof(fc.constant(''), time),
@@ -81,6 +90,10 @@ describe('the text of the progress', () => {
     [text({ dwells: [{ start: '2026-05-04T08:00:00Z' }] }), 'zone 1, dwell 1, stop is not text'],
     [text({ records: [{ ...record, step: 'polish' }] }), 'zone 1, record 1 has the step "polish"'],
     [text({ records: [{ ...record, done: 'yes' }] }), 'zone 1, record 1, done is neither true nor false'],
+    [
+      text({ records: [{ ...record, overruled: { hold: 'Too cold', who: 'A', when: record.when } }] }),
+      'zone 1, record 1, overruled, why is not text',
+    ],
     [
       text({ records: [{ ...record, when: '4 May' }] }),
       'zone 1, record 1, when is not a date and time: "4 May"',

@@ -24,6 +24,7 @@ describe('the steps of a zone under cleaner', () => {
   it('stand in working order, the gates first', () => {
     expect(list.ids).toEqual([
       'age',
+      'sample-wash',
       'sample',
       'protection',
       'scrape',
@@ -150,7 +151,17 @@ describe('the steps of a zone under cleaner', () => {
 describe('what changes the steps', () => {
   it('clear water: no cleaner, no dwell, no patch', () => {
     const list = checklist([wall('A', 'Marble')]);
-    expect(list.ids).toEqual(['age', 'sample', 'protection', 'scrape', 'scrub', 'rinse', 'clear', 'look']);
+    expect(list.ids).toEqual([
+      'age',
+      'sample-wash',
+      'sample',
+      'protection',
+      'scrape',
+      'scrub',
+      'rinse',
+      'clear',
+      'look',
+    ]);
     expect(list.notice).toContain('clear water');
     expect(list.fact('rinse', 'Minimum temperature to wash at')).toBe('40 °F');
     expect(list.fact('clear', 'Sodium bicarbonate, at most')).toBeUndefined();
@@ -169,7 +180,16 @@ describe('what changes the steps', () => {
 
   it('every wall masked for the time being: washes the masonry afterwards', () => {
     const list = checklist([wall('A', 'Marble', [10, 'yes', '']), wall('B', 'Copper', [10, 'yes', ''])]);
-    expect(list.ids).toEqual(['age', 'sample', 'protection', 'scrape', 'later-0', 'clear', 'look']);
+    expect(list.ids).toEqual([
+      'age',
+      'sample-wash',
+      'sample',
+      'protection',
+      'scrape',
+      'later-0',
+      'clear',
+      'look',
+    ]);
     expect(list.notice).toContain('uncovered and washed afterwards');
     expect(list.step('later-0')?.title).toBe('Afterwards: Marble, class 0, clear water');
     expect(list.fact('later-0', 'Walls')).toBe('A');

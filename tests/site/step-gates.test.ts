@@ -4,27 +4,48 @@ import { standingSteps } from '../../src/site/step-gates';
 import type { StepId } from '../../src/site/step';
 import { BRICK_OVER_MASKED_BASE, estimated } from './job';
 
+const SAMPLED = [['sample.area', 20]];
+const NOON = Date.parse('2026-05-04T12:00:00Z');
+
 function standing(
   done: StepId[],
   {
     rows = BRICK_OVER_MASKED_BASE,
-    factors = [],
+    factors = SAMPLED,
     since = {},
-  }: { rows?: unknown[][]; factors?: unknown[][]; since?: Partial<Record<StepId, string[]>> } = {},
+    overruled = {},
+    now = NOON,
+  }: {
+    rows?: unknown[][];
+    factors?: unknown[][];
+    since?: Partial<Record<StepId, string[]>>;
+    /** The condition that was overruled, by step. */
+    overruled?: Partial<Record<StepId, string>>;
+    now?: number;
+  } = {},
 ) {
   const job = estimated(rows, factors);
   const [zone] = job.zones;
   if (!zone) throw new Error('no zone');
   const list = stepChecklist(zone, job.zones, job.factors);
-  const records = done.map((step) => ({
+  const records = [...new Set([...done, ...(Object.keys(overruled) as StepId[])])].map((step) => ({
     step,
-    done: true,
+    done: done.includes(step),
     who: 'R. Mason',
     when: '2026-05-04T08:00:00Z',
     note: '',
     decidedOn: since[step] ?? list.steps.find(({ id }) => id === step)?.decidedOn ?? [],
+    ...(overruled[step] === undefined
+      ? {}
+      : {
+          overruled: { hold: overruled[step], who: 'A. Signer', when: '2026-05-04T08:00:00Z', why: 'seen' },
+        }),
   }));
-  const steps = standingSteps(list, { zone: list.zone, walls: list.walls, records, dwells: [], clock: '' });
+  const steps = standingSteps(
+    list,
+    { zone: list.zone, walls: list.walls, records, dwells: [], clock: '' },
+    { now, timeOf: Date.parse, timeText: (time) => new Date(time).toISOString().slice(0, 16) },
+  );
   return Object.fromEntries(steps.map(({ step, standing: is, reason }) => [step.id, { is, reason }]));
 }
 
@@ -89,7 +110,9 @@ describe('gates', () => {
   });
 
   it('the workbook holds a gate that was ticked, but takes no other tick away', () => {
-    const cold = standing(['age', 'sample', 'protection', 'apply'], { factors: [['weather.air', 30]] });
+    const cold = standing(['age', 'sample', 'protection', 'apply'], {
+      factors: [...SAMPLED, ['weather.air', 30]],
+    });
     expect(cold['mix']?.is).toBe('held');
     expect(cold['mix']?.reason).toContain('Too cold');
     expect(cold['apply']?.is).toBe('done');
@@ -98,5 +121,62 @@ describe('gates', () => {
     const held = standing(['age'], { rows: [young] });
     expect(held['age']?.is).toBe('held');
     expect(held['sample']?.reason).toBe('Waits for "Age of the wall".');
+  });
+});
+
+describe('conditions', () => {
+  const unsampled = { factors: [] as unknown[][] };
+  const hold = 'Too early: wait 7 days from 2026-05-04T08:00:00Z.';
+
+  it('a sample that the workbook does not state waits for its own wash, then 7 days from that tick', () => {
+    const none = standing(['age'], unsampled);
+    expect(none['sample-wash']).toEqual({ is: 'open', reason: '' });
+    expect(none['sample']).toEqual({ is: 'held', reason: 'Waits for "Sample washed".' });
+    expect(none['protection']?.reason).toBe('Waits for "Sample area".');
+    const washed = (now: string) =>
+      standing(['age', 'sample-wash'], { ...unsampled, now: Date.parse(now) })['sample'];
+    expect(washed('2026-05-11T07:59:59Z')).toEqual({
+      is: 'held',
+      reason: 'Too early: wait until 2026-05-11T08:00.',
+    });
+    expect(washed('2026-05-11T08:00:00Z')?.is).toBe('open');
+  });
+
+  it('a wait of no days holds nothing', () => {
+    expect(standing(['age'], { factors: [['sample.wait', 0]] })['sample']?.is).toBe('open');
+  });
+
+  it('one that was overruled lets the step go on; another one, or a shorter wait, is not overruled with it', () => {
+    const at = (overruled: string) =>
+      standing(['age', 'sample-wash'], { ...unsampled, overruled: { sample: overruled } })['sample']?.is;
+    expect([at(hold), at(hold.replace('7 days', '6 days')), at('Waits for "Sample washed".')]).toEqual([
+      'open',
+      'held',
+      'held',
+    ]);
+  });
+
+  it('of age and of weather may be overruled, one by one; an error of the workbook may not', () => {
+    const young = (BRICK_OVER_MASKED_BASE[0] ?? []).map((cell, index) => (index === 11 ? 2 : cell));
+    const tooYoung =
+      'Too young: S-1. Wait until they are 7 days old, then put the new age into the column Age.';
+    const aged = standing(['age'], { rows: [young], overruled: { age: tooYoung } });
+    expect([aged['age']?.is, aged['sample']?.is]).toEqual(['done', 'open']);
+    // With a wall more that is too young, it is another condition.
+    const more = standing(['age'], {
+      rows: [young, ['S-9', ...young.slice(1)]],
+      overruled: { age: tooYoung },
+    });
+    expect(more['age']?.is).toBe('held');
+    const passed: StepId[] = ['age', 'sample', 'protection'];
+    const hot = { factors: [...SAMPLED, ['weather.surface', 120]] };
+    const reason = standing(passed, hot)['apply']?.reason ?? '';
+    expect(reason).toContain('Too hot');
+    const over = standing(passed, { ...hot, overruled: { apply: reason } });
+    expect([over['apply']?.is, over['mix']?.is]).toEqual(['open', 'held']);
+    const unwashable = { factors: [...SAMPLED, ['rate.apply', 1], ['cleaner.class', 2]] };
+    const finding = standing(passed, unwashable)['apply']?.reason ?? '';
+    expect(finding).toContain('no contact window');
+    expect(standing(passed, { ...unwashable, overruled: { apply: finding } })['apply']?.is).toBe('held');
   });
 });

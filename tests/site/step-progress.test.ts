@@ -2,11 +2,13 @@ import { describe, expect, it } from 'vitest';
 import {
   changeZone,
   NO_PROGRESS,
+  overrule,
   progressByZone,
   progressLeftOver,
   startClock,
   stopClock,
   takeDown,
+  withdrawOverruled,
   type StepRecord,
 } from '../../src/site/step-progress';
 
@@ -77,5 +79,35 @@ describe('the clock of a zone', () => {
     expect(
       changeZone(stopped, south, 'South', stopClock('2026-05-04T08:05:00Z')).zones[0]?.dwells,
     ).toHaveLength(1);
+  });
+});
+
+describe('a condition that is overruled', () => {
+  const overruled = {
+    hold: 'Too cold',
+    who: 'A. Signer',
+    when: '2026-05-04T07:00:00Z',
+    why: 'tented, heated',
+  };
+  const after = (...changes: Parameters<typeof changeZone>[3][]) =>
+    changes.reduce((progress, change) => changeZone(progress, south, 'South', change), NO_PROGRESS).zones[0]
+      ?.records;
+
+  it('is kept with the step, ticked or not, through later ticks', () => {
+    expect(after(overrule('apply', overruled))).toMatchObject([{ step: 'apply', done: false, overruled }]);
+    const ticked = [record('apply'), record('apply', 'later', false)].map(takeDown);
+    expect(after(overrule('apply', overruled), ...ticked)).toMatchObject([
+      { step: 'apply', done: false, who: 'later', overruled },
+    ]);
+    expect(after(takeDown(record('apply')), overrule('apply', overruled))).toMatchObject([
+      { done: true, who: 'R. Mason', overruled },
+    ]);
+  });
+
+  it('is taken back alone, and the tick stays', () => {
+    expect(
+      after(takeDown(record('apply')), overrule('apply', overruled), withdrawOverruled('apply')),
+    ).toEqual([record('apply')]);
+    expect(after(withdrawOverruled('apply'))).toEqual([]);
   });
 });

@@ -8,6 +8,8 @@ const step = (standing: StepStanding): StandingStep => ({
   standing,
   reason: '',
   record: undefined,
+  condition: '',
+  overruled: undefined,
 });
 const words = (...standings: StepStanding[]) => standingWords(zoneStanding(standings.map(step)));
 

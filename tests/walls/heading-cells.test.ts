@@ -18,7 +18,7 @@ describe('the range of walls', () => {
   it('offers texts alone as the nearest headings, whatever else stands in the first row', () => {
     const { type, message } = refused([['Wal', 12, true, '#REF!', 'Area'], wall]);
     expect(type).toBe('input');
-    expect(message).toContain('Did you mean Wal, Area? (and 1 more)');
+    expect(message).toContain('Did you mean Wal, Area? One more problem was found.');
   });
 });
 

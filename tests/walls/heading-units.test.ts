@@ -116,7 +116,7 @@ describe('a heading with the unit of the other system', () => {
       ['South', 'Limestone', 19790, 12, 0, 0],
     ];
     expect(readWalls(bid, US)).toHaveLength(1);
-    expect(refusal(() => readWalls(bid, SI)).message).toMatch(/Area \(SF\).*\(and 3 more\)$/);
+    expect(refusal(() => readWalls(bid, SI)).message).toMatch(/Area \(SF\).*3 more problems were found\.$/);
   });
 });
 

@@ -174,7 +174,7 @@ describe('rows put together by kinds', () => {
 it('a word that cannot be read is told in every row that has it', () => {
   const rows = ['#REF!', 'North', '#REF!'].map((zone, row) => [`W${String(row)}`, zone, 'Limestone', 5]);
   expect(refusal(() => readWalls([['Wall', 'Zone', 'Material', 'Area'], ...rows], factors)).message).toBe(
-    'Row 2 (W0), column Zone: the error #REF! cannot be used. Accepted: a text or a number as a label. (and 1 more)',
+    'Row 2 (W0), column Zone: the error #REF! cannot be used. Accepted: a text or a number as a label. One more problem was found.',
   );
 });
 

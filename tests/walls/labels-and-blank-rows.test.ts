@@ -92,7 +92,7 @@ describe('rows', () => {
 
   it('are all read: one error line counts the rest', () => {
     const walls = [header, ['A', '', 'Slate', 'x'], ['A', '', 'Limestone', -3], ['C', '', 'Limestone', 4]];
-    expect(refused(walls).message).toMatch(/^Row 2 \(A\), .*\? \(and 3 more\)$/);
+    expect(refused(walls).message).toMatch(/^Row 2 \(A\), .*\? 3 more problems were found\.$/);
     let problems: readonly Problem[] = [];
     try {
       call('WATER', walls);
@@ -127,7 +127,7 @@ describe('the range as a whole', () => {
 
   it('with an empty first row has no headings', () => {
     expect(refused([[]]).message).toBe(
-      'Row 1: no column is headed "Wall". Accepted: that heading, or a headings range that names yours. (and 2 more)',
+      'Row 1: no column is headed "Wall". Accepted: that heading, or a headings range that names yours. 2 more problems were found.',
     );
   });
 });

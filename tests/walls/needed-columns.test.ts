@@ -37,7 +37,7 @@ describe('headings of the wall rows', () => {
     expect(refused([['Wall', 'Mat.', 'Area'], wall])).toEqual(missing('Material', 'Mat., Area, Wall'));
     expect(refused([['Face', 'Material', 'Area'], wall])).toEqual(missing('Wall', 'Face, Area, Material'));
     expect(refused([['Wall', 'Stuff', 'Face'], wall])).toEqual(
-      missing('Material', 'Wall, Face, Stuff', ' (and 1 more)'),
+      missing('Material', 'Wall, Face, Stuff', ' One more problem was found.'),
     );
   });
 

@@ -26,6 +26,20 @@ describe('the estimate in words', () => {
     expect(text).not.toContain('money');
   });
 
+  it('has the two numbers that an estimator checks first, of each zone and of the job', () => {
+    const head = [...HEAD, 'Area per labor-hour (ft²/labor-h)', 'Price per area (per ft²)'];
+    const text = reportText(
+      [[head, ['South', 1, 0, 1200, 10, 40, 6000, 30, 5], ['North', 3, 2, 800, 5, 10, 3200, 80, 4]]],
+      [],
+    );
+    expect(text).toContain('  Price per area (per ft²)           5.00\n');
+    const [, job] = text.split('Whole job\n');
+    // 2,000 / 50; 9,200 / 2,000.
+    expect(job).toContain(
+      '  Area per labor-hour (ft²/labor-h)  40\n  Price per area (per ft²)           4.60\n',
+    );
+  });
+
   it('has no sum where a zone has no value, but its reason', () => {
     const error = { error: '#VALUE!', message: 'Wall A has no contact window.' } as const;
     const text = reportText(

@@ -1,3 +1,5 @@
+import { DIGITS, tidy } from '../../src/quantity/shown-number';
+
 /** A figure of the benchmark, with what it is held to. */
 export interface Figure {
   readonly name: string;
@@ -48,5 +50,5 @@ function limitOf({ most, least }: Figure): string {
 }
 
 function rounded(value: number): string {
-  return String(Number(value.toPrecision(4)));
+  return String(tidy(value, DIGITS.sentence));
 }

@@ -1,5 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
 import { figureTable, isMissed, type Figure } from './figures';
 import { parts } from './parts';
 import { median } from './timing';
@@ -9,9 +10,17 @@ const ROUNDS = 3;
 const MIDDLE_ROWS = 'SCHEDULE, 10,000 rows, ns a row';
 const MOST_ROWS = 'SCHEDULE, 1,000,000 rows, ns a row';
 
-const [flag, name = '', size = ''] = process.argv.slice(2);
-if (flag === '--part') console.log(JSON.stringify(await parts[name]?.(Number(size))));
-else bench(new Set(process.argv.slice(2)));
+const { values: options, positionals } = parseArgs({
+  options: {
+    check: { type: 'boolean' },
+    json: { type: 'boolean' },
+    long: { type: 'boolean' },
+    part: { type: 'string' },
+  },
+  allowPositionals: true,
+});
+if (options.part === undefined) bench();
+else console.log(JSON.stringify(await parts[options.part]?.(Number(positionals[0]))));
 
 /** Each part has a process of its own, so that none meets the memory and the habits of another. */
 function inProcess(part: string, rows: number): Figure[] {
@@ -29,7 +38,7 @@ function inRounds(part: string, sizes: readonly number[]): Figure[] {
   }));
 }
 
-function bench(options: ReadonlySet<string>): void {
+function bench(): void {
   const ofSizes = inRounds('schedule', SIZES);
   const nsARow = (of: string): number => ofSizes.find((figure) => figure.name === of)?.value ?? NaN;
   const growth = nsARow(MOST_ROWS) / nsARow(MIDDLE_ROWS);
@@ -41,13 +50,13 @@ function bench(options: ReadonlySet<string>): void {
     ...inProcess('scattered', 10_000),
     ...inProcess('scattered', 1_000_000),
     ...inProcess('native', 1_000),
-    ...(options.has('--long') ? inProcess('native', 10_000) : []),
+    ...(options.long ? inProcess('native', 10_000) : []),
     ...inProcess('formulas', 1_000),
     ...inRounds('recorder', [10_000]),
     ...inProcess('choices', 46),
     ...inProcess('edit', 300),
   ];
-  if (options.has('--json')) console.log(JSON.stringify(figures));
+  if (options.json) console.log(JSON.stringify(figures));
   else console.log(figureTable(figures));
-  if (options.has('--check') && figures.some(isMissed)) process.exitCode = 1;
+  if (options.check && figures.some(isMissed)) process.exitCode = 1;
 }

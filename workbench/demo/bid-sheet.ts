@@ -1,5 +1,5 @@
 import type { Workbook } from 'exceljs';
-import { jobCell } from './estimate-sheet';
+import { jobCell, jobRate } from './estimate-sheet';
 import { asHeader, FONT, FORMATS, freeze, QUIET, setWidths, title } from './look';
 import type { Job } from './wall-line';
 
@@ -10,6 +10,8 @@ interface Line {
   readonly description: string;
   readonly quantity: Amount;
   readonly unit: string;
+  /** Number format of the quantity, where it is no amount. */
+  readonly format?: string;
   /** Left out where another line holds the price. */
   readonly rate?: Amount;
 }
@@ -37,6 +39,17 @@ function washLines(job: Job): Line[] {
     },
     { description: 'Runoff to collect', quantity: whole('RUNOFF'), unit: units.volume },
     { description: 'Neutralizer', quantity: whole('NEUTRALIZER'), unit: units.mass },
+    {
+      description: 'Price for washed area',
+      quantity: { formula: `ROUND(${jobRate(job, 'price')},2)` },
+      unit: `per ${units.area}`,
+      format: FORMATS.money,
+    },
+    {
+      description: 'Washed area for a labor-hour',
+      quantity: { formula: `ROUND(${jobRate(job, 'yield')},1)` },
+      unit: units.area,
+    },
   ];
   return [
     {
@@ -67,9 +80,9 @@ export function addBid(workbook: Workbook, job: Job): void {
   const lines: Line[] = [...job.before, ...washLines(job), ...job.after];
   for (const [index, line] of lines.entries()) {
     const row = HEADER + 1 + index;
-    const { item, description, quantity, unit, rate } = line;
+    const { item, description, quantity, unit, rate, format = FORMATS.quantity } = line;
     sheet.getRow(row).values = [item, description, quantity, unit, rate ?? null];
-    sheet.getCell(row, 3).numFmt = FORMATS.quantity;
+    sheet.getCell(row, 3).numFmt = format;
     sheet.getCell(row, 4).alignment = { horizontal: 'left', indent: 1 };
     sheet.getCell(row, 5).numFmt = FORMATS.money;
     if (rate === undefined) {

@@ -90,6 +90,17 @@ export function jobCell(job: Job, id: string): string {
 }
 
 /**
+ * Where the bid finds a number that an estimator checks first, of the whole job.
+ * @param job the job
+ * @param rate area per labor-hour, or price per area
+ * @returns a reference to the cell on the estimate sheet
+ */
+export function jobRate(job: Job, rate: 'yield' | 'price'): string {
+  const column = COLUMNS.length + (rate === 'yield' ? 2 : 3);
+  return `Estimate!$${columnLetters(column)}$${String(FIRST_ZONE + zonesOf(job).length)}`;
+}
+
+/**
  * Adds the estimate: a line a zone, one for the job, and one that adds the zones up beside it.
  * @param workbook the workbook
  * @param job the job

@@ -54,8 +54,9 @@ export type EngineResults = ReadonlyMap<string, CellValue | CellValue[][]>;
 
 const UNIT = 'book';
 
-// Room for spills below and beside what the sheets hold.
+/** Room for spills below what a sheet holds. */
 export const SPARE_ROWS = 5_000;
+/** Room for spills beside what a sheet holds. */
 export const SPARE_COLUMNS = 200;
 const MOST_ROWS = 1_048_576;
 const MOST_COLUMNS = 16_384;

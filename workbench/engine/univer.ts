@@ -8,7 +8,9 @@ const require = createRequire(import.meta.url);
 const presets = require('@univerjs/presets') as typeof Presets;
 const sheets = require('@univerjs/preset-sheets-node-core') as typeof Sheets;
 
+/** Of the spreadsheet's own packages. */
 export const { CellValueType, Univer, LocaleType, UniverInstanceType, ObjectMatrix } = presets;
+/** Of the packages of its formulas. */
 export const {
   ArrayValueObject,
   AstTreeBuilder,

@@ -1,4 +1,4 @@
-import { parseArgs } from 'node:util';
+import { readCommandLine, UsageError } from '../command-line';
 
 /** What the person asked for on the command line. */
 export interface Options {
@@ -11,11 +11,7 @@ export interface Options {
   readonly json: boolean;
 }
 
-/** A command line that cannot be understood. */
-export class UsageError extends Error {
-  override readonly name = 'UsageError';
-}
-
+/** What --help prints. */
 export const HELP = `Recalculates the Washdown formulas of a workbook and prints the estimate.
 
   npm run estimate -- FILE.xlsx [--out FILE2.xlsx [--values] | --in-place] [--json]
@@ -41,10 +37,6 @@ const ACCEPTED = {
   help: { type: 'boolean', short: 'h' },
 } as const;
 
-const NAMES = Object.entries(ACCEPTED)
-  .map(([name, { type }]) => `--${name}${type === 'string' ? ' FILE' : ''}`)
-  .join(', ');
-
 /**
  * Reads the command line.
  * @param args the arguments behind the name of the program
@@ -52,48 +44,22 @@ const NAMES = Object.entries(ACCEPTED)
  * @throws {UsageError} where an argument is unknown, missing or one too many
  */
 export function readOptions(args: readonly string[]): Options | 'help' {
-  const { values, positionals, tokens } = parseArgs({
-    args: [...args],
-    options: ACCEPTED,
-    allowPositionals: true,
-    // Unknown options and missing values are told in our own words.
-    strict: false,
-    tokens: true,
-  });
-  const given = new Set<string>();
-  for (const token of tokens) {
-    if (token.kind !== 'option') continue;
-    const { name, rawName, value, inlineValue } = token;
-    const accepted = ACCEPTED[name as keyof typeof ACCEPTED] as { type: string } | undefined;
-    if (!accepted || (accepted.type === 'boolean' && value !== undefined)) {
-      throw new UsageError(`Unknown option ${rawName}. Accepted: ${NAMES}.`);
-    }
-    if (accepted.type === 'string' && (!value || (!inlineValue && value.startsWith('--')))) {
-      throw new UsageError(`${rawName} needs the name of a file.`);
-    }
-    if (given.has(name) && accepted.type === 'string') throw new UsageError(`${rawName} is given twice.`);
-    given.add(name);
-  }
-  if (values.help) return 'help';
-  const [file, another] = positionals;
+  const line = readCommandLine(args, ACCEPTED);
+  if (line.has('help')) return 'help';
+  const [file, another] = line.others;
   if (file === undefined || file === '') throw new UsageError('Which workbook? Accepted: one .xlsx file.');
   if (another !== undefined)
     throw new UsageError(`One workbook at a time: "${file}" and "${another}" were given.`);
-  const inPlace = values['in-place'] === true;
-  const out = typeof values.out === 'string' ? values.out : undefined;
+  const inPlace = line.has('in-place');
+  const values = line.has('values');
+  const out = line.file('out');
   if (inPlace && out !== undefined) {
     throw new UsageError(
       '--out and --in-place say two things. Accepted: one of them, or none to only print.',
     );
   }
-  if (values.values === true && out === undefined) {
+  if (values && out === undefined) {
     throw new UsageError('--values goes with --out: the copy without formulas is a file of its own.');
   }
-  return {
-    file,
-    ...(out === undefined ? {} : { out }),
-    inPlace,
-    values: values.values === true,
-    json: values.json === true,
-  };
+  return { file, ...(out === undefined ? {} : { out }), inPlace, values, json: line.has('json') };
 }

@@ -8,11 +8,15 @@ const numbers = new Intl.NumberFormat('en-US', { maximumFractionDigits: 2 });
 const money = new Intl.NumberFormat('en-US', { minimumFractionDigits: 2, maximumFractionDigits: 2 });
 const MONEY = 'money';
 const CLASSES = ['Ceiling', 'Class'];
+const PRICE_PER_AREA = 'Price per area';
+const AREA_PER_HOUR = 'Area per labor-hour';
+const UNIT = / \([^)]*\)$/;
 /** What a job is told by, where it has several zones. */
 const OF_JOB = ['washedArea', 'water', 'crewHours', 'laborHours', 'price'] as const satisfies QuantityId[];
-const priced = new Set<string>(
-  Object.values(addedQuantities).flatMap(({ heading, kind }) => (kind === 'money' ? [heading] : [])),
-);
+const priced = new Set<string>([
+  ...Object.values(addedQuantities).flatMap(({ heading, kind }) => (kind === 'money' ? [heading] : [])),
+  PRICE_PER_AREA,
+]);
 
 function shown(value: CellValue | PlainValue): string {
   if (value === null) return '';
@@ -23,7 +27,7 @@ function shown(value: CellValue | PlainValue): string {
 
 /** A number as an estimator would write it: money with its cents, a class with its words. */
 function written(heading: string, value: CellValue | PlainValue): string {
-  if (typeof value === 'number' && priced.has(heading)) return money.format(value);
+  if (typeof value === 'number' && priced.has(heading.replace(UNIT, ''))) return money.format(value);
   if (typeof value === 'number' && CLASSES.includes(heading)) return classInWords(value);
   return shown(value);
 }
@@ -45,19 +49,28 @@ function zoneText(headings: readonly CellValue[], line: readonly CellValue[]): s
 /** The sums over the zones; where one has no value there is none, and its reason stands. */
 function jobText(headings: readonly CellValue[], lines: readonly CellValue[][]): string[] {
   if (lines.length < 2) return [];
-  const entries = OF_JOB.flatMap((id): [string, CellValue][] => {
-    const { heading } = addedQuantities[id];
-    const at = headings.findIndex((label) => shown(label).replace(/ \([^)]*\)$/, '') === heading);
-    if (at < 0) return [];
+  const place = (heading: string) =>
+    headings.findIndex((label) => shown(label).replace(UNIT, '') === heading);
+  const sum = (id: QuantityId): CellValue => {
+    const at = place(addedQuantities[id].heading);
     const values = lines.map((line) => line[at] ?? null);
     const missing = values.find((value) => typeof value !== 'number');
-    return [
-      [
-        shown(headings[at] ?? null),
-        missing === undefined ? values.reduce<number>((sum, value) => sum + Number(value), 0) : missing,
-      ],
-    ];
-  });
+    return missing === undefined ? values.reduce<number>((so, value) => so + Number(value), 0) : missing;
+  };
+  const rate = (heading: string, of: QuantityId, by: QuantityId): [string, CellValue][] => {
+    const at = place(heading);
+    const [over, under] = [sum(of), sum(by)];
+    const isRate = at >= 0 && typeof over === 'number' && typeof under === 'number' && under > 0;
+    return isRate ? [[shown(headings[at] ?? null), over / under]] : [];
+  };
+  const entries = [
+    ...OF_JOB.flatMap((id): [string, CellValue][] => {
+      const at = place(addedQuantities[id].heading);
+      return at < 0 ? [] : [[shown(headings[at] ?? null), sum(id)]];
+    }),
+    ...rate(AREA_PER_HOUR, 'washedArea', 'laborHours'),
+    ...rate(PRICE_PER_AREA, 'price', 'washedArea'),
+  ];
   return entries.length > 0 ? [listText('Whole job', entries)] : [];
 }
 

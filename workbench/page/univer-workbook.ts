@@ -87,6 +87,12 @@ export class UniverWorkbook implements WorkbookPort {
     return Promise.resolve(this.rangeOf(this.sheet(sheet), areaOf(address)).getNumberFormats());
   }
 
+  async usedCells(sheet: string): Promise<Place | undefined> {
+    await this.calculation.settled();
+    const used = this.cells.used(this.sheet(sheet));
+    return used && { sheet, address: areaAddress(used) };
+  }
+
   selection(): Promise<Place> {
     const { workbook } = this.book;
     const range = workbook.getActiveRange();
@@ -246,6 +252,7 @@ export class UniverWorkbook implements WorkbookPort {
       this.rangeOf(sheet, areaOf(address)).setNumberFormat(format);
     }
     if (heading === true) this.rangeOf(sheet, { ...area, bottom: area.top }).setFontWeight('bold');
+    for (const address of block.bold ?? []) this.rangeOf(sheet, areaOf(address)).setFontWeight('bold');
     if (widths) this.rangeOf(sheet, area).setWrap(true);
     for (let column = 0; column < width; column++) {
       const place = area.left - 1 + column;

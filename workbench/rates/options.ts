@@ -1,4 +1,4 @@
-import { UsageError } from '../estimate/options';
+import { readCommandLine, UsageError } from '../command-line';
 
 /** What the person asked for on the command line. */
 export interface RatesOptions {
@@ -7,6 +7,7 @@ export interface RatesOptions {
   readonly out: string | undefined;
 }
 
+/** What --help prints. */
 export const HELP = `Reads the recorded work of every workbook in a folder and prints the rates that the jobs show together.
 
   npm run rates -- FOLDER [--out FILE.xlsx]
@@ -21,6 +22,8 @@ Each rate starts from the starting value, not from what a workbook states. The v
 Exit code: 0 done, 1 a file cannot be used (the others are read all the same), 2 wrong command line.
 `;
 
+const ACCEPTED = { out: { type: 'string' }, help: { type: 'boolean', short: 'h' } } as const;
+
 /**
  * Reads the command line.
  * @param args the arguments behind the name of the program
@@ -28,24 +31,11 @@ Exit code: 0 done, 1 a file cannot be used (the others are read all the same), 2
  * @throws {UsageError} where an argument is unknown, missing or one too many
  */
 export function readRatesOptions(args: readonly string[]): RatesOptions | 'help' {
-  const folders: string[] = [];
-  let out: string | undefined;
-  for (let index = 0; index < args.length; index += 1) {
-    const arg = args[index] ?? '';
-    if (arg === '--help' || arg === '-h') return 'help';
-    if (arg === '--out') {
-      index += 1;
-      out = args[index] ?? '';
-    } else if (arg.startsWith('--out=')) out = arg.slice('--out='.length);
-    else if (arg.startsWith('-'))
-      throw new UsageError(`Unknown option ${arg}. Accepted: --out FILE, --help.`);
-    else folders.push(arg);
-  }
-  if (out !== undefined && (out === '' || out.startsWith('--')))
-    throw new UsageError('--out needs the name of a file.');
-  const [folder, another] = folders;
+  const line = readCommandLine(args, ACCEPTED);
+  if (line.has('help')) return 'help';
+  const [folder, another] = line.others;
   if (folder === undefined || folder === '') throw new UsageError('Which folder? Accepted: one folder.');
   if (another !== undefined)
     throw new UsageError(`One folder at a time: "${folder}" and "${another}" were given.`);
-  return { folder, out };
+  return { folder, out: line.file('out') };
 }

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { pooledRates, type ObservedJob } from '../../src/actuals/pool-jobs';
 import { WashdownError } from '../../src/quantity/problem';
 import type { System } from '../../src/quantity/systems';
-import { UsageError } from '../estimate/options';
+import { UsageError } from '../command-line';
 import { readFile } from '../estimate/read-file';
 import { saveFile } from '../estimate/save-file';
 import { BadTarget, checkTarget, reasonOf } from '../estimate/target';

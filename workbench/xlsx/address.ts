@@ -1,8 +1,9 @@
 import * as core from '../../src/spreadsheet/address';
 import { BadFile } from './bad-file';
 
-/** Rows and columns that a sheet can have. */
+/** Rows that a sheet can have. */
 export const SHEET_ROWS = core.LAST_ROW;
+/** Columns that a sheet can have. */
 export const SHEET_COLUMNS = core.LAST_COLUMN;
 
 /** A rectangle of cells, counted from 0, both ends included. */

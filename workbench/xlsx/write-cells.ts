@@ -37,7 +37,11 @@ const STORED_ERRORS: ReadonlySet<string> = new Set<ErrorCode>([
   '#GETTING_DATA',
 ]);
 
-/** How the file keeps a value: the type of the cell, and the text of the value element. */
+/**
+ * How the file keeps a value.
+ * @param value the value
+ * @returns the type of the cell, and the text of the value element
+ */
 export function valueParts(value: CellValue): { type?: string; text?: string } {
   if (value === null) return {};
   if (isCellError(value))

@@ -1,3 +1,4 @@
+import { tidy } from '../../quantity/shown-number';
 import type { AuditedBook, Shown } from './audited-book';
 import { isError, isErrorText, isRows, type Outcome, type Value } from './outcome';
 import type { SheetPlace } from './references';
@@ -51,7 +52,7 @@ export function differencesOf(book: AuditedBook, at: SheetPlace, outcome: Outcom
  */
 export function said(value: Value): string {
   if (isError(value)) return value.message === '' ? value.error : `${value.error} (${value.message})`;
-  if (typeof value === 'number') return String(Number(value.toPrecision(DIGITS_SHOWN)));
+  if (typeof value === 'number') return String(tidy(value, DIGITS_SHOWN));
   if (typeof value === 'boolean') return String(value).toUpperCase();
   if (isErrorText(value)) return value;
   return value === '' ? 'nothing' : `"${value}"`;

@@ -48,6 +48,8 @@ export interface AuditFinding extends FindingPlace {
   readonly todo: string;
   /** The formula concerned, as a person reads it. */
   readonly formula?: string;
+  /** The other cells that it is about: one finding may be about many walls. */
+  readonly others?: readonly FindingPlace[];
   /** The cells that show an error because of it. */
   readonly reaches?: readonly FindingPlace[];
 }

@@ -6,7 +6,7 @@ import { bidLineFindings } from './bid/bid-line';
 import { Ways, type Asked, type Step } from './bid/ways';
 import type { KnownWalls } from './bid/zones-missing';
 import { byCause, type CausedFinding } from './cause';
-import { checkFindings, questionKey, type Question } from './check-findings';
+import { checkFindings, questionKey, type ChecksOf, type Question } from './check-findings';
 import { formulaFindings } from './formula-findings';
 import { relativeForm } from '../../spreadsheet/move-formula';
 import { NotFollowed } from '../../spreadsheet/not-followed';
@@ -52,6 +52,8 @@ export interface AuditInput {
   readonly functionCalled: (name: string) => AuditedFunction | undefined;
   /** Formulas that stood in the workbook when it was last looked over. */
   readonly remembered: readonly RememberedGroup[];
+  /** The findings of CHECKS with the walls that each is about; left out, each is about the walls as a whole. */
+  readonly checksOf?: ChecksOf | undefined;
   /** A formula over walls that are to be checked though no formula of the workbook may read them. */
   readonly alsoCheck?: string | undefined;
 }
@@ -142,7 +144,7 @@ export function* audit(input: AuditInput): Generator<AuditProgress, AuditReport>
   const checks = functionCalled('CHECKS');
   for (const question of questions.all()) {
     yield { done: total, total };
-    if (checks) findings.push(...checkFindings(book, question, checks));
+    if (checks) findings.push(...checkFindings(book, question, checks, input.checksOf));
   }
   for (const area of questions.factorAreas()) findings.push(...overrideFindings(book, area));
   return { formulas, followers, gone, agree, findings: inOrder(byCause(findings, inError(ways))) };

@@ -131,6 +131,23 @@ export class AuditedBook {
   }
 
   /**
+   * Every number of the workbook that no formula of its own cell gives.
+   * @yields its place and its value
+   */
+  *typedNumbers(): Generator<{ sheet: string; row: number; column: number; value: number }> {
+    for (const [sheet, rows] of this.sheetRows) {
+      for (const [row, stretches] of rows) {
+        for (const { column, formulas } of stretches) {
+          for (let index = 0; index < formulas.length; index++) {
+            const value = formulas[index];
+            if (typeof value === 'number') yield { sheet, row, column: column + index, value };
+          }
+        }
+      }
+    }
+  }
+
+  /**
    * The values of an area, cut off where the sheet's cells end. The same area gives the same rows, not copies.
    * @param area the area
    * @returns its rows

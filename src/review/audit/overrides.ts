@@ -34,7 +34,7 @@ export function overrideFindings(book: AuditedBook, area: SheetArea): AuditFindi
     return { kind: 'override', ...at(id), ...told };
   };
   const own = factors
-    .filter(({ id }) => inForce.overridden(id))
+    .filter(({ id }) => inForce.changed(id))
     .map((factor): AuditFinding => {
       const unit = unitOf(factor.kind, system);
       const value = withUnit(said(show(inForce.value(factor.id), factor.kind, system)), unit);

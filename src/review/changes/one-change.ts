@@ -1,8 +1,8 @@
 import { comparable } from '../../quantity/cell';
-import { withUnit } from '../../quantity/shown-unit';
-import { show, unitOf } from '../../quantity/systems';
+import { DIGITS, shownAmount } from '../../quantity/shown-number';
 import type { FactorsInForce } from '../../rules/read-factors';
 import { columnIds, columns, type ColumnId } from '../../walls/columns';
+import { statedValue } from '../../walls/stated-value';
 import type { WallRow } from '../../walls/wall-row';
 
 /** The columns of a row that change together, since one without the others may be no row that a table could hold. */
@@ -108,7 +108,7 @@ function changesOfWall(
     return is === undefined ? [] : whole(is, 'added', `${is.material.name} added to ${is.zone}`);
   if (is === undefined) return whole(was, 'removed', `removed from ${was.zone}`);
   return columnGroups.flatMap((ids) => {
-    const differing = ids.filter((id) => valueOf(was, id) !== valueOf(is, id));
+    const differing = ids.filter((id) => statedValue(was, id) !== statedValue(is, id));
     if (differing.length === 0) return [];
     const what = differing
       .map((id) => `${columns[id].name}: ${inWords(was, id, factors)} -> ${inWords(is, id, factors)}`)
@@ -132,18 +132,11 @@ function rowWith({ was, is, changes, known }: ChangedWall, made: ReadonlySet<num
   return known.get(key);
 }
 
-function valueOf(row: WallRow, id: ColumnId): string | number | undefined {
-  if (id === 'material') return row.material.name;
-  if (id === 'brushed') return row.brushPriced ? 'priced' : row.brushed ? 'yes' : 'no';
-  return id === 'masked' ? row.mask : row[id];
-}
-
 function inWords(row: WallRow, id: ColumnId, { system }: FactorsInForce): string {
-  const value = valueOf(row, id);
+  const value = statedValue(row, id);
   const { reading } = columns[id];
   if (reading.as === 'number' && typeof value === 'number') {
-    const shown = String(Number(show(value, reading.kind, system).toPrecision(6)));
-    return withUnit(shown, unitOf(reading.kind, system));
+    return shownAmount(value, reading.kind, system, DIGITS.typed);
   }
   return value === undefined ? 'not stated' : String(value);
 }

@@ -9,6 +9,7 @@ export const tooYoung = hazardCheck(young, (_, rows, { factors }) => ({
   why: 'Mortar that has not hardened is washed out and stained',
   todo: 'Wait, or get the brick and mortar makers to agree in writing',
   source: 'tn20',
+  column: 'age',
 }));
 
 /** Masonry whose mortar smears have had time to get hard. */
@@ -18,6 +19,7 @@ export const tooOld = hazardCheck(late, (_, rows, { factors }) => ({
   why: 'Mortar smears get harder with age: clay brick is best cleaned by 28 days, block by 21, strong mortar by 7',
   todo: 'Allow for more scraping and brushing, and try it on the sample first; no stronger acid, no more pressure',
   source: 'masonry-2007',
+  column: 'age',
 }));
 
 /** Masonry whose age is not stated. */
@@ -27,4 +29,5 @@ export const ageNotStated = hazardCheck(withoutAge, (_, __, { factors }) => ({
   why: `Masonry is washed at ${shownFactor(factors, 'limit.age')} at the earliest`,
   todo: 'State the age in days, or look at the date of laying before washing',
   source: 'tn20',
+  column: 'age',
 }));

@@ -12,6 +12,7 @@ export const mortarDefault = rowCheck(
     why: 'Stronger mortar needs more scraping and a stronger cleaner',
     todo: 'State the mortar type',
     source: 'practice',
+    column: 'mortar',
   }),
 );
 
@@ -24,6 +25,7 @@ export const residueForetold = rowCheck(
     why: 'Residue decides scraping and the class that is needed',
     todo: 'Look at the wall and state the residue',
     source: 'estimate',
+    column: 'residue',
   }),
 );
 
@@ -36,6 +38,7 @@ export const heightMissing = rowCheck(
     why: 'Moves, what lies below and the scaffold follow from the height, and the edge of a masked row too',
     todo: 'State the height',
     source: 'estimate',
+    column: 'height',
   }),
 );
 
@@ -48,6 +51,7 @@ export const openingPerimeterMissing = rowCheck(
     why: 'Laps and tape run along the perimeter of every opening',
     todo: 'State the opening perimeter',
     source: 'estimate',
+    column: 'openingPerimeter',
   }),
 );
 
@@ -61,5 +65,6 @@ export const residueAndBrushed = rowCheck(
     why: 'Brushing is only a guide to the residue; what was seen holds, and brushing counts no second time',
     todo: 'Leave one of them blank, or check that Residue is what is left after brushing',
     source: 'rows',
+    column: 'residue',
   }),
 );

@@ -11,7 +11,7 @@ export const factorsOverridden: Check = ({ factors }) => {
     // What only the user can know is theirs to state, and nothing to defend.
     .filter(
       ({ id, sourceKind }) =>
-        sourceKind !== 'yours to state' && factors.overridden(id) && factors.note(id) === '',
+        sourceKind !== 'yours to state' && factors.changed(id) && factors.note(id) === '',
     )
     .map((row) => ({
       check: 'override',

@@ -16,5 +16,6 @@ export const impossiblePerimeter = rowCheck(
     why: 'No shape has less edge: the area of the openings or their perimeter is wrong, and laps and tape follow from it',
     todo: 'Measure again; check whether the perimeter is that of one opening only, or in another unit',
     source: 'geometry',
+    column: 'openingPerimeter',
   }),
 );

@@ -14,6 +14,7 @@ export const tooMuchPressure = hazardCheck(overPressure, (_, rows, { factors }) 
     why: 'Pressure strips faces, coatings and joints; these walls are priced at what they take, which is slower',
     todo: 'Turn the pressure down before these walls, or mask them',
     source: 'practice',
+    column: 'material',
   };
 });
 

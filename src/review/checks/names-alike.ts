@@ -31,6 +31,8 @@ function alike(of: 'wall' | 'zone', form: (name: string) => string): Check {
         check: 'names alike',
         what: `${String(many)} ${of === 'zone' ? 'zones' : 'labels'} that look the same are different ones`,
         where: where.join('; ') + more,
+        rows: groups.flat().map(({ row }) => row),
+        column: of,
         why: WHY[of],
         todo: 'Type the name again in each of the rows, or give them names that look different',
         source: 'rows',

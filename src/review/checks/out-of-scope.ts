@@ -1,6 +1,6 @@
 import { isWashedRow, outOfScope } from '../../hazards/washed';
 import type { WallRow } from '../../walls/wall-row';
-import { type Check, type Finding, hazardCheck, materialNames, whereOf } from '../finding';
+import { type Check, type Finding, hazardCheck, materialNames, placed } from '../finding';
 
 /** Masonry that is covered and left unwashed. */
 export const leftOut = hazardCheck(outOfScope, (_, rows) => ({
@@ -9,6 +9,7 @@ export const leftOut = hazardCheck(outOfScope, (_, rows) => ({
   why: 'Its wash is out of scope: only its masking is priced',
   todo: 'Say so in the bid',
   source: 'rows',
+  column: 'masked',
 }));
 
 /** Masonry that is covered and left unwashed, and that no other row washes. */
@@ -22,7 +23,8 @@ export const washedNowhere: Check = ({ zones, job }) => {
           {
             check: 'washed nowhere',
             what: `No row washes this ${materialNames(rows)}`,
-            where: whereOf(zone.zone.name, rows),
+            ...placed(zone.zone.name, rows),
+            column: 'masked',
             why: 'Masonry must end up clean; no other row has its material and area and is washed',
             todo: 'Set Masked to yes, so that it is washed afterwards at its own class, or leave it to others on purpose',
             source: 'rows',

@@ -19,6 +19,7 @@ export const preWetTooLong = hazardCheck(
       why: 'The face still takes up cleaner when it is applied, and may dry too soon',
       todo: 'Measure the suction on the wall and state it in the column Suction, or allow more passes by the factor prewet.mostPasses',
       source: 'estimate',
+      column: 'suction',
     };
   },
 );
@@ -32,6 +33,7 @@ export const suctionNotMeasured = hazardCheck(
     why: 'Pre-wetting takes longer than the helpers have while one applies and rinses; brick of one name differs by a factor of five',
     todo: 'Measure the initial rate of absorption and state it in the column Suction, or by the factor of the material',
     source: 'c67',
+    column: 'suction',
   }),
 );
 

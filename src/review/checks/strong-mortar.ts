@@ -10,5 +10,6 @@ export const strongMortar = rowCheck(
     why: 'Lower strength cleans off more easily; a veneer is normally Type N, Type S by region',
     todo: 'Confirm the type and its reason with the specification',
     source: 'practice',
+    column: 'mortar',
   }),
 );

@@ -8,4 +8,5 @@ export const unmaskedGlassOrMetal = hazardCheck(unmasked, (_, rows) => ({
   why: 'Glass, coatings and metal finishes are usually covered; unmasked they are washed and hold the cleaner down',
   todo: 'Mask the rows, or keep them in the washed set on purpose',
   source: 'practice',
+  column: 'masked',
 }));

@@ -1,6 +1,6 @@
 import { needClass, residueOf, residueRules } from '../../govern/residue';
 import { washesOf } from '../../hazards/washed';
-import { type Check, type Finding, classesInWords, whereOf } from '../finding';
+import { type Check, type Finding, classesInWords, placed } from '../finding';
 
 const HEAVY = 'heavy';
 
@@ -18,7 +18,8 @@ export const heavyUnderWeakClass: Check = ({ zones, factors }) => {
       {
         check: 'heavy residue',
         what: `Heavy residue under ${classesInWords(zone, rows)}`,
-        where: whereOf(zone.zone.name, rows),
+        ...placed(zone.zone.name, rows),
+        column: 'residue',
         why: 'The cleaner does not take it off: scrubbing has to, and may mark the face',
         todo: 'Scrape more before washing, mask what governs, or plan for the scrubbing that is priced',
         source: 'estimate',

@@ -10,6 +10,7 @@ export const zeroArea = rowCheck(
     why: 'The row governs nothing, and nothing is priced for it',
     todo: 'State the area, or delete the row',
     source: 'rows',
+    column: 'area',
   }),
 );
 
@@ -22,5 +23,6 @@ export const nothingButOpenings = rowCheck(
     why: 'The row governs nothing and is not washed; only its openings are covered',
     todo: 'Look at Area and Openings, or list the row as glass',
     source: 'rows',
+    column: 'openings',
   }),
 );

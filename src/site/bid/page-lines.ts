@@ -1,4 +1,5 @@
 import { bidPrice, isPriced } from '../../estimate/price';
+import { unitRates } from '../../estimate/unit-rates';
 import type { JobEstimate, ZoneEstimate } from '../../estimate/schedule';
 import { isWashedRow } from '../../hazards/washed';
 import type { Kind } from '../../quantity/systems';
@@ -135,12 +136,12 @@ function clarifications(
 function priceLines({ totals }: JobEstimate, factors: FactorsInForce): PageLine[] {
   if (!isPriced(factors)) return [{ part: 'Price', text: 'No labor price is given, so there is no price.' }];
   const price = bidPrice(totals.price);
-  const { washedArea, laborHours } = totals;
+  const { pricePerArea, areaPerLaborHour } = unitRates(totals, price);
   return [
     line('Price', 'Price of the wash-down', price, 'money'),
-    ...(washedArea > 0 ? [line('Price', 'Price per area', price / washedArea, 'moneyPerArea')] : []),
-    ...(washedArea > 0 && laborHours > 0
-      ? [line('Price', 'Area per labor-hour', washedArea / laborHours, 'areaPerLaborHour')]
-      : []),
+    ...(Number.isNaN(pricePerArea) ? [] : [line('Price', 'Price per area', pricePerArea, 'moneyPerArea')]),
+    ...(Number.isNaN(areaPerLaborHour)
+      ? []
+      : [line('Price', 'Area per labor-hour', areaPerLaborHour, 'areaPerLaborHour')]),
   ];
 }

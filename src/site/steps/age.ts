@@ -42,6 +42,7 @@ export const age: StepBuilder = ({ zone, factors }) => {
       ...(unstated.length > 0 ? [rowsFact('Age not stated', wallsNamed(unstated))] : []),
     ],
     decidedOn: washed.map(({ wall }) => wall),
+    mayOverrule: true,
     hold:
       young.length > 0
         ? `Too young: ${wallsNamed(young)}. Wait until they are ${factorAmount('limit.age', factors)} old, then enter the new age in the Age column.`

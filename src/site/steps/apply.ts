@@ -33,6 +33,7 @@ export const apply: StepBuilder = (site) => {
       factorFact('Too hot for cleaner at', 'limit.surface', factors),
     ],
     hold: first.finding ?? applyHold(zone, factors),
+    mayOverrule: first.finding === undefined,
     source: 'tn20',
     kind: 'published',
   };

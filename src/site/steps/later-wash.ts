@@ -60,6 +60,7 @@ export function laterWash(own: CleanerClass): StepBuilder {
         ...warmthFacts(factors),
       ],
       hold: wash.finding ?? (clear ? coldHold(zone, factors) : applyHold(zone, factors)),
+      mayOverrule: wash.finding === undefined,
       source: 'practice',
       kind: 'common practice',
     };

@@ -21,6 +21,7 @@ export const mix: StepBuilder = ({ zone, factors, first }) => {
     ),
     facts: mixFacts(first, factors),
     hold: applyHold(zone, factors),
+    mayOverrule: true,
     source: 'practice',
     kind: 'common practice',
   };

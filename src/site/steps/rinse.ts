@@ -58,6 +58,7 @@ export const rinse: StepBuilder = (site) => {
     ],
     // A cleaner on the wall is always rinsed; only a wash with clear water can wait for warmer weather.
     hold: clear ? coldHold(zone, factors) : undefined,
+    mayOverrule: true,
     source: 'tn20',
     kind: 'published',
   };

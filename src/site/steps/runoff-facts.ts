@@ -24,10 +24,10 @@ export function collectFacts({ totals }: ZoneEstimate, factors: FactorsInForce):
 export function alkaliFacts({ totals }: ZoneEstimate, factors: FactorsInForce): StepFact[] {
   return [
     ...(totals.bicarbonate > 0
-      ? [resultFact('Sodium bicarbonate, at most', totals.bicarbonate, 'mass', 'alkali', factors)]
+      ? [resultFact('Sodium bicarbonate, at most', totals.bicarbonate, 'mass', 'bicarbonate', factors)]
       : []),
     ...(totals.sodaAsh > 0
-      ? [resultFact('Soda ash, at most', totals.sodaAsh, 'mass', 'alkali', factors)]
+      ? [resultFact('Soda ash, at most', totals.sodaAsh, 'mass', 'sodaAsh', factors)]
       : []),
   ];
 }

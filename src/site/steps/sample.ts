@@ -5,6 +5,7 @@ import { listed, wallsNamed } from '../named';
 import { factorFact, rowsFact } from '../step-facts';
 import type { StepBuilder } from '../step';
 import { rowsOf, type SiteWash } from '../washes';
+import { SAMPLE_WASH } from './sample-wash';
 
 /** Only a sample on this wall, looked at when dry, shows what cleaner and method do to it. */
 export const sample: StepBuilder = ({ zone, factors, first, later }) => {
@@ -15,6 +16,8 @@ export const sample: StepBuilder = ({ zone, factors, first, later }) => {
   ];
   const materials = [...new Set(washes.flatMap(ofWash))];
   const stained = stainUnderAcid(zone);
+  const missing = sampleMissing(zone, factors);
+  const days = factors.value('sample.wait');
   return {
     id: 'sample',
     title: 'Sample area',
@@ -23,7 +26,7 @@ export const sample: StepBuilder = ({ zone, factors, first, later }) => {
         const these = wash.later ? listed(ofWash(wash)) : 'each material';
         return `Wash a sample of ${these} with ${classInWords(wash.class)} by the steps below, protection up.`;
       }),
-      ...(sampleMissing(zone, factors)
+      ...(missing
         ? [`The workbook states less than ${factorAmount('sample.least', factors)} inspected so far.`]
         : []),
       ...(stained.length > 0
@@ -42,6 +45,8 @@ export const sample: StepBuilder = ({ zone, factors, first, later }) => {
       ...(first ? [`class ${String(first.class)}`, ...ofWash(first)] : []),
       ...later.flatMap((wash) => ofWash(wash).map((name) => `${name} with class ${String(wash.class)}`)),
     ],
+    mayOverrule: true,
+    ...(missing && days > 0 ? { waits: { ...SAMPLE_WASH, days } } : {}),
     source: 'tn20',
     kind: 'published',
   };

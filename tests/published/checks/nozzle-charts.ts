@@ -1,6 +1,5 @@
 import { fanWidth, reactionForce } from '../../../src/estimate/nozzle';
 import { fromBase, toBase } from '../../../src/quantity/conversions';
-import { litresPerMinute } from '../../../src/quantity/quantities';
 import { plain, printed, type PublishedCheck, type SourceChecks } from '../check';
 import { byFormula } from '../second-library';
 
@@ -131,7 +130,7 @@ export const jetForce: SourceChecks = {
       ours: () => {
         const flowRate = toBase(4, 'gal/min');
         const massFlow = (flowRate / 1000 / 60) * WATER_AT_20_C;
-        return reactionForce(litresPerMinute(flowRate), toBase(1000, 'psi')) / massFlow;
+        return reactionForce(flowRate, toBase(1000, 'psi')) / massFlow;
       },
       second: byFormula(
         'number(sqrt(2 * 1000 psi / (998.2 kg/m^3)), m/s)',

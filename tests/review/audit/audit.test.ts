@@ -252,8 +252,12 @@ describe('an audit', () => {
           ['patch.most', 50],
           ['cleaner.class', 1],
           ['material.limestone.suction', 12],
+          // The starting values themselves, and what keeps them.
+          ['dwell.most', 5],
+          ['mask.lap', 'start'],
+          ['Crew and shift', ''],
         ],
-        Estimate: [[{ formula: '=WASH.AREA(Walls[#All],,Factors!A1:B4)', shows: '#VALUE!' }]],
+        Estimate: [[{ formula: '=WASH.AREA(Walls[#All],,Factors!A1:B7)', shows: '#VALUE!' }]],
       },
       [WALLS.table],
     );

@@ -106,12 +106,39 @@ describe('in a bid of thirty sheets', () => {
     },
   );
 
-  it.each(['Summary!B28', 'Cover!B1'])(
-    'without any review before, %s stands alone, and is not found',
-    (cell) => {
-      expect(onTheWay(reviewed(worked(BID, { [cell]: 90000 })))).toEqual([]);
+  it.each([90000, Math.round(numberAt(honest, 'Summary!B29'))])(
+    'without any review before, the mark-up typed over with %d is found by its name',
+    (amount) => {
+      expect(onTheWay(reviewed(worked(BID, { 'Summary!B28': amount })))).toEqual(['typed over Summary!B28']);
     },
   );
+
+  it('without any review before, the price on the cover typed over is found by its name', () => {
+    const total = numberAt(honest, 'Summary!B29');
+    for (const amount of [90000, total * 0.7, Math.round(total)])
+      expect(onTheWay(reviewed(worked(BID, { 'Cover!B1': amount })))).toEqual(['typed over Cover!B1']);
+  });
+
+  it('a copy of the total is found whatever stands beside it', () => {
+    const total = Math.round(numberAt(honest, 'Summary!B29'));
+    const unnamed: Sheets = { ...BID, Cover: [['Job 12', total]] };
+    expect(onTheWay(reviewed(worked(unnamed)))).toEqual(['typed over Cover!B1']);
+  });
+
+  it('an allowance, a bond, a budget and an area beside the bid are no finding', () => {
+    const others: Sheets = {
+      ...BID,
+      Summary: [...(BID['Summary'] ?? []), ['Allowance', 20000], ['Sum with allowance', '=B29+B30']],
+      Cover: [
+        ['Bid bond amount', 12000],
+        ['Budget of the owner', 700000],
+        ['Washed area of the bid', 4000],
+        ['Price of the bid per floor', 40000],
+        ['Price of the last bid', 90000],
+      ],
+    };
+    expect(onTheWay(reviewed(worked(others)))).toEqual([]);
+  });
 });
 
 describe('a line', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { baselineBlock, dayText, keptBaselines } from '../../../taskpane/decisions/kept-baselines';
+import { baselineBlock, keptBaselines } from '../../../taskpane/decisions/kept-baselines';
+import { dayText } from '../../../taskpane/time-text';
 import { MemoryWorkbook } from '../../../taskpane/workbook/memory-workbook';
 
 const walls = [

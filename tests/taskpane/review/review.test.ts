@@ -163,6 +163,47 @@ describe('a review', () => {
     expect(await runReview(input)).toBeUndefined();
   });
 
+  it('a finding of the checks stands at the cells of its walls, or of its factor', async () => {
+    const walls = [
+      ['Take-off of the facade'],
+      ['Material', 'Mark', 'Area', 'Mortar', 'Residue', 'Openings', 'Opening perimeter', 'Height'],
+      ['Red clay brick', 'S-1', 500, 'N', 'light', 0, 0, 10],
+      ['Red clay brick', 'S-2', 500, '', 'light', 10, 1, 10],
+      ['Red clay brick', 'S-3', 500, '', 'light', 0, 0, 10],
+    ];
+    const workbook = new MemoryWorkbook({
+      sheets: {
+        Walls: walls,
+        Headings: [['Wall', 'Mark']],
+        Rates: [
+          ['units', 'US'],
+          ['weather.wind', 40],
+        ],
+      },
+    });
+    const review = await runReview({
+      port: workbook,
+      source: {
+        walls: { sheet: 'Walls', address: 'A2:H5' },
+        factors: { sheet: 'Rates', address: 'A1:B2' },
+        headings: { sheet: 'Headings', address: 'A1:B1' },
+      },
+      turns: ticking(1),
+      signal: new AbortController().signal,
+      progress: () => undefined,
+    });
+    const at = (words: string) => {
+      const found = review?.findings.find(({ what }) => what.includes(words));
+      const more = found?.others?.map(({ address }) => address) ?? [];
+      return found && [`${found.sheet}!${found.address}`, ...more];
+    };
+    expect(at('Mortar is not stated')).toEqual(['Walls!D4', 'D5']);
+    expect(at('shorter than that of one round opening')).toEqual(['Walls!G4']);
+    // The walls have no column Age: their labels stand for them.
+    expect(at('Age is not stated')).toEqual(['Walls!B3', 'B4', 'B5']);
+    expect(at('Wind of 40 mph')).toEqual(['Rates!B2']);
+  });
+
   it('takes the stored form of a formula for what it is', async () => {
     const sheets = { Walls: WALLS, Estimate: [['South', '=_xldudf_WASH_TAPE(Walls[#All],$A1)']] };
     const { listed } = await reviewed(new MemoryWorkbook({ sheets, tables }));

@@ -1,12 +1,22 @@
 import { describe, expect, it } from 'vitest';
+import { factors as table } from '../../../src/rules/factors';
 import { readFactors } from '../../../src/rules/read-factors';
 import { readWalls } from '../../../src/walls/read-walls';
 import { formulaFor, quoted } from '../../../taskpane/set-up/formulas';
 import { freeName } from '../../../taskpane/free-name';
 import { FreeNames } from '../../../taskpane/set-up/free-names';
-import { formulasAt, insertable, inTheWay, spillOf } from '../../../taskpane/set-up/insert-formulas';
+import {
+  formatsOf,
+  formulasAt,
+  insertable,
+  inTheWay,
+  spillOf,
+  withoutWords,
+  type Wanted,
+} from '../../../taskpane/set-up/insert-formulas';
 import { functionNamed } from '../../../taskpane/set-up/job-summary';
-import { exampleWalls, factorRows, newEstimate } from '../../../taskpane/set-up/new-estimate';
+import { formRows } from '../../../taskpane/set-up/factor-form';
+import { exampleWalls, newEstimate } from '../../../taskpane/set-up/new-estimate';
 import { placeOfProblem, readTest } from '../../../taskpane/set-up/read-test';
 import { useTable } from '../../../taskpane/set-up/use-table';
 import { readSource } from '../../../taskpane/wall-source';
@@ -52,9 +62,10 @@ describe('formulas', () => {
 
 describe.each(['US', 'SI'] as const)('a new estimate in %s', (system) => {
   it('has walls that can be read, whose factors change nothing but the units', () => {
-    const factors = readFactors(factorRows(system));
+    const factors = readFactors(formRows(system).rows);
     expect(factors.system).toBe(system);
-    expect(factors.overridden('team.size')).toBe(false);
+    expect(table.filter(({ id }) => factors.overridden(id)).map(({ id }) => id)).toEqual([]);
+    expect(factors.chosenClass).toBeUndefined();
     expect(readWalls(exampleWalls(system), factors).map(({ wall }) => wall)).toEqual([
       'Example: upper wall',
       'Example: lower wall',
@@ -71,8 +82,8 @@ describe.each(['US', 'SI'] as const)('a new estimate in %s', (system) => {
     expect(shown.filter((value) => typeof value === 'string' && value.startsWith('#'))).toEqual([]);
     expect((await readSource(workbook, plan.source)).walls).toHaveLength(4);
     const formats = plan.blocks.flatMap((block) => Object.keys(block.formats ?? {}));
-    expect(formats).toEqual(['B3:B10', 'E14:BZ213']);
-    const [headings = [], zone = []] = await workbook.readRange({ sheet: 'Estimate', address: 'A13:BZ14' });
+    expect(formats).toEqual(['B3:B11', 'E15:BZ214']);
+    const [headings = [], zone = []] = await workbook.readRange({ sheet: 'Estimate', address: 'A14:BZ15' });
     expect(headings.slice(3, 7)).toEqual(['Class', 'Cleaner', 'Washed afterwards', 'Most pre-wet passes']);
     const filled = zone.slice(6).filter((value) => value !== '');
     expect(filled.length).toBeGreaterThan(10);
@@ -114,8 +125,12 @@ describe('walls that are there', () => {
       },
       await names(),
     );
-    expect(plan.blocks.map(({ table, rows }) => [table, rows.slice(1, 3)])).toEqual([
-      ['Factors', [['units', 'SI', 'US or SI: for the walls, the factors and the results']]],
+    const beginning = plan.blocks.map(({ table: name, rows }) => [
+      name,
+      name === 'Factors' ? rows.slice(1, 4).flatMap((row) => row.slice(0, 2)) : rows.slice(1, 3),
+    ]);
+    expect(beginning).toEqual([
+      ['Factors', ['units', 'SI', 'Crew and shift', '', 'team.size', 'start']],
       [
         'Headings',
         [
@@ -138,7 +153,7 @@ describe('walls that are there', () => {
       ['B', 'Red clay brick', -1],
       ['C', 'Gingerbread', 10],
     ];
-    const test = readTest(rows, match, factorRows('US'));
+    const test = readTest(rows, match, formRows('US').rows);
     if (test.is !== 'refused') throw new Error('These walls cannot be read.');
     const places = test.problems.map((problem) =>
       placeOfProblem(problem, { sheet: 'S', address: 'B5:D8' }, match),
@@ -147,7 +162,11 @@ describe('walls that are there', () => {
       { sheet: 'S', address: 'D7' },
       { sheet: 'S', address: 'C8' },
     ]);
-    expect(readTest(rows.slice(0, 2), match, factorRows('US'))).toEqual({ is: 'read', walls: 1, zones: 1 });
+    expect(readTest(rows.slice(0, 2), match, formRows('US').rows)).toEqual({
+      is: 'read',
+      walls: 1,
+      zones: 1,
+    });
   });
 });
 
@@ -168,12 +187,48 @@ describe('formulas at a cell', () => {
     });
   });
 
+  it('sum the job up with its area per labor-hour, and with price and price per area where there is one', () => {
+    const labels = (priced: boolean) =>
+      formulasAt({ is: 'summary' }, at, source, { ...job, priced }).rows.map(([label, formula, unit]) => [
+        label,
+        (formula as { formula: string }).formula,
+        unit,
+      ]);
+    const area = ['Area per labor-hour', '=WASH.LABORHOURS(Walls[#All],,,"rate")', 'ft²/labor-h'];
+    const price = [
+      ['Price', '=WASH.BIDPRICE(Walls[#All])', 'money'],
+      ['Price per area', '=WASH.BIDPRICE(Walls[#All],,,"rate")', 'per ft²'],
+    ];
+    expect(labels(true)).toEqual(expect.arrayContaining([area, ...price]));
+    expect(labels(false)).toEqual(expect.arrayContaining([area]));
+    expect(labels(false)).toHaveLength(labels(true).length - price.length);
+  });
+
   it('stand alone for one zone, or for the job', () => {
     const one = { is: 'function', name: 'TAPE', zone: 'South', eachZone: false } as const;
     expect(formulasAt(one, at, source, job).rows).toEqual([[{ formula: '=WASH.TAPE(Walls[#All],"South")' }]]);
     expect(formulasAt({ ...one, zone: '' }, at, source, job).rows).toEqual([
       [{ formula: '=WASH.TAPE(Walls[#All])' }],
     ]);
+  });
+
+  it('have the format of their quantity, and a class its words', () => {
+    const one = { is: 'function', name: 'BIDPRICE', zone: '', eachZone: false } as const;
+    const formats = (wanted: Wanted) => formatsOf(wanted, formulasAt(wanted, at, source, job));
+    expect(formats(one)).toEqual({ C4: '#,##0.00' });
+    expect(formats({ ...one, name: 'TAPE', eachZone: true })).toEqual({ D4: '#,##0.0', D5: '#,##0.0' });
+    expect(formats({ ...one, name: 'GOVERNOR' })).toEqual({});
+    expect(formats({ ...one, name: 'SCHEDULE' })).toEqual({});
+    expect(Object.keys(formats({ is: 'summary' }))).toHaveLength(8);
+    const classes = { ...one, name: 'CLASS', eachZone: true } as const;
+    expect(formats(classes)).toEqual({ D4: '0', D5: '0' });
+    const block = formulasAt(classes, at, source, job);
+    expect(block.rows[1]?.[2]).toEqual({
+      formula:
+        '=IF(D5="","",IF(D5=0,"clear water",IF(D5=1,"neutral detergent",IF(D5=2,"buffered mild acid",IF(D5=3,"buffered acid at full label strength","")))))',
+    });
+    expect(withoutWords(classes, block).rows.map((row) => row.length)).toEqual([2, 2]);
+    expect(withoutWords(one, block)).toBe(block);
   });
 
   it('are of the functions that need walls alone', () => {
@@ -183,7 +238,7 @@ describe('formulas at a cell', () => {
   });
 
   it('that fill rows say which cells they need, and which of them are filled', async () => {
-    const ranges = { walls: exampleWalls('US'), factors: factorRows('US'), headings: null };
+    const ranges = { walls: exampleWalls('US'), factors: formRows('US').rows, headings: null };
     const wanted = { is: 'function', name: 'WALLROWS', zone: '', eachZone: false } as const;
     const spill = await spillOf(wanted, at, ranges);
     // A heading row and three walls, from row 4.

@@ -18,6 +18,8 @@ const age: StandingStep = {
   standing: 'again',
   reason: 'New: S-9.',
   record: { step: 'age', done: true, who: 'R. Mason', when: START, note: 'seen', decidedOn: ['S-1'] },
+  condition: '',
+  overruled: undefined,
 };
 
 it('has a row for each step, what to do, each number and each patch, all of one width', () => {
@@ -43,5 +45,29 @@ it('has a row for each step, what to do, each number and each patch, all of one 
       ...['The rows of wall data', 'input', '', '', '', ''],
     ],
     ['South', 'Dwell clock', 'First stroke', '08:00', '', '', 'rinsed 08:04', '', '', ''],
+  ]);
+});
+
+it('says who overruled a condition of a step, and why', () => {
+  const overruled = {
+    hold: `Too early: wait 7 days from ${START}.`,
+    who: 'A. Signer',
+    when: STOP,
+    why: 'mortar tested',
+  };
+  const progress = { zone: 'South', walls: [], records: [], dwells: [], clock: '' };
+  const of = age.record && { ...age, record: { ...age.record, overruled } };
+  const rows = stepRows(progress, of ? [of] : [], (time) => time.slice(11, 16));
+  expect(rows[3]).toEqual([
+    ...[
+      'South',
+      'Age of the wall',
+      'Condition overruled',
+      'Too early: wait 7 days from 08:00.',
+      '',
+      '',
+      'overruled',
+    ],
+    ...['A. Signer', '08:04', 'mortar tested'],
   ]);
 });

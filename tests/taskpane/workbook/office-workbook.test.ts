@@ -65,6 +65,12 @@ describe('reading', () => {
     expect(await workbook.selection()).toEqual({ sheet: 'My sheet', address: 'A1:B2' });
   });
 
+  it('the cells in use of a sheet', async () => {
+    expect((await workbook.usedCells('Walls'))?.sheet).toBe('Walls');
+    expect((await workbook.usedCells('Walls'))?.address).toMatch(/^A1:/);
+    await expect(workbook.usedCells('Nowhere')).rejects.toThrow('There is no sheet Nowhere');
+  });
+
   it('every cell in use, in rectangles, with formulas and values', async () => {
     const blocks = [];
     const done: string[] = [];

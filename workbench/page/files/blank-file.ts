@@ -31,7 +31,10 @@ const PARTS: Readonly<Record<string, string>> = {
   'xl/styles.xml': STYLES,
 };
 
-/** The parts of a workbook file without a sheet. */
+/**
+ * A workbook file without a sheet.
+ * @returns its parts
+ */
 export function blankFile(): Parts {
   return new Map(Object.entries(PARTS).map(([path, xml]) => [path, partBytes(DECLARATION + xml)]));
 }

@@ -129,7 +129,11 @@ export function sheetFrame(xml: string, path: string): { frame: Document; scan: 
   return { scan, frame: parseXml(xml.slice(0, scan.start) + empty + xml.slice(scan.end), path) };
 }
 
-/** Whether an attribute is on. */
+/**
+ * Whether an attribute is on.
+ * @param value its text
+ * @returns false where it is not there
+ */
 export function isTrue(value: string | null | undefined): boolean {
   return value === '1' || value === 'true';
 }

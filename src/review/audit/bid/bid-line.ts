@@ -2,6 +2,7 @@ import type { AuditFinding } from '../audit-finding';
 import { addedTwice } from './added-twice';
 import type { BidBook } from './bid-book';
 import { leftOut } from './left-out';
+import { typedCopies, typedMarkups } from './typed-alone';
 import { typedAmongLines, typedTotals } from './typed-among';
 import { zonesMissing, type ZonesOf } from './zones-missing';
 
@@ -19,7 +20,7 @@ export function* bidLineFindings<Progress>(
   progress: Progress,
 ): Generator<Progress, AuditFinding[]> {
   const findings: AuditFinding[] = [];
-  for (const rule of [typedAmongLines, typedTotals, leftOut, addedTwice]) {
+  for (const rule of [typedAmongLines, typedTotals, typedMarkups, typedCopies, leftOut, addedTwice]) {
     findings.push(...rule(book));
     yield progress;
   }

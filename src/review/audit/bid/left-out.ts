@@ -119,8 +119,13 @@ function endsAt({ ways }: BidBook, price: Step): string {
   return ends.length === 0 ? ' No formula reads it.' : ` It ends at ${someOf(ends)}.`;
 }
 
-/** A total on the way of a price that takes more than what Washdown gives. */
-function isBidTotal({ adds, way }: BidBook, total: Step): boolean {
+/**
+ * Whether a total takes more than what Washdown gives: lines of other work.
+ * @param book the workbook
+ * @param total a total on the way of a price
+ * @returns true for a total of the bid
+ */
+export function isBidTotal({ adds, way }: BidBook, total: Step): boolean {
   return (
     total.role.is === 'total' &&
     [...adds.terms(total).values()].some(

@@ -1,0 +1,109 @@
+import { useState } from 'preact/hooks';
+import { failureText } from '../failure-text';
+import { messageOf } from '../message-of';
+import type { Reference } from '../wall-source';
+import { WriteFailed, type WorkbookPort } from '../workbook/port';
+import { factorWriting, isSame, readFactorTable, type FactorChange, type SeenFactor } from './factor-changes';
+
+/** A change with what the table held when it was shown. */
+export interface AskedChange {
+  readonly change: FactorChange;
+  readonly seen: SeenFactor;
+  /** Whether the cells have changed since they were last shown. */
+  readonly changed: boolean;
+}
+
+/** How far the writing of rates is. */
+export type RatesWriting =
+  | { readonly is: 'none' }
+  | { readonly is: 'asking'; readonly asked: readonly AskedChange[]; readonly keepsNotes: boolean }
+  | { readonly is: 'written'; readonly says: readonly string[] }
+  | { readonly is: 'failed'; readonly message: string };
+
+/**
+ * Writes rates into the factor table: first it shows what stands there, then it looks again and writes only where that
+ * is still so.
+ * @param port the workbook
+ * @param reference where the factor table stands; undefined where there is none
+ * @param say speaks a sentence
+ * @returns how far it is, and what asks, writes and drops
+ */
+export function useRates(
+  port: WorkbookPort,
+  reference: Reference | undefined,
+  say: (sentence: string) => void,
+): {
+  readonly writing: RatesWriting;
+  readonly ask: (changes: readonly FactorChange[]) => void;
+  readonly write: (asked: readonly AskedChange[]) => void;
+  readonly drop: () => void;
+} {
+  const [writing, setWriting] = useState<RatesWriting>({ is: 'none' });
+  const refuse = (message: string) => {
+    setWriting({ is: 'failed', message });
+    say(message);
+  };
+  const show = async (of: Reference, changes: readonly FactorChange[]) => {
+    const table = await readFactorTable(port, of);
+    const asked = changes.map((change) => ({ change, seen: table.of(change.id), changed: false }));
+    setWriting({ is: 'asking', asked, keepsNotes: keepsNotes(table) });
+  };
+  const put = async (of: Reference, asked: readonly AskedChange[]) => {
+    const table = await readFactorTable(port, of);
+    const now = asked.map(({ change, seen }) => {
+      const present = table.of(change.id);
+      return { change, seen: present, changed: !isSame(seen, present) };
+    });
+    if (now.some(({ changed }) => changed)) {
+      setWriting({ is: 'asking', asked: now, keepsNotes: keepsNotes(table) });
+      say('Nothing was written: the factor table has changed since it was shown. Look again.');
+      return;
+    }
+    const changes = asked.map(({ change }) => change);
+    const found = await factorWriting(port, of, table, changes).catch((error: unknown) => {
+      refuse(`Nothing was written. ${messageOf(error, '')}`);
+    });
+    if (!found) return;
+    const { blocks, added } = found;
+    if (added.length > 0 && 'table' in of) await port.addRows(of.table, added);
+    if (blocks.length > 0) {
+      await port.write(blocks).catch((error: unknown) => {
+        const rows = added.map(([id]) => `row ${String(id)}`);
+        const { left = [] } = (error ?? {}) as { readonly left?: readonly string[] };
+        throw new WriteFailed(messageOf(error, ''), [...rows, ...left]);
+      });
+    }
+    const says = changes.map(({ id, value, note }) => `${id} is ${String(value)} now, ${note}.`);
+    setWriting({ is: 'written', says });
+    say(`Written. ${says.join(' ')}`);
+  };
+  const start = (work: (of: Reference) => Promise<void>, failed: (error: unknown) => string) => {
+    if (reference === undefined) {
+      refuse('This workbook has no factor table to write to. Choose or make one under Set up.');
+      return;
+    }
+    work(reference).catch((error: unknown) => {
+      refuse(failed(error));
+    });
+  };
+  return {
+    writing,
+    ask: (changes) => {
+      start(
+        (of) => show(of, changes),
+        (error) => messageOf(error, 'The factor table cannot be read.'),
+      );
+    },
+    write: (asked) => {
+      start((of) => put(of, asked), failureText);
+    },
+    drop: () => {
+      setWriting({ is: 'none' });
+      say('Nothing was written.');
+    },
+  };
+}
+
+function keepsNotes({ rows }: { readonly rows: readonly (readonly unknown[])[] }): boolean {
+  return (rows[0]?.length ?? 0) > 2;
+}
