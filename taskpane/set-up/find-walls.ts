@@ -57,7 +57,11 @@ export function wallsIn(place: Place, rows: readonly (readonly CellContent[])[],
   return { sheet: place.sheet, address: areaAddress(area) };
 }
 
-/** What a row that is left out begins with, to be named by. */
+/**
+ * What a row that is left out begins with, to be named by.
+ * @param row the row
+ * @returns its first cell that is filled, empty where none is
+ */
 export function beginningOf(row: readonly CellContent[] = []): string {
   return String(row.find((content) => content !== '') ?? '');
 }
