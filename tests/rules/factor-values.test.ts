@@ -104,7 +104,7 @@ describe('factors that do not fit together', () => {
     [
       'a minimum dwell above the most',
       [['dwell.least', 6]],
-      'The minimum dwell is longer than the maximum dwell. Accepted: dwell.least at maximum dwell.most.',
+      'The minimum dwell is longer than the maximum dwell. Accepted: dwell.least at most dwell.most.',
     ],
     [
       'a set-up as long as the shift',

@@ -159,7 +159,7 @@ describe('conditions', () => {
   it('of age and of weather may be overruled, one by one; an error of the workbook may not', () => {
     const young = (BRICK_OVER_MASKED_BASE[0] ?? []).map((cell, index) => (index === 11 ? 2 : cell));
     const tooYoung =
-      'Too young: S-1. Wait until they are 7 days old, then put the new age into the column Age.';
+      'Too young: S-1. Wait until they are 7 days old, then enter the new age in the Age column.';
     const aged = standing(['age'], { rows: [young], overruled: { age: tooYoung } });
     expect([aged['age']?.is, aged['sample']?.is]).toEqual(['done', 'open']);
     // With a wall more that is too young, it is another condition.

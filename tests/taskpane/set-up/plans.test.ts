@@ -219,7 +219,7 @@ describe('formulas at a cell', () => {
     expect(formats({ ...one, name: 'TAPE', eachZone: true })).toEqual({ D4: '#,##0.0', D5: '#,##0.0' });
     expect(formats({ ...one, name: 'GOVERNOR' })).toEqual({});
     expect(formats({ ...one, name: 'SCHEDULE' })).toEqual({});
-    expect(Object.keys(formats({ is: 'summary' }))).toHaveLength(8);
+    expect(Object.keys(formats({ is: 'summary' }))).toHaveLength(9);
     const classes = { ...one, name: 'CLASS', eachZone: true } as const;
     expect(formats(classes)).toEqual({ D4: '0', D5: '0' });
     const block = formulasAt(classes, at, source, job);
