@@ -79,7 +79,7 @@ describe.each([
     const row = String(line.row);
     const rate = onTheWay(reviewed(at({ [`Bid!E${row}`]: 90000 })));
     expect(rate).toHaveLength(1);
-    expect(rate[0]).toMatch(/^left out Estimate!\w+ No total takes this price/);
+    expect(rate[0]).toMatch(/^left out Estimate!\w+ No total includes this price/);
     const amount = onTheWay(reviewed(at({ [`Bid!F${row}`]: 90000 })));
     expect(amount).toContain(`typed over Bid!F${row} Holds 90000 where a formula belongs.`);
   });

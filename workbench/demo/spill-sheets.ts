@@ -35,8 +35,8 @@ const SHEETS = {
   },
   Options: {
     formula: () => '_xldudf_WASH_OPTIONS(Walls[#All],,Factors[#All])',
-    widths: [18, 12, 36, 60, 36, 13, 13, 10, 13, 13, 13, 15, 20],
-    numbers: { first: 6, last: 12, count: 8, price: 11 },
+    widths: [18, 12, 36, 60, 36, 13, 13, 10, 13, 13, 13, 15, 13, 13, 20],
+    numbers: { first: 6, last: 14, count: 8, price: 11 },
   },
   Changes: {
     formula: () => '_xldudf_WASH_CHANGES(Baseline[#All],Walls[#All],Factors[#All])',
