@@ -1,3 +1,5 @@
+import type { Overruled } from '../../src/site/step-progress';
+import { timeText } from '../time-text';
 const ISO_TIME = /\d{4}-\d{2}-\d{2}T[\d:.]+Z/g;
 
 /**
@@ -8,4 +10,13 @@ const ISO_TIME = /\d{4}-\d{2}-\d{2}T[\d:.]+Z/g;
  */
 export function conditionText(hold: string, timeText: (time: string) => string): string {
   return hold.replace(ISO_TIME, (time) => timeText(time));
+}
+
+/**
+ * Who overruled a condition, and why.
+ * @param overruled what is kept of it
+ * @returns a sentence or two
+ */
+export function overruledText({ hold, who, when, why }: Overruled): string {
+  return `Overruled by ${who}, ${timeText(when)}: ${why}. The condition: ${conditionText(hold, timeText)}`;
 }

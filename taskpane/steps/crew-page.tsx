@@ -12,6 +12,7 @@ import { printPane } from '../print-pane';
 import { putOnNewSheet } from '../sheet-out';
 import type { WorkbookPort } from '../workbook/port';
 import type { CrewPageData } from './crew-page-data';
+import { overruledText } from './condition-text';
 import { crewRows } from './crew-rows';
 import { punchWords } from './punch-words';
 import { tickWords } from './tick-words';
@@ -178,6 +179,7 @@ function CrewStep({ standing: of, number }: { standing: StandingStep; number: nu
         {done && `Done: ${tickWords(record)}`}
         {reason !== '' && !reason.startsWith('Waits for') && <em>{reason}</em>}
       </p>
+      {record?.overruled && <p>{overruledText(record.overruled)}</p>}
       <ul class="todo">
         {step.todo.map((sentence) => (
           <li key={sentence}>{sentence}</li>

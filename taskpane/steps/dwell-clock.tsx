@@ -132,7 +132,7 @@ function TimedDwells({ progress, limits, strike }: Pick<DwellClockProps, 'progre
                   strike(start);
                 }}
               >
-                Strike
+                Delete
               </button>
             </li>
           );

@@ -3,9 +3,8 @@ import { useId, useState } from 'preact/hooks';
 import { siteSources } from '../../src/rules/site-sources';
 import type { StepFact } from '../../src/site/step';
 import type { StandingStep } from '../../src/site/step-gates';
-import type { Overruled } from '../../src/site/step-progress';
 import { timeText } from '../time-text';
-import { conditionText } from './condition-text';
+import { overruledText } from './condition-text';
 import { Disclosure } from './disclosure';
 import { OverruleForm } from './overrule-form';
 
@@ -24,7 +23,9 @@ export interface StepItemProps {
   readonly overrule: (who: string, why: string) => void;
   /** Takes that back. */
   readonly withdraw: () => void;
-  /** What it records beside its tick, and what belongs to it for the time being, such as an entry that is offered. */
+  /** What it records beside its tick, shown where it is open. */
+  readonly inspection: ComponentChildren;
+  /** What belongs to it for the time being, such as an entry that is offered. */
   readonly children?: ComponentChildren;
 }
 
@@ -34,7 +35,18 @@ export interface StepItemProps {
  * @returns the list item
  */
 export function StepItem(props: StepItemProps) {
-  const { standing: of, number, open, toggle, takeDown, refuse, overrule, withdraw, children } = props;
+  const {
+    standing: of,
+    number,
+    open,
+    toggle,
+    takeDown,
+    refuse,
+    overrule,
+    withdraw,
+    inspection,
+    children,
+  } = props;
   const { step, standing, reason, record } = of;
   const id = useId();
   const [note, setNote] = useState<string>();
@@ -74,7 +86,7 @@ export function StepItem(props: StepItemProps) {
             </ul>
             {step.facts.length > 0 && <Facts facts={step.facts} />}
             <p class="source">{sourcesOf(of)}</p>
-            {children}
+            {inspection}
             <p class="note-field">
               <label for={`${id}-note`}>Note</label>
               <textarea
@@ -151,10 +163,6 @@ function standingText({ standing, reason, record }: StandingStep): string {
       // A condition may be overruled before the step is ever ticked.
       return record && record.when !== record.overruled?.when ? `Undone by ${signed}${note}` : 'To do';
   }
-}
-
-function overruledText({ hold, who, when, why }: Overruled): string {
-  return `Overruled by ${who}, ${timeText(when)}: ${why}. The condition: ${conditionText(hold, timeText)}`;
 }
 
 function sourcesOf({ step }: StandingStep): string {

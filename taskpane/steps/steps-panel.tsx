@@ -290,16 +290,18 @@ function Checklist(props: ChecklistProps) {
               withdraw={() => {
                 change(withdrawOverruled(standing.step.id), `${standing.step.title}: no longer overruled.`);
               }}
+              inspection={
+                <InspectionOfStep
+                  step={standing.step.id}
+                  progress={ofZone}
+                  port={port}
+                  sign={sign}
+                  change={change}
+                  say={say}
+                />
+              }
             >
               {form(standing.step.id)}
-              <InspectionOfStep
-                step={standing.step.id}
-                progress={ofZone}
-                port={port}
-                sign={sign}
-                change={change}
-                say={say}
-              />
             </StepItem>
           );
         })}

@@ -303,7 +303,7 @@ describe('work that is offered to be recorded', () => {
     expect(await form(page).count()).toBe(0);
     // Ticked again, it is offered again; taken back, it is not.
     await tick(page, 'Pre-wet').click();
-    await step(page, 'Pre-wet').getByText('Taken back by R. Mason').waitFor();
+    await step(page, 'Pre-wet').getByText('Undone by R. Mason').waitFor();
     expect(await form(page).count()).toBe(0);
     await tick(page, 'Pre-wet').click();
     await form(page).waitFor();
@@ -377,7 +377,7 @@ describe('work that is offered to be recorded', () => {
     expect(await form(page).nth(1).getByLabel('Labor-hours').inputValue()).toBe('0.2');
     await page.getByText('Patches timed').click();
     await page
-      .getByRole('button', { name: /^Strike the patch of/ })
+      .getByRole('button', { name: /^Delete the patch of/ })
       .first()
       .click();
     await expect.poll(() => form(page).count()).toBe(1);

@@ -58,7 +58,7 @@ describe("the crew's page", () => {
     expect(text).not.toContain('C-1');
     const { zones, factors } = estimated(
       SITE_ROWS.slice(1).map((row) => [...row]),
-      [['units', 'US'], ...PRICED],
+      [['units', 'US'], ['sample.area', 20], ...PRICED],
     );
     const zone = zones.find(({ zone: { name } }) => name === ZONE);
     if (zone === undefined) throw new Error('no zone');
