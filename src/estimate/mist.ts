@@ -14,7 +14,7 @@ export function mistings(factors: FactorsInForce, rec?: Recorder): number {
   const times = Math.max(0, factors.value('dwell.most') / dries - 1);
   if (rec) {
     if (Number.isFinite(dries)) rec.line('mistings', times);
-    else rec.nothing('mistings', 'count', 'mistings');
+    else rec.line('mistings', 0, '0');
   }
   return times;
 }

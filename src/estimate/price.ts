@@ -78,7 +78,7 @@ export function cleanerPrice(
 ): number {
   const price = concentrate * prices.cleaner[classToUse];
   if (rec) {
-    if (classToUse === 0) rec.nothing('priceCleaner#', 'money', 'priceCleaner');
+    if (classToUse === 0) rec.line('priceCleaner', 0, '0');
     else rec.line('priceCleaner', price, { class: classToUse });
   }
   return price;

@@ -64,7 +64,7 @@ export function governZone(
     });
     rec.line('ceiling', ceiling, { ceilings: symbols.join(', ') });
     if (inMostNeed) rec.line('mostNeed', mostNeed, { need: `need_r${String(inMostNeed.row)}` });
-    else rec.nothing('mostNeed@', 'class', 'mostNeed');
+    else rec.line('mostNeed', 0, '0');
   }
   return { ceiling: ceiling as CleanerClass, governors, mostNeed };
 }

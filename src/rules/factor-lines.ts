@@ -1,4 +1,5 @@
 import { toBase } from '../quantity/conversions';
+import { DIGITS, tidy } from '../quantity/shown-number';
 import { shownUnit } from '../quantity/shown-unit';
 import { show, unitOf, type System } from '../quantity/systems';
 import { STRONGEST_CLASS } from './cleaner-classes';
@@ -53,8 +54,6 @@ export const classLine: FactorLine = {
   bracket: '',
 };
 
-const DIGITS = 6;
-
 /**
  * Every factor under the title of its group, in the units of a system.
  * @param system the display system
@@ -72,23 +71,18 @@ export function factorLines(system: System): FactorGroup[] {
 
 function lineOf(factor: Factor, system: System): FactorLine {
   const { id, kind, unit, least, most, positive, choices = [], meaning, bracket = '' } = factor;
-  const bound = (value: number): number => rounded(show(toBase(value, unit), kind, system));
+  const bound = (value: number): number => tidy(show(toBase(value, unit), kind, system), DIGITS.typed);
   const label = unitOf(kind, system);
   const start = shownStart(factor, system);
   const hasBounds = choices.length === 0 && factor.date === undefined;
   return {
     id,
     unit: label === '1' ? '' : shownUnit(label),
-    start: typeof start === 'number' ? rounded(start) : start,
+    start: typeof start === 'number' ? tidy(start, DIGITS.typed) : start,
     least: hasBounds ? (positive && least === 0 ? 'above 0' : bound(least)) : '',
     most: hasBounds ? bound(most) : '',
     choices,
     meaning,
     bracket,
   };
-}
-
-/** Without the last digits, which the conversion of units touches. */
-function rounded(value: number): number {
-  return Number(value.toPrecision(DIGITS));
 }

@@ -113,7 +113,7 @@ export function secondCleansOf({ secondCleans = [] }: Inspection): readonly Seco
 /**
  * What was agreed on the sample panel, in words.
  * @param agreed what was agreed
- * @returns for example `Accepted by the architect on 2026-05-02, looked at dry from 20 ft in daylight.`
+ * @returns for example `Accepted by the architect on 2026-05-02, viewed dry from 20 ft in daylight.`
  */
 export function agreedWords({ approvedBy, on, distance, light, dry }: AgreedSample): string {
   const state = dry ? 'dry' : 'while it was not yet dry';

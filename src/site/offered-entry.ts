@@ -6,8 +6,6 @@ import { constants } from '../rules/constants';
 import type { WallRow } from '../walls/wall-row';
 import type { StepId } from './step';
 
-const MINUTES_PER_HOUR = 60;
-
 /** The task that a step is recorded as; a step that is left out has no hours of its own. */
 const names: Readonly<Partial<Record<StepId, string>>> = {
   'sample-wash': 'sample',
@@ -98,6 +96,6 @@ export function offerOfPatch(
   return {
     task: WASH,
     area: budgets.of(WASH).area / patches,
-    hours: (Math.max(0, minutes) * team) / MINUTES_PER_HOUR,
+    hours: (Math.max(0, minutes) * team) / constants.minPerHour.value,
   };
 }

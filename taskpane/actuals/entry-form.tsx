@@ -3,6 +3,7 @@ import type { ZoneBudgets } from '../../src/actuals/budget';
 import { taskOf, tasks, type Task } from '../../src/actuals/task';
 import { readCell } from '../../src/quantity/cell';
 import { dayIn } from '../../src/quantity/day';
+import { shownNumber } from '../../src/quantity/shown-number';
 import { shownUnit } from '../../src/quantity/shown-unit';
 import { show, unitOf, type Kind } from '../../src/quantity/systems';
 import { amount } from '../../src/site/amount';
@@ -83,7 +84,7 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
   );
 
   function shown(value: number, kind: Kind): string {
-    return value === 0 ? '' : String(Number(show(value, kind, system).toPrecision(DIGITS)));
+    return value === 0 ? '' : shownNumber(value, kind, system, DIGITS);
   }
   const place = (nextTask: Task, nextWall: string) => {
     const row = zone.rows.find((each) => each.wall === nextWall);

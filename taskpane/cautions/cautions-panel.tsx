@@ -3,8 +3,7 @@ import { siteSources } from '../../src/rules/site-sources';
 import { cautionSheet, type AppliedCaution } from '../../src/site/caution-sheet';
 import { timeText } from '../time-text';
 import type { PanelProps } from '../panel-props';
-import { failureText } from '../failure-text';
-import { printPane } from '../print-pane';
+import { PrintActions } from '../print-actions';
 import { putOnNewSheet } from '../sheet-out';
 import { useJob } from '../use-job';
 import { cautionRows } from './caution-rows';
@@ -35,31 +34,14 @@ export function CautionsPanel({ port, source, say }: PanelProps) {
   const topics = (Object.keys(cautionTopics) as CautionTopic[]).filter((topic) =>
     cautions.some((caution) => caution.topic === topic),
   );
-  const putOnSheet = () => {
-    putOnNewSheet(port, SHEET, cautionRows(cautions, timeText(new Date())), WIDTHS)
-      .then((sheet) => {
-        say(`The cautions are on the sheet ${sheet}.`);
-      })
-      .catch((error: unknown) => {
-        say(failureText(error));
-      });
-  };
   return (
     <article class="cautions printed">
       <h2>Cautions</h2>
-      <p class="actions">
-        <button
-          type="button"
-          onClick={() => {
-            say(printPane());
-          }}
-        >
-          Print
-        </button>
-        <button type="button" onClick={putOnSheet}>
-          Copy to a new sheet
-        </button>
-      </p>
+      <PrintActions
+        what="The cautions are"
+        copy={() => putOnNewSheet(port, SHEET, cautionRows(cautions, timeText(new Date())), WIDTHS)}
+        say={say}
+      />
       {topics.map((topic) => (
         <section key={topic}>
           <h3>{cautionTopics[topic]}</h3>

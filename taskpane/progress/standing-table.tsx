@@ -25,9 +25,9 @@ const rows: readonly {
   { name: 'Recorded', of: ({ index, actual }) => (index === undefined ? undefined : actual) },
   { name: 'Left to earn', of: ({ budget, earned }) => budget - earned },
   { name: 'Index: earned / recorded', of: ({ index }) => index, isRatio: true },
-  { name: 'In the end, at the index so far', of: ({ forecasts }) => forecasts?.atIndex },
-  { name: 'In the end, the rest as planned', of: ({ forecasts }) => forecasts?.asBudgeted },
-  { name: 'In the end, each task at its own index', of: ({ forecasts }) => forecasts?.taskByTask },
+  { name: 'At completion, at the index so far', of: ({ forecasts }) => forecasts?.atIndex },
+  { name: 'At completion, the rest as planned', of: ({ forecasts }) => forecasts?.asBudgeted },
+  { name: 'At completion, each task at its own index', of: ({ forecasts }) => forecasts?.taskByTask },
 ];
 
 /**

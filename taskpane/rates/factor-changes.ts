@@ -1,5 +1,5 @@
 import { cellAddress } from '../../src/spreadsheet/address';
-import { factorIdOf } from '../../src/rules/read-factors';
+import { NOTE, rowOfFactor, VALUE, type FactorRows } from '../factor-rows';
 import type { FactorId } from '../../src/rules/factors';
 import { placeOf, readFactorRange, type FactorContent, type Reference } from '../wall-source';
 import { areaOf } from '../workbook/block-area';
@@ -23,7 +23,7 @@ export interface SeenFactor {
 
 /** The factor table as it was read. */
 export interface SeenTable {
-  readonly rows: readonly (readonly FactorContent[])[];
+  readonly rows: FactorRows;
   readonly of: (id: FactorId) => SeenFactor;
 }
 
@@ -33,8 +33,6 @@ export interface FactorWriting {
   /** Rows to be added to the end of it. */
   readonly added: readonly (readonly CellContent[])[];
 }
-
-const NOTE = 2;
 
 /**
  * Reads the factor table as it stands.
@@ -47,11 +45,11 @@ export async function readFactorTable(port: WorkbookPort, reference: Reference):
   return {
     rows,
     of: (id) => {
-      const row = rows.findIndex(([name]) => typeof name === 'string' && factorIdOf(name) === id);
-      const cells = rows[row] ?? [];
+      const row = rowOfFactor(rows, id);
+      const cells = rows[row ?? -1] ?? [];
       return {
-        row: row < 0 ? undefined : row,
-        value: plain(cells[1]),
+        row,
+        value: plain(cells[VALUE]),
         note: plain(cells[NOTE]),
       };
     },
@@ -101,9 +99,9 @@ export async function factorWriting(
   for (const { id, value, note } of changes) {
     const { row } = table.of(id);
     if (row !== undefined) {
-      if (typeof table.rows[row]?.[1] === 'object')
+      if (typeof table.rows[row]?.[VALUE] === 'object')
         throw new Error(`The cell of ${id} shows a percent. Set its number format to a plain number first.`);
-      put(row, 1, [value, note]);
+      put(row, VALUE, [value, note]);
       continue;
     }
     const free = blank.shift();

@@ -1,6 +1,7 @@
 import { isFromEntries, rowsInWords } from '../../src/actuals/finding-words';
 import { noteOf } from '../../src/actuals/note';
 import type { ObservedRate } from '../../src/actuals/rates';
+import { DIGITS, shownNumber, tidy } from '../../src/quantity/shown-number';
 import { withUnit } from '../../src/quantity/shown-unit';
 import { show, unitOf, type Kind } from '../../src/quantity/systems';
 import { factors as table } from '../../src/rules/factors';
@@ -8,8 +9,6 @@ import type { FactorsInForce } from '../../src/rules/read-factors';
 import { amount } from '../../src/site/amount';
 import type { FactorChange } from './factor-changes';
 
-// What is shown is what is written.
-const DIGITS = 4;
 const PERCENT = 100;
 
 /**
@@ -20,7 +19,8 @@ const PERCENT = 100;
  */
 export function changeOf(rate: ObservedRate, factors: FactorsInForce): FactorChange {
   const { id } = rate.factor;
-  const value = Number(show(rate.blended, kindOf(id), factors.system).toPrecision(DIGITS));
+  // What is shown is what is written.
+  const value = tidy(show(rate.blended, kindOf(id), factors.system), DIGITS.sentence);
   return { id, value, note: noteOf(rate.observations) };
 }
 
@@ -32,7 +32,7 @@ export function changeOf(rate: ObservedRate, factors: FactorsInForce): FactorCha
  * @returns for example `50.43 ft²/labor-h`
  */
 export function factorText(id: string, value: number, factors: FactorsInForce): string {
-  return withUnit(String(Number(value.toPrecision(DIGITS))), unitOf(kindOf(id), factors.system));
+  return withUnit(String(tidy(value, DIGITS.sentence)), unitOf(kindOf(id), factors.system));
 }
 
 /**
@@ -70,10 +70,7 @@ export function RateItem({
     [factors.overridden(id) ? 'Stated value' : 'Starting value', text(rate.inForce)],
     ['From the entries alone', text(rate.plain)],
     ['Blended', text(rate.blended)],
-    [
-      'Its 80 % range',
-      `${String(Number(show(rate.low, kind, system).toPrecision(DIGITS)))} to ${text(rate.high)}`,
-    ],
+    ['Its 80 % range', `${shownNumber(rate.low, kind, system, DIGITS.sentence)} to ${text(rate.high)}`],
     ['Weight of the entries', `${String(Math.round(weight * PERCENT))} %`],
   ];
   return (
@@ -98,7 +95,7 @@ export function RateItem({
         ))}
       </dl>
       {outliers.length > 0 && (
-        <p class="finding">Far from the others, counted all the same: {rowsInWords(outliers)} of Actuals.</p>
+        <p class="finding">Far from the others, counted anyway: {rowsInWords(outliers)} of Actuals.</p>
       )}
       {isFromEntries(factors.note(id)) && (
         <p class="finding">

@@ -1,13 +1,16 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { noRateInWords } from '../../src/actuals/finding-words';
 import { ratesOf } from '../../src/actuals/rates';
+import { readCell } from '../../src/quantity/cell';
 import { show } from '../../src/quantity/systems';
+import { isStart } from '../../src/rules/factor-start';
 import type { FactorId } from '../../src/rules/factors';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import type { Recorded } from '../actuals/recorded';
 import { useRecorded } from '../actuals/use-recorded';
 import type { PanelProps } from '../panel-props';
 import type { Job } from '../use-job';
+import { Written } from '../written-notice';
 import { changeOf, factorText, kindOf, RateItem } from './rate-item';
 import { useRates, type AskedChange, type RatesWriting } from './use-rates';
 
@@ -112,21 +115,13 @@ function Notice({
     case 'failed':
       return <p class="notice">{writing.message}</p>;
     case 'written':
-      return (
-        <div class="notice done" role="group" aria-label="Written">
-          <ul>
-            {writing.says.map((sentence) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
-          </ul>
-        </div>
-      );
+      return <Written says={writing.says} />;
     case 'asking':
       return (
         <section class="notice" aria-label="Write these rates">
           <h4 tabIndex={-1} ref={question}>
             {writing.asked.some(({ changed }) => changed)
-              ? 'The factor table has changed since: write these all the same?'
+              ? 'The factor table has changed since: write these anyway?'
               : 'Write these into the factor table?'}
           </h4>
           <ul>
@@ -161,11 +156,12 @@ function Notice({
 
 function askedText({ change, seen, changed }: AskedChange, factors: FactorsInForce): string {
   const { id, value, note } = change;
+  const start = `starting value ${factorText(id, startingValue(id, factors), factors)}`;
   const before =
     seen.row === undefined
-      ? `starting value ${factorText(id, startingValue(id, factors), factors)}, no row yet`
-      : seen.value === ''
-        ? 'blank'
+      ? `${start}, no row yet`
+      : isStart(readCell(seen.value))
+        ? start
         : typeof seen.value === 'number'
           ? factorText(id, seen.value, factors)
           : `“${String(seen.value)}”`;

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { hasNotes } from '../factor-rows';
 import { failureText } from '../failure-text';
 import { messageOf } from '../message-of';
 import type { Reference } from '../wall-source';
@@ -46,7 +47,7 @@ export function useRates(
   const show = async (of: Reference, changes: readonly FactorChange[]) => {
     const table = await readFactorTable(port, of);
     const asked = changes.map((change) => ({ change, seen: table.of(change.id), changed: false }));
-    setWriting({ is: 'asking', asked, keepsNotes: keepsNotes(table) });
+    setWriting({ is: 'asking', asked, keepsNotes: hasNotes(table.rows) });
   };
   const put = async (of: Reference, asked: readonly AskedChange[]) => {
     const table = await readFactorTable(port, of);
@@ -55,7 +56,7 @@ export function useRates(
       return { change, seen: present, changed: !isSame(seen, present) };
     });
     if (now.some(({ changed }) => changed)) {
-      setWriting({ is: 'asking', asked: now, keepsNotes: keepsNotes(table) });
+      setWriting({ is: 'asking', asked: now, keepsNotes: hasNotes(table.rows) });
       say('Nothing was written: the factor table has changed since it was shown. Look again.');
       return;
     }
@@ -102,8 +103,4 @@ export function useRates(
       say('Nothing was written.');
     },
   };
-}
-
-function keepsNotes({ rows }: { readonly rows: readonly (readonly unknown[])[] }): boolean {
-  return (rows[0]?.length ?? 0) > 2;
 }

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { Written } from '../written-notice';
 import { GoThere } from '../go-there';
 import type { Place, WorkbookPort } from '../workbook/port';
 import type { useWriting } from './use-writing';
@@ -57,21 +58,11 @@ export function WritingNotice({
     }
     case 'written':
       return (
-        <div
-          class={writing.wrong === undefined ? 'notice done' : 'notice wrong'}
-          role="group"
-          aria-label="Written"
-        >
-          {writing.wrong !== undefined && <p class="wrong">{writing.wrong}</p>}
-          <ul>
-            {writing.order.says.map((sentence) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
-          </ul>
+        <Written says={writing.order.says} wrong={writing.wrong}>
           <GoThere port={port} place={writing.order.place} say={say}>
             Go there
           </GoThere>
-        </div>
+        </Written>
       );
   }
 }

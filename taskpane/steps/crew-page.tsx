@@ -6,9 +6,8 @@ import { siteSources } from '../../src/rules/site-sources';
 import type { AppliedCaution } from '../../src/site/caution-sheet';
 import { agreedWords, punchList } from '../../src/site/inspection';
 import type { StandingStep } from '../../src/site/step-gates';
-import { failureText } from '../failure-text';
 import { Elevation } from '../pictures/elevation';
-import { printPane } from '../print-pane';
+import { PrintActions } from '../print-actions';
 import { putOnNewSheet } from '../sheet-out';
 import type { WorkbookPort } from '../workbook/port';
 import type { CrewPageData } from './crew-page-data';
@@ -45,43 +44,24 @@ export function CrewPage({ data, factors, port, chosen, choose, back, say }: Cre
   useEffect(() => heading.current?.focus(), []);
   const { system } = factors;
   const items = punchList(progress);
-  const putOnSheet = () => {
+  const copy = () => {
     const print = {
       held: 'upright',
       paper: system === 'US' ? 'letter' : 'a4',
       repeatsFirstRow: true,
     } as const;
-    putOnNewSheet(port, SHEET, crewRows(data), WIDTHS, print).then(
-      (sheet) => {
-        say(`The crew's page is on the sheet ${sheet}.`);
-      },
-      (error: unknown) => {
-        say(failureText(error));
-      },
-    );
+    return putOnNewSheet(port, SHEET, crewRows(data), WIDTHS, print);
   };
   return (
     <section class="crew-page" aria-label="Crew's page">
       <h3 tabIndex={-1} ref={heading}>
         Crew's page: {zone.zone.name}
       </h3>
-      <p class="actions">
-        <button
-          type="button"
-          class="main"
-          onClick={() => {
-            say(printPane());
-          }}
-        >
-          Print
-        </button>
-        <button type="button" onClick={putOnSheet}>
-          Copy to a new sheet
-        </button>
+      <PrintActions what="The crew's page is" copy={copy} say={say} main>
         <button type="button" onClick={back}>
           Back to the steps
         </button>
-      </p>
+      </PrintActions>
       <fieldset class="not-printed">
         <legend>Today's walls (all, unless you choose)</legend>
         {zone.zone.rows.map(({ wall }) => (

@@ -21,8 +21,7 @@ import { zoneStanding } from '../../src/site/zone-standing';
 import { siteWashes } from '../../src/site/washes';
 import { useRecorded } from '../actuals/use-recorded';
 import type { PanelProps } from '../panel-props';
-import { failureText } from '../failure-text';
-import { printPane } from '../print-pane';
+import { PrintActions } from '../print-actions';
 import { putOnNewSheet } from '../sheet-out';
 import { timeText } from '../time-text';
 import { useJob, type Job } from '../use-job';
@@ -173,16 +172,6 @@ function Checklist(props: ChecklistProps) {
       else if (standing !== 'done') offer(step.id, step.id);
     });
   };
-  const putOnSheet = () => {
-    putOnNewSheet(port, SHEET, stepRows(ofZone, steps, timeText), WIDTHS).then(
-      (sheet) => {
-        say(`The steps are on the sheet ${sheet}.`);
-      },
-      (error: unknown) => {
-        say(failureText(error));
-      },
-    );
-  };
   if (crewPage) {
     return (
       <CrewPage
@@ -306,19 +295,11 @@ function Checklist(props: ChecklistProps) {
           );
         })}
       </ol>
-      <p class="actions">
-        <button
-          type="button"
-          onClick={() => {
-            say(printPane());
-          }}
-        >
-          Print
-        </button>
-        <button type="button" onClick={putOnSheet}>
-          Copy to a new sheet
-        </button>
-      </p>
+      <PrintActions
+        what="The steps are"
+        copy={() => putOnNewSheet(port, SHEET, stepRows(ofZone, steps, timeText), WIDTHS)}
+        say={say}
+      />
       <LeftOver left={progressLeftOver(progress, zones)} />
     </>
   );

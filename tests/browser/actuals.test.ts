@@ -261,6 +261,16 @@ describe('price, wash, learn', () => {
     expect(await cellsOf(page, 'Factors', RATE_CELLS)).toEqual([['rate.scrape.light', 0.6, 'first bid']]);
   });
 
+  it('a factor that the form leaves at its start is told with its starting value', async () => {
+    const factors = [...FACTORS.slice(0, 3), ['rate.scrape.light', 'start', '']];
+    const actuals = [HEADINGS, [THIRD_OF_MAY, 'North', '', 'scrape', 2400, 4.8, '', '', '']];
+    const page = await open(book({ factors, actuals }));
+    await openRates(page);
+    await page.locator('.rate').getByRole('checkbox').check();
+    await press(page, 'Use these rates');
+    await page.getByText('rate.scrape.light: starting value 600 ft²/labor-h → ').waitFor();
+  });
+
   it.each([
     ['of three columns gets a row with its note', 3],
     ['of two columns gets a row, and the note that it cannot keep is told', 2],
@@ -524,7 +534,7 @@ describe('rates to look at', () => {
     const page = await open(book({ factors: FACTORS.slice(0, 4), actuals }), look);
     await openRates(page);
     // Four entries within 6 % of the estimate, and one of nine times as long.
-    await page.getByText('Far from the others, counted all the same: row 6 of Actuals.').waitFor();
+    await page.getByText('Far from the others, counted anyway: row 6 of Actuals.').waitFor();
     await page.getByText('No single rate makes the hours of move.').waitFor();
     await page.getByText('Without an area no rate shows: row 9.').waitFor();
     for (const box of await page.locator('.rate').getByRole('checkbox').all()) await box.check();

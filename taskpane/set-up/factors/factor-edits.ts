@@ -3,14 +3,13 @@ import { WashdownError, type Problem } from '../../../src/quantity/problem';
 import { cellAddress } from '../../../src/spreadsheet/address';
 import type { FactorLine } from '../../../src/rules/factor-lines';
 import { isStart, START } from '../../../src/rules/factor-start';
-import { factorIdOf, readFactors } from '../../../src/rules/read-factors';
+import { percentOf } from '../../../src/rules/percent';
+import { readFactors } from '../../../src/rules/read-factors';
+import { isIdOf, NOTE, rowOfFactor, VALUE, type FactorRows } from '../../factor-rows';
 import type { FactorContent } from '../../wall-source';
 import { areaOf } from '../../workbook/block-area';
 import type { Block, CellContent, Place } from '../../workbook/port';
 import { formHeadings, formRow } from '../factor-form';
-
-/** The rows of a range of factors as they stand. */
-export type FactorRows = readonly (readonly FactorContent[])[];
 
 /** What the user typed in the form, by factor; what is left out stays as it is. */
 export type Edits = ReadonlyMap<string, Edit>;
@@ -42,10 +41,7 @@ export interface Change {
   readonly content: CellContent;
 }
 
-const VALUE = 1;
-const NOTE = 2;
 const THOUSANDS = /^\d{1,3}(,\d{3})+(\.\d+)?$/;
-const PERCENT = /^([-+]?(?:\d+\.?\d*|\.\d+))\s*%$/;
 
 /**
  * How a factor stands in the range.
@@ -54,22 +50,13 @@ const PERCENT = /^([-+]?(?:\d+\.?\d*|\.\d+))\s*%$/;
  * @returns its row, its value and its note
  */
 export function standingOf(rows: FactorRows, id: string): Standing {
-  const row = rows.findIndex((cells) => isOf(cells[0], id));
-  const cells = rows[row] ?? [];
+  const row = rowOfFactor(rows, id);
+  const cells = rows[row ?? -1] ?? [];
   return {
-    row: row < 0 ? undefined : row,
+    row,
     value: shownContent(cells[VALUE]),
     note: shownContent(cells[NOTE]),
   };
-}
-
-/**
- * Whether the range has a column for notes: the third one.
- * @param rows the rows of the range
- * @returns true where it has
- */
-export function hasNotes(rows: FactorRows): boolean {
-  return (rows[0] ?? []).length > NOTE;
 }
 
 /**
@@ -91,7 +78,7 @@ export function refusals(rows: FactorRows, lines: readonly FactorLine[], edits: 
   const found = new Map<string, string>();
   for (const problem of problemsOf(after)) {
     const at = problem.row === undefined ? problem.column : after[problem.row - 1]?.[0];
-    const id = lines.find((line) => isOf(at, line.id))?.id ?? '';
+    const id = lines.find((line) => isIdOf(at, line.id))?.id ?? '';
     if (!found.has(id)) found.set(id, id === '' ? problem.message : wordsOf(problem));
   }
   return found;
@@ -186,9 +173,8 @@ function typedContent(typed: string): CellContent {
 /** As it is written: a percent that a formula could not tell from a share is a text. */
 function writtenContent(typed: string, isPercent: boolean, inPercentCell: boolean): CellContent {
   const content = typedContent(typed);
-  const [, number] = PERCENT.exec(String(content)) ?? [];
-  const percent = number === undefined ? content : Number(number);
-  if (!isPercent || typeof percent !== 'number') return content;
+  const percent = percentOf(readCell(content));
+  if (!isPercent || percent === undefined) return content;
   const isPlain = !inPercentCell && (percent === 0 || percent >= 1);
   return isPlain ? percent : `${String(percent)}%`;
 }
@@ -197,11 +183,6 @@ function writtenContent(typed: string, isPercent: boolean, inPercentCell: boolea
 function shownContent(content: FactorContent | undefined): string {
   if (typeof content === 'object') return `${String(percentShown(content.basicValue))}%`;
   return content === undefined || isStart(readCell(content)) ? '' : String(content).trim();
-}
-
-function isOf(content: FactorContent | undefined, id: string): boolean {
-  const text = typeof content === 'string' ? content : '';
-  return (factorIdOf(text) ?? comparable(text)) === id;
 }
 
 function problemsOf(rows: FactorRows): readonly Problem[] {

@@ -2,23 +2,23 @@ import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { className } from '../../../src/rules/cleaner-classes';
 import { classLine, factorLines, type FactorLine } from '../../../src/rules/factor-lines';
 import type { System } from '../../../src/quantity/systems';
+import { hasNotes, type FactorRows } from '../../factor-rows';
 import { failureText } from '../../failure-text';
 import { GoThere } from '../../go-there';
 import { useReading } from '../../use-reading';
 import { placeOf, readFactorRange, type Reference, type WallSource } from '../../wall-source';
 import type { Place, WorkbookPort } from '../../workbook/port';
+import { Written } from '../../written-notice';
 import type { SetUpProps } from '../set-up-props';
 import {
   addedRows,
   blocksOf,
   changesOf,
-  hasNotes,
   refusals,
   standingOf,
   type Change,
   type Edit,
   type Edits,
-  type FactorRows,
 } from './factor-edits';
 import { FactorField } from './factor-field';
 import { formulasIn } from './formulas-in';
@@ -212,15 +212,7 @@ function Form({
             </p>
           </section>
         )}
-        {writing.is === 'written' && (
-          <div class="notice done" role="group" aria-label="Written">
-            <ul>
-              {writing.says.map((sentence) => (
-                <li key={sentence}>{sentence}</li>
-              ))}
-            </ul>
-          </div>
-        )}
+        {writing.is === 'written' && <Written says={writing.says} />}
       </div>
     </div>
   );

@@ -1,3 +1,4 @@
+import { hasNotes } from '../../../taskpane/factor-rows';
 import { describe, expect, it } from 'vitest';
 import { factorLines } from '../../../src/rules/factor-lines';
 import { readFactors } from '../../../src/rules/read-factors';
@@ -6,7 +7,6 @@ import {
   addedRows,
   blocksOf,
   changesOf,
-  hasNotes,
   refusals,
   standingOf,
   type Edit,
