@@ -23,11 +23,33 @@ const outer = ['review', 'site'].map((folder) => ({
   from: { path: `^src/${folder}/` },
   to: { path: '^src/', pathNot: `^src/(${[...order, folder].join('|')})/` },
 }));
+/** What each room of the pane may use beside itself; the root puts the rooms together. */
+const rooms = {
+  workbook: [],
+  shared: ['workbook'],
+  pictures: ['shared', 'workbook'],
+  actuals: ['shared', 'workbook'],
+  progress: ['actuals', 'shared', 'workbook'],
+  'set-up': ['shared', 'workbook'],
+  decisions: ['shared', 'workbook'],
+  steps: ['actuals', 'pictures', 'progress', 'shared', 'workbook'],
+  cautions: ['shared', 'workbook'],
+  review: ['shared', 'workbook'],
+  rates: ['actuals', 'shared', 'workbook'],
+  'where-from': ['shared', 'workbook'],
+};
+const paneRooms = Object.entries(rooms).map(([room, used]) => ({
+  name: `${room}-keeps-to-its-room`,
+  severity: 'error',
+  from: { path: `^taskpane/${room}/` },
+  to: { path: '^taskpane/', pathNot: `^taskpane/(${[room, ...used].join('|')})/` },
+}));
 
 module.exports = {
   forbidden: [
     ...inward,
     ...outer,
+    ...paneRooms,
     {
       name: 'core-knows-no-host',
       severity: 'error',

@@ -1,13 +1,13 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
-import { failureText } from './failure-text';
-import { keep, keepOnSheet, NOTES_SHEET, readKept } from './kept-text';
-import type { PanelProps } from './panel-props';
+import { failureText } from './shared/failure-text';
+import { keep, keepOnSheet, NOTES_SHEET, readKept } from './shared/kept-text';
+import type { PanelProps } from './shared/panel-props';
 import type { ReviewProps } from './review/review-panel';
 import { SetUpPanel } from './set-up/set-up-panel';
 import { Tabs } from './tabs';
-import { readWallSource, type WallSource } from './wall-source';
+import { readWallSource, type WallSource } from './shared/wall-source';
 import type { WhereFromProps } from './where-from/where-from-section';
-import { whenShown } from './when-shown';
+import { whenShown } from './shared/when-shown';
 import type { WorkbookPort } from './workbook/port';
 
 // What is used on site, and what a reviewer uses, is not waited for when the pane opens.

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { Guarded } from './guarded';
+import { Guarded } from './shared/guarded';
 
 /** One tab and what it shows. */
 export interface Tab {

@@ -8,10 +8,10 @@ import { shownUnit } from '../../src/quantity/shown-unit';
 import { show, unitOf, type Kind } from '../../src/quantity/systems';
 import { amount } from '../../src/site/amount';
 import { restOf } from '../../src/site/offered-entry';
-import { failureText } from '../failure-text';
-import { messageOf } from '../message-of';
+import { failureText } from '../shared/failure-text';
+import { messageOf } from '../workbook/message-of';
 import { WashdownError } from '../../src/quantity/problem';
-import { dayText } from '../time-text';
+import { dayText } from '../shared/time-text';
 import type { WorkbookPort } from '../workbook/port';
 import { addEntry, type Recorded } from './recorded';
 

@@ -2,8 +2,8 @@ import { budgetsOf, type ZoneBudgets } from '../../src/actuals/budget';
 import type { Entry } from '../../src/actuals/entry';
 import { actualsHeadings, readActuals, rowOfActuals, type NewEntry } from '../../src/actuals/read-actuals';
 import { WashdownError } from '../../src/quantity/problem';
-import { freeName } from '../free-name';
-import type { Job } from '../use-job';
+import { freeName } from '../shared/free-name';
+import type { Job } from '../shared/use-job';
 import type { TableInfo, WorkbookPort } from '../workbook/port';
 
 const TABLE = 'Actuals';

@@ -1,6 +1,6 @@
 import { useCallback } from 'preact/hooks';
-import type { Job } from '../use-job';
-import { useReading, type Reading } from '../use-reading';
+import type { Job } from '../shared/use-job';
+import { useReading, type Reading } from '../shared/use-reading';
 import type { WorkbookPort } from '../workbook/port';
 import { readRecorded, type Recorded } from './recorded';
 

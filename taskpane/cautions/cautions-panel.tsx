@@ -1,11 +1,11 @@
 import { cautionTopics, type CautionTopic } from '../../src/rules/cautions';
 import { siteSources } from '../../src/rules/site-sources';
 import { cautionSheet, type AppliedCaution } from '../../src/site/caution-sheet';
-import { timeText } from '../time-text';
-import type { PanelProps } from '../panel-props';
-import { PrintActions } from '../print-actions';
-import { putOnNewSheet } from '../sheet-out';
-import { useJob } from '../use-job';
+import { timeText } from '../shared/time-text';
+import type { PanelProps } from '../shared/panel-props';
+import { PrintActions } from '../shared/print-actions';
+import { putOnNewSheet } from '../shared/sheet-out';
+import { useJob } from '../shared/use-job';
 import { cautionRows } from './caution-rows';
 
 const SHEET = 'Washdown cautions';

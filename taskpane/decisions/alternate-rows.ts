@@ -6,7 +6,7 @@ import { comparable } from '../../src/quantity/cell';
 import { readFactors } from '../../src/rules/read-factors';
 import { columns, type ColumnId } from '../../src/walls/columns';
 import { readWalls } from '../../src/walls/read-walls';
-import type { SourceRanges } from '../wall-source';
+import type { SourceRanges } from '../shared/wall-source';
 import type { CellContent } from '../workbook/port';
 
 /** An alternate of one's own: one value for a column of some walls. */

@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { MaskOption } from '../../src/estimate/options';
 import type { WallRow } from '../../src/walls/wall-row';
-import { messageOf } from '../message-of';
-import type { PanelProps } from '../panel-props';
-import { useWriting } from '../set-up/use-writing';
-import { WritingNotice } from '../set-up/writing-notice';
+import { messageOf } from '../workbook/message-of';
+import type { PanelProps } from '../shared/panel-props';
+import { useWriting } from '../shared/use-writing';
+import { WritingNotice } from '../shared/writing-notice';
 import { maskedBlocks, maskedCells, type MaskedCell } from './apply-rung';
 import { rungName } from './ladder-words';
 

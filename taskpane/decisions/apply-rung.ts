@@ -5,7 +5,7 @@ import type { Mask } from '../../src/walls/masks';
 import { readFactors } from '../../src/rules/read-factors';
 import { matchHeadings } from '../../src/walls/match-headings';
 import type { WallRow } from '../../src/walls/wall-row';
-import { placeOf, readSource, type WallSource } from '../wall-source';
+import { placeOf, readSource, type WallSource } from '../shared/wall-source';
 import { areaOf } from '../workbook/block-area';
 import type { Block, CellContent, WorkbookPort } from '../workbook/port';
 

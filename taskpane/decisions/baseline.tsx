@@ -1,16 +1,16 @@
 import { useCallback, useId, useState } from 'preact/hooks';
-import { GoThere } from '../go-there';
-import type { PanelProps } from '../panel-props';
-import { browserTurns } from '../review/slices';
-import { freeName } from '../free-name';
-import { useWriting } from '../set-up/use-writing';
-import { WritingNotice } from '../set-up/writing-notice';
-import { useReading } from '../use-reading';
+import { GoThere } from '../shared/go-there';
+import type { PanelProps } from '../shared/panel-props';
+import { browserTurns } from '../shared/slices';
+import { freeName } from '../shared/free-name';
+import { useWriting } from '../shared/use-writing';
+import { WritingNotice } from '../shared/writing-notice';
+import { useReading } from '../shared/use-reading';
 import { changesFormula, changesSince } from './changes-since';
 import { ChangesList } from './changes-list';
 import { baselineBlock, keptBaselines } from './kept-baselines';
-import { messageOf } from '../message-of';
-import { dayText } from '../time-text';
+import { messageOf } from '../workbook/message-of';
+import { dayText } from '../shared/time-text';
 
 const CHANGES_SHEET = 'Changes';
 

@@ -3,7 +3,7 @@ import { isPriced } from '../../src/estimate/price';
 import { addedQuantities } from '../../src/estimate/quantities';
 import { measured, type Change, type Difference } from '../../src/review/changes';
 import type { FactorsInForce } from '../../src/rules/read-factors';
-import { SHOWN_AT_ONCE, ShowMore } from '../show-more';
+import { SHOWN_AT_ONCE, ShowMore } from '../shared/show-more';
 import type { ChangesSince } from './changes-since';
 import { differenceText, quantityText } from './number-text';
 

@@ -2,8 +2,8 @@ import { WashdownError } from '../../src/quantity/problem';
 import { readFactors, type FactorsInForce } from '../../src/rules/read-factors';
 import { changeSteps, type ChangesBetween } from '../../src/review/changes';
 import { readWalls } from '../../src/walls/read-walls';
-import { inSlices, type Turns } from '../review/slices';
-import { readSource, referenceText, type WallSource } from '../wall-source';
+import { inSlices, type Turns } from '../shared/slices';
+import { readSource, referenceText, type WallSource } from '../shared/wall-source';
 import type { Formula, WorkbookPort } from '../workbook/port';
 
 /** What changed since a baseline, and what that did. */

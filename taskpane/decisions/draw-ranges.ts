@@ -3,8 +3,8 @@ import { isPriced } from '../../src/estimate/price';
 import { spreadSteps, type SpreadProgress, type SpreadResult } from '../../src/estimate/spread';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import { readRanges } from '../../src/rules/read-ranges';
-import { inSlices, type Turns } from '../review/slices';
-import { readSource, type WallSource } from '../wall-source';
+import { inSlices, type Turns } from '../shared/slices';
+import { readSource, type WallSource } from '../shared/wall-source';
 import type { WorkbookPort } from '../workbook/port';
 import { rangeColumns } from './range-tables';
 

@@ -1,5 +1,5 @@
-import { freeName } from '../free-name';
-import { readReference, type Reference } from '../wall-source';
+import { freeName } from '../shared/free-name';
+import { readReference, type Reference } from '../shared/wall-source';
 import type { Block, CellContent, TableInfo, WorkbookPort } from '../workbook/port';
 
 // The name of a table is what the workbook keeps of it, in every host and in a copy of the file too.

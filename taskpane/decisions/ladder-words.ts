@@ -3,7 +3,7 @@ import { isPriced } from '../../src/estimate/price';
 import { classInWords, className } from '../../src/rules/cleaner-classes';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import { wallsNamed } from '../../src/site/named';
-import { priceText } from '../price-text';
+import { priceText } from '../shared/price-text';
 import { quantityText } from './number-text';
 
 /**

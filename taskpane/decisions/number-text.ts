@@ -5,7 +5,7 @@ import { perUnit, shownUnit } from '../../src/quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../../src/quantity/systems';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import { amount, rounded } from '../../src/site/amount';
-import { priceText } from '../price-text';
+import { priceText } from '../shared/price-text';
 
 const NO_VALUE = 'no value';
 const NO_CHANGE = 'no change';

@@ -1,12 +1,12 @@
 import { useId, useState } from 'preact/hooks';
 import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
-import { messageOf } from '../message-of';
-import type { PanelProps } from '../panel-props';
-import { FreeNames } from '../set-up/free-names';
-import type { Job } from '../use-job';
-import { readSource } from '../wall-source';
+import { messageOf } from '../workbook/message-of';
+import type { PanelProps } from '../shared/panel-props';
+import { FreeNames } from '../shared/free-names';
+import type { Job } from '../shared/use-job';
+import { readSource } from '../shared/wall-source';
 import { ALTERNATE_HEADINGS } from '../../src/alternates/headings';
-import { holdsAlternates } from '../holds-alternates';
+import { holdsAlternates } from '../shared/holds-alternates';
 import { ownRows } from './alternate-rows';
 
 const NEW = 'Alternates';

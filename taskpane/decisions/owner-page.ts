@@ -6,8 +6,8 @@ import {
   zoneInWords,
 } from '../../functions/alternates-words';
 import type { AlternatesResult } from '../../src/alternates/alternates';
-import { quoted } from '../set-up/formulas';
-import { referenceText } from '../wall-source';
+import { quoted } from '../shared/formulas';
+import { referenceText } from '../shared/wall-source';
 import type { Block, CellContent, Formula } from '../workbook/port';
 
 const TOGETHER = 'All that save together';

@@ -1,18 +1,18 @@
 import { useCallback, useEffect, useId, useRef, useState } from 'preact/hooks';
 import type { SpreadProgress } from '../../src/estimate/spread';
 import type { FactorsInForce } from '../../src/rules/read-factors';
-import { GoThere } from '../go-there';
-import type { PanelProps } from '../panel-props';
-import { browserTurns } from '../review/slices';
-import { FreeNames } from '../set-up/free-names';
-import { useWriting } from '../set-up/use-writing';
-import { WritingNotice } from '../set-up/writing-notice';
-import { useReading } from '../use-reading';
+import { GoThere } from '../shared/go-there';
+import type { PanelProps } from '../shared/panel-props';
+import { browserTurns } from '../shared/slices';
+import { FreeNames } from '../shared/free-names';
+import { useWriting } from '../shared/use-writing';
+import { WritingNotice } from '../shared/writing-notice';
+import { useReading } from '../shared/use-reading';
 import type { TableInfo } from '../workbook/port';
 import { DRAWS, drawRanges, type DrawnRanges } from './draw-ranges';
 import { holdsRanges, starterRanges } from './range-tables';
 import { SpreadView, spreadOutcome } from './spread-view';
-import { messageOf } from '../message-of';
+import { messageOf } from '../workbook/message-of';
 
 const RANGES = 'Ranges';
 const FIRST_SEED = '1';

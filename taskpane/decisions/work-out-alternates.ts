@@ -1,6 +1,6 @@
 import { alternateSteps, type AlternatesResult } from '../../src/alternates/alternates';
-import { inSlices, type Turns } from '../review/slices';
-import { readSource, type WallSource } from '../wall-source';
+import { inSlices, type Turns } from '../shared/slices';
+import { readSource, type WallSource } from '../shared/wall-source';
 import type { WorkbookPort } from '../workbook/port';
 
 /**

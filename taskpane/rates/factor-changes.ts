@@ -1,7 +1,7 @@
 import { cellAddress } from '../../src/spreadsheet/address';
-import { NOTE, rowOfFactor, VALUE, type FactorRows } from '../factor-rows';
+import { NOTE, rowOfFactor, VALUE, type FactorRows } from '../shared/factor-rows';
 import type { FactorId } from '../../src/rules/factors';
-import { placeOf, readFactorRange, type FactorContent, type Reference } from '../wall-source';
+import { placeOf, readFactorRange, type FactorContent, type Reference } from '../shared/wall-source';
 import { areaOf } from '../workbook/block-area';
 import type { Block, CellContent, WorkbookPort } from '../workbook/port';
 

@@ -8,9 +8,9 @@ import type { FactorId } from '../../src/rules/factors';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import type { Recorded } from '../actuals/recorded';
 import { useRecorded } from '../actuals/use-recorded';
-import type { PanelProps } from '../panel-props';
-import type { Job } from '../use-job';
-import { Written } from '../written-notice';
+import type { PanelProps } from '../shared/panel-props';
+import type { Job } from '../shared/use-job';
+import { Written } from '../shared/written-notice';
 import { changeOf, factorText, kindOf, RateItem } from './rate-item';
 import { useRates, type AskedChange, type RatesWriting } from './use-rates';
 

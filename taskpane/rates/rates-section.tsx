@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import type { PanelProps } from '../panel-props';
-import { Disclosure } from '../steps/disclosure';
-import { useJob } from '../use-job';
+import type { PanelProps } from '../shared/panel-props';
+import { Disclosure } from '../shared/disclosure';
+import { useJob } from '../shared/use-job';
 import { RatesList } from './rates-list';
 
 /**

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import { hasNotes } from '../factor-rows';
-import { failureText } from '../failure-text';
-import { messageOf } from '../message-of';
-import type { Reference } from '../wall-source';
+import { hasNotes } from '../shared/factor-rows';
+import { failureText } from '../shared/failure-text';
+import { messageOf } from '../workbook/message-of';
+import type { Reference } from '../shared/wall-source';
 import { WriteFailed, type WorkbookPort } from '../workbook/port';
 import { factorWriting, isSame, readFactorTable, type FactorChange, type SeenFactor } from './factor-changes';
 

@@ -7,8 +7,8 @@ import {
   type FindingPlace,
 } from '../../src/review/audit/audit-finding';
 import { kindTitles } from '../../src/review/audit/review-sheet';
-import { GoThere } from '../go-there';
-import { SHOWN_AT_ONCE, ShowMore } from '../show-more';
+import { GoThere } from '../shared/go-there';
+import { SHOWN_AT_ONCE, ShowMore } from '../shared/show-more';
 import type { WorkbookPort } from '../workbook/port';
 
 /**

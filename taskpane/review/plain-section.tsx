@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { failureText } from '../failure-text';
+import { failureText } from '../shared/failure-text';
 import type { WorkbookPort } from '../workbook/port';
 import { nameText, planPlain, type PlainPlan } from './plain-copy';
 import { keepFormulas } from './run-review';

@@ -1,16 +1,16 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { reviewRows } from '../../src/review/audit/review-sheet';
-import { keepOnSheet, NOTES_SHEET } from '../kept-text';
+import { keepOnSheet, NOTES_SHEET } from '../shared/kept-text';
 import { PlainSection } from './plain-section';
-import { failureText } from '../failure-text';
-import { putOnNewSheet } from '../sheet-out';
-import { timeText } from '../time-text';
-import type { WallSource } from '../wall-source';
+import { failureText } from '../shared/failure-text';
+import { putOnNewSheet } from '../shared/sheet-out';
+import { timeText } from '../shared/time-text';
+import type { WallSource } from '../shared/wall-source';
 import type { WorkbookPort } from '../workbook/port';
 import { FindingsList } from './findings-list';
 import { formulasText, keepFormulas, runReview, type Review, type ReviewProgress } from './run-review';
-import { browserTurns } from './slices';
-import { messageOf } from '../message-of';
+import { browserTurns } from '../shared/slices';
+import { messageOf } from '../workbook/message-of';
 
 /** What the shell gives to Review. */
 export interface ReviewProps {

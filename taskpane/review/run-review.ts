@@ -5,12 +5,12 @@ import { AuditedBook } from '../../src/review/audit/audited-book';
 import { afterCalculating } from '../../src/review/audit/out-of-date';
 import { groupFormulas, type RememberedGroup } from '../../src/review/audit/remembered';
 import { RULES_VERSION } from '../../src/rules/version';
-import { keep, readKept } from '../kept-text';
-import { formulaFor } from '../set-up/formulas';
-import type { WallSource } from '../wall-source';
+import { keep, readKept } from '../shared/kept-text';
+import { formulaFor } from '../shared/formulas';
+import type { WallSource } from '../shared/wall-source';
 import type { WorkbookPort } from '../workbook/port';
-import { readRemembered, rememberedText } from './remembered-text';
-import { inSlices, type Turns } from './slices';
+import { readRemembered, rememberedText } from '../shared/remembered-text';
+import { inSlices, type Turns } from '../shared/slices';
 
 /** What is being done, and how far it is. */
 export interface ReviewProgress {

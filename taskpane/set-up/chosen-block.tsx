@@ -2,19 +2,19 @@ import { useCallback, useEffect, useId, useMemo, useState } from 'preact/hooks';
 import type { System } from '../../src/quantity/systems';
 import { readFactors, UNITS } from '../../src/rules/read-factors';
 import type { ColumnId } from '../../src/walls/columns';
-import { messageOf } from '../message-of';
-import { useReading } from '../use-reading';
+import { messageOf } from '../workbook/message-of';
+import { useReading } from '../shared/use-reading';
 import {
   readFactorRange,
   readReference,
   referenceText,
   type FactorContent,
   type Reference,
-} from '../wall-source';
+} from '../shared/wall-source';
 import { areaOf } from '../workbook/block-area';
 import type { CellContent, Place, TableInfo } from '../workbook/port';
 import { findWalls, wallsIn, type WallRows } from './find-walls';
-import { FreeNames } from './free-names';
+import { FreeNames } from '../shared/free-names';
 import { guessHeadings, systemOfHeadings, type HeadingMatch } from './guess-headings';
 import { HeadingSelects } from './heading-selects';
 import { MaterialNamesForm } from './material-names-form';
@@ -23,8 +23,8 @@ import { RowChoice } from './row-choice';
 import type { SetUpProps } from './set-up-props';
 import { UnitsChoice } from './units-choice';
 import { nameRows, unknownMaterials, type OwnNames } from './unknown-materials';
-import { useWriting } from './use-writing';
-import { WritingNotice } from './writing-notice';
+import { useWriting } from '../shared/use-writing';
+import { WritingNotice } from '../shared/writing-notice';
 
 /** Cells that the user pointed at. */
 export interface Choice {
@@ -127,8 +127,8 @@ function Walls({
   }, []);
   const use = async () => {
     // The tables to write are known once they are wanted.
-    const { useTable } = await import(/* webpackChunkName: "plans" */ './use-table');
-    const plan = useTable(
+    const { planTable } = await import(/* webpackChunkName: "plans" */ './plan-table');
+    const plan = planTable(
       {
         walls: reference,
         headings,

@@ -1,5 +1,5 @@
-import { GoThere } from '../go-there';
-import { referenceText, type Reference, type WallSource } from '../wall-source';
+import { GoThere } from '../shared/go-there';
+import { referenceText, type Reference, type WallSource } from '../shared/wall-source';
 import type { SetUpProps } from './set-up-props';
 
 /**

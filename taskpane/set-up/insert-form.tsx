@@ -2,8 +2,8 @@ import { useId, useState } from 'preact/hooks';
 import type { System } from '../../src/quantity/systems';
 import { UNITS } from '../../src/rules/read-factors';
 import { isPriced } from '../../src/estimate/price';
-import { useJob, type Job } from '../use-job';
-import { readSource, type WallSource } from '../wall-source';
+import { useJob, type Job } from '../shared/use-job';
+import { readSource, type WallSource } from '../shared/wall-source';
 import type { Block, Place } from '../workbook/port';
 import { parseAddress, cellAddress } from '../../src/spreadsheet/address';
 import { resultUnit } from '../../functions/result-unit';
@@ -19,12 +19,12 @@ import {
   withoutWords,
   type Wanted,
 } from './insert-formulas';
-import { functionNamed } from './job-summary';
+import { functionNamed } from '../shared/job-summary';
 import type { SetUpProps } from './set-up-props';
-import { useWriting } from './use-writing';
+import { useWriting } from '../shared/use-writing';
 import { whatWentWrong } from './what-went-wrong';
-import { WritingNotice } from './writing-notice';
-import { messageOf } from '../message-of';
+import { WritingNotice } from '../shared/writing-notice';
+import { messageOf } from '../workbook/message-of';
 
 const SUMMARY = 'summary';
 const EACH_ZONE = 'each zone';

@@ -8,10 +8,10 @@ import {
   type Area,
 } from '../../src/spreadsheet/address';
 import type { System } from '../../src/quantity/systems';
-import type { SourceRanges, WallSource } from '../wall-source';
+import type { SourceRanges, WallSource } from '../shared/wall-source';
 import type { Block, Formula, Place, TableInfo } from '../workbook/port';
-import { formulaFor, quoted } from './formulas';
-import { functionNamed, jobSummary } from './job-summary';
+import { formulaFor, quoted } from '../shared/formulas';
+import { functionNamed, jobSummary } from '../shared/job-summary';
 import { cleanerClasses } from '../../src/rules/cleaner-classes';
 
 /** What can be put into cells. */

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { System } from '../../src/quantity/systems';
-import { FreeNames } from './free-names';
+import { FreeNames } from '../shared/free-names';
 import type { SetUpProps } from './set-up-props';
 import { UnitsChoice } from './units-choice';
-import { useWriting } from './use-writing';
-import { WritingNotice } from './writing-notice';
+import { useWriting } from '../shared/use-writing';
+import { WritingNotice } from '../shared/writing-notice';
 
 /**
  * Puts a new wall table, a table of factors and their formulas into the workbook, on sheets of their own.

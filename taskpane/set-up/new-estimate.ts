@@ -1,12 +1,12 @@
 import type { System } from '../../src/quantity/systems';
 import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
 import { exampleLabel } from '../../src/walls/example-rows';
-import type { WallSource } from '../wall-source';
+import type { WallSource } from '../shared/wall-source';
 import type { Block, CellContent } from '../workbook/port';
 import { FORM_SAYS, formBlock } from './factor-form';
-import { formulaFor } from './formulas';
-import { functionNamed, jobSummary } from './job-summary';
-import type { FreeNames } from './free-names';
+import { formulaFor } from '../shared/formulas';
+import { functionNamed, jobSummary } from '../shared/job-summary';
+import type { FreeNames } from '../shared/free-names';
 
 /** Blocks to write, and the walls that they make. */
 export interface Plan {

@@ -1,6 +1,6 @@
 import type { Problem } from '../../src/quantity/problem';
-import { GoThere } from '../go-there';
-import type { FactorContent } from '../wall-source';
+import { GoThere } from '../shared/go-there';
+import type { FactorContent } from '../shared/wall-source';
 import { areaOf } from '../workbook/block-area';
 import type { CellContent, Place } from '../workbook/port';
 import type { HeadingMatch } from './guess-headings';

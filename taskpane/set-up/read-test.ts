@@ -4,7 +4,7 @@ import { readFactors } from '../../src/rules/read-factors';
 import { columnIds, columns } from '../../src/walls/columns';
 import { readWalls } from '../../src/walls/read-walls';
 import { zonesOf } from '../../src/walls/zones';
-import type { FactorContent } from '../wall-source';
+import type { FactorContent } from '../shared/wall-source';
 import type { CellContent, Place } from '../workbook/port';
 import { headingRows, type HeadingMatch } from './guess-headings';
 

@@ -1,10 +1,10 @@
-import { useJob } from '../use-job';
-import type { WallSource } from '../wall-source';
-import { FreeNames } from './free-names';
+import { useJob } from '../shared/use-job';
+import type { WallSource } from '../shared/wall-source';
+import { FreeNames } from '../shared/free-names';
 import { dayPlanSheet, sendPage } from './send-page';
 import type { SetUpProps } from './set-up-props';
-import { useWriting } from './use-writing';
-import { WritingNotice } from './writing-notice';
+import { useWriting } from '../shared/use-writing';
+import { WritingNotice } from '../shared/writing-notice';
 
 /**
  * Adds sheets that can be printed: the page to send with the bid, the plan for the crew.

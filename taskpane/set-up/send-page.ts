@@ -1,9 +1,9 @@
 import type { System } from '../../src/quantity/systems';
-import { holdsAlternates } from '../holds-alternates';
-import { referenceText, type WallSource } from '../wall-source';
+import { holdsAlternates } from '../shared/holds-alternates';
+import { referenceText, type WallSource } from '../shared/wall-source';
 import type { Block, TableInfo } from '../workbook/port';
-import { formulaFor } from './formulas';
-import { functionNamed } from './job-summary';
+import { formulaFor } from '../shared/formulas';
+import { functionNamed } from '../shared/job-summary';
 
 // Characters: part, sentence, quantity, unit, money.
 const WIDTHS = [13, 66, 9, 12, 12];

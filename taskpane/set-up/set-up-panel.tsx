@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { RULES_VERSION } from '../../src/rules/version';
-import type { WallSource } from '../wall-source';
-import { whenShown } from '../when-shown';
+import type { WallSource } from '../shared/wall-source';
+import { whenShown } from '../shared/when-shown';
 import { ChosenWalls } from './chosen-walls';
 import { NewEstimateForm } from './new-estimate-form';
 import type { SetUpProps } from './set-up-props';

@@ -1,4 +1,4 @@
-import type { WallSource } from '../wall-source';
+import type { WallSource } from '../shared/wall-source';
 import type { WorkbookPort } from '../workbook/port';
 
 /** What the shell gives to Set up. */

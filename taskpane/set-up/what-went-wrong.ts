@@ -2,9 +2,9 @@ import { errorCode } from '../../src/spreadsheet/cell-error';
 import { WashdownError } from '../../src/quantity/problem';
 import { parseAddress, areaAddress, cellAddress } from '../../src/spreadsheet/address';
 import { areaUnder } from '../workbook/block-area';
-import { readSource, type WallSource } from '../wall-source';
+import { readSource, type WallSource } from '../shared/wall-source';
 import type { Block, Formula, WorkbookPort } from '../workbook/port';
-import { functionNamed } from './job-summary';
+import { functionNamed } from '../shared/job-summary';
 
 // A cell that is not worked out yet shows an error too.
 const NOT_YET = ['#BUSY!', '#GETTING_DATA'];

@@ -1,5 +1,5 @@
 import type { Overruled } from '../../src/site/step-progress';
-import { timeText } from '../time-text';
+import { timeText } from '../shared/time-text';
 const ISO_TIME = /\d{4}-\d{2}-\d{2}T[\d:.]+Z/g;
 
 /**

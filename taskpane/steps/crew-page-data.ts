@@ -4,7 +4,7 @@ import { cautionSheet, type AppliedCaution } from '../../src/site/caution-sheet'
 import type { StandingStep } from '../../src/site/step-gates';
 import type { ZoneProgress } from '../../src/site/step-progress';
 import type { WallRow } from '../../src/walls/wall-row';
-import type { Job } from '../use-job';
+import type { Job } from '../shared/use-job';
 
 /** What the crew of a zone has to know on site, without a price. */
 export interface CrewPageData {

@@ -2,9 +2,9 @@ import type { ComponentChildren } from 'preact';
 import { standingWords, type ZoneStanding } from '../../src/site/zone-standing';
 import type { Recorded } from '../actuals/recorded';
 import type { ProgressSectionProps } from '../progress/progress-section';
-import type { Reading } from '../use-reading';
-import { whenShown } from '../when-shown';
-import { Disclosure } from './disclosure';
+import type { Reading } from '../shared/use-reading';
+import { whenShown } from '../shared/when-shown';
+import { Disclosure } from '../shared/disclosure';
 
 const ProgressSection = whenShown<ProgressSectionProps>(() =>
   import(/* webpackChunkName: "progress" */ '../progress/progress-section').then(

@@ -2,7 +2,7 @@ import { useEffect, useId, useMemo, useRef } from 'preact/hooks';
 import { rounded } from '../../src/site/amount';
 import { driesAt, readDwellClock, type DwellLimits, type DwellPhase } from '../../src/site/dwell-clock';
 import type { ZoneProgress } from '../../src/site/step-progress';
-import { timeText } from '../time-text';
+import { timeText } from '../shared/time-text';
 import { DwellBar } from './dwell-bar';
 import { useNow } from './use-now';
 

@@ -11,9 +11,9 @@ import {
 import { secondCleanEntries } from '../../src/site/second-clean-entries';
 import type { StepId } from '../../src/site/step';
 import type { ZoneProgress } from '../../src/site/step-progress';
-import { failureText } from '../failure-text';
-import { putOnNewSheet } from '../sheet-out';
-import { dayText } from '../time-text';
+import { failureText } from '../shared/failure-text';
+import { putOnNewSheet } from '../shared/sheet-out';
+import { dayText } from '../shared/time-text';
 import type { WorkbookPort } from '../workbook/port';
 import { AgreedSampleForm } from './agreed-sample';
 import { PunchList } from './punch-list';

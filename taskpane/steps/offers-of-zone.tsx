@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import type { StepId } from '../../src/site/step';
 import { EntryForm } from '../actuals/entry-form';
 import type { Recorded } from '../actuals/recorded';
-import type { Reading } from '../use-reading';
+import type { Reading } from '../shared/use-reading';
 import type { WorkbookPort } from '../workbook/port';
 import { offerFor, offerKey, type OfferKey, type Offers, type TimedPatch } from './offers';
 

@@ -3,8 +3,8 @@ import { offerOfPatch, offerOfStep, restOf } from '../../src/site/offered-entry'
 import type { StepId } from '../../src/site/step';
 import type { EntryOffer } from '../actuals/entry-form';
 import type { Recorded } from '../actuals/recorded';
-import { timeText } from '../time-text';
-import type { Reading } from '../use-reading';
+import { timeText } from '../shared/time-text';
+import type { Reading } from '../shared/use-reading';
 
 const MS_A_MINUTE = 60_000;
 

@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { Disclosure } from './disclosure';
+import { Disclosure } from '../shared/disclosure';
 
 /**
  * Lets somebody overrule the condition that holds a step: whoever does signs for it and says why.

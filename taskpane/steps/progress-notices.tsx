@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { NOTES_SHEET } from '../kept-text';
-import { failureText } from '../failure-text';
-import { putOnNewSheet } from '../sheet-out';
+import { NOTES_SHEET } from '../shared/kept-text';
+import { failureText } from '../shared/failure-text';
+import { putOnNewSheet } from '../shared/sheet-out';
 import type { WorkbookPort } from '../workbook/port';
 import type { KeptProgress } from './use-progress';
 

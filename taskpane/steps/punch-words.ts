@@ -1,5 +1,5 @@
 import type { PunchItem } from '../../src/site/inspection';
-import { timeText } from '../time-text';
+import { timeText } from '../shared/time-text';
 
 /**
  * An item of the punch list in words.

@@ -1,7 +1,7 @@
 import { useId, useState } from 'preact/hooks';
 import { amount } from '../../src/site/amount';
 import type { SecondClean } from '../../src/site/inspection';
-import { timeText } from '../time-text';
+import { timeText } from '../shared/time-text';
 import { WallChoice } from './wall-choice';
 
 /**

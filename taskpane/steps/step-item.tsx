@@ -3,9 +3,9 @@ import { useId, useState } from 'preact/hooks';
 import { siteSources } from '../../src/rules/site-sources';
 import type { StepFact } from '../../src/site/step';
 import type { StandingStep } from '../../src/site/step-gates';
-import { timeText } from '../time-text';
+import { timeText } from '../shared/time-text';
 import { overruledText } from './condition-text';
-import { Disclosure } from './disclosure';
+import { Disclosure } from '../shared/disclosure';
 import { OverruleForm } from './overrule-form';
 
 /** What a step shows and does. */

@@ -20,11 +20,11 @@ import {
 import { zoneStanding } from '../../src/site/zone-standing';
 import { siteWashes } from '../../src/site/washes';
 import { useRecorded } from '../actuals/use-recorded';
-import type { PanelProps } from '../panel-props';
-import { PrintActions } from '../print-actions';
-import { putOnNewSheet } from '../sheet-out';
-import { timeText } from '../time-text';
-import { useJob, type Job } from '../use-job';
+import type { PanelProps } from '../shared/panel-props';
+import { PrintActions } from '../shared/print-actions';
+import { putOnNewSheet } from '../shared/sheet-out';
+import { timeText } from '../shared/time-text';
+import { useJob, type Job } from '../shared/use-job';
 import { CrewPage } from './crew-page';
 import { crewPageData } from './crew-page-data';
 import { DwellClock } from './dwell-clock';

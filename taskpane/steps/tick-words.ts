@@ -1,5 +1,5 @@
 import type { StepRecord } from '../../src/site/step-progress';
-import { timeText } from '../time-text';
+import { timeText } from '../shared/time-text';
 
 /**
  * Who ticked a step, and when.

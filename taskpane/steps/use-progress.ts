@@ -2,7 +2,7 @@ import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { WashdownError } from '../../src/quantity/problem';
 import { progressText, readProgress } from '../../src/site/progress-text';
 import { NO_PROGRESS, type Progress } from '../../src/site/step-progress';
-import { keep, keepOnSheet, readKept } from '../kept-text';
+import { keep, keepOnSheet, readKept } from '../shared/kept-text';
 import type { WorkbookPort } from '../workbook/port';
 
 /** The progress that the workbook keeps. */

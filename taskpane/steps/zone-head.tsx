@@ -5,7 +5,7 @@ import { className } from '../../src/rules/cleaner-classes';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import { Elevation } from '../pictures/elevation';
 import { HoursBars } from '../pictures/hours-bars';
-import { Disclosure } from './disclosure';
+import { Disclosure } from '../shared/disclosure';
 
 /**
  * What a zone is washed with and why, its picture and its hours.

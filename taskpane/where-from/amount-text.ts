@@ -1,7 +1,7 @@
 import { perUnit } from '../../src/quantity/shown-unit';
 import { classText } from '../../src/review/trace-words';
 import type { TraceLine } from '../../src/trace/recorder';
-import { priceText } from '../price-text';
+import { priceText } from '../shared/price-text';
 
 const DIGITS = 4;
 const DECIMALS = 2;

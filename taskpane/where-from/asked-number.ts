@@ -1,9 +1,9 @@
 import { readQuestion, type Question } from '../../functions/arguments';
 import { tracedInJob } from '../../functions/trace';
 import type { Recorder } from '../../src/trace/recorder';
-import { formulaFor, quoted } from '../set-up/formulas';
-import { functionNamed } from '../set-up/job-summary';
-import { placeOf, readSource, type FactorContent, type WallSource } from '../wall-source';
+import { formulaFor, quoted } from '../shared/formulas';
+import { functionNamed } from '../shared/job-summary';
+import { placeOf, readSource, type FactorContent, type WallSource } from '../shared/wall-source';
 import type { CellContent, Place, WorkbookPort } from '../workbook/port';
 
 /** Walls, factors and headings as they were read, and where they stand. */

@@ -1,6 +1,6 @@
 import { areaAddress, cellAddress, parseAddress, type Area } from '../../src/spreadsheet/address';
 import { areaOf, areaUnder } from './block-area';
-import { messageOf } from '../message-of';
+import { messageOf } from './message-of';
 import { hostCell, hostRows } from './office-content';
 import { partNamespace, partText, partXml } from './part-xml';
 import {

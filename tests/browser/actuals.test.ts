@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { NOTES_SHEET } from '../../taskpane/kept-text';
+import { NOTES_SHEET } from '../../taskpane/shared/kept-text';
 import type { CellContent } from '../../taskpane/workbook/port';
 import { overflow, PaneTests, picture, SCREENS, violations, type Look, type PlainContents } from './pane';
 import { cellsOf, keptSteps, showPanel, typeWall } from './site';

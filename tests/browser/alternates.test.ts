@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
-import { NOTES_SHEET } from '../../taskpane/kept-text';
+import { NOTES_SHEET } from '../../taskpane/shared/kept-text';
 import { lines, numberIn } from '../properties/call';
 import { overflow, PaneTests, picture, violations } from './pane';
 

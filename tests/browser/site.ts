@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { NOTES_SHEET } from '../../taskpane/kept-text';
+import { NOTES_SHEET } from '../../taskpane/shared/kept-text';
 import type { MemoryWorkbook } from '../../taskpane/workbook/memory-workbook';
 import type { CellContent } from '../../taskpane/workbook/port';
 import { HEADINGS } from '../site/job';

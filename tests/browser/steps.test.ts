@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { HOSTILE } from './bid';
-import { NOTES_SHEET as NOTES } from '../../taskpane/kept-text';
+import { NOTES_SHEET as NOTES } from '../../taskpane/shared/kept-text';
 import { overflow, PaneTests, picture, SCREENS, violations } from './pane';
 import { cellsOf, keepSteps, keptSteps, openPanel, showPanel, SITE_ROWS, siteBook, typeWall } from './site';
 

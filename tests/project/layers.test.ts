@@ -1,5 +1,5 @@
 import { execFile } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { promisify } from 'node:util';
@@ -16,7 +16,15 @@ async function brokenBy(files: Record<string, string>): Promise<string> {
     mkdirSync(join(made, name, '..'), { recursive: true });
     writeFileSync(join(made, name), text);
   }
-  const args = [program, '--config', resolve('.dependency-cruiser.cjs'), '--output-type', 'err', 'src'];
+  const roots = Object.keys(files).map((name) => name.split('/')[0] ?? name);
+  const args = [
+    program,
+    '--config',
+    resolve('.dependency-cruiser.cjs'),
+    '--output-type',
+    'err',
+    ...new Set(roots),
+  ];
   return run(process.execPath, args, { cwd: made }).then(
     ({ stdout }) => stdout,
     (error: unknown) => (error as { stdout: string }).stdout,
@@ -25,6 +33,7 @@ async function brokenBy(files: Record<string, string>): Promise<string> {
 
 afterEach(() => {
   if (made) rmSync(made, { recursive: true });
+  made = undefined;
 });
 
 it('the project keeps its layers', async () => {
@@ -54,4 +63,26 @@ it('the core is refused what the host has', async () => {
     'src/rules/a.ts': "import { readFileSync } from 'node:fs'; export const a = readFileSync;",
   });
   expect(said).toContain('core-knows-no-host');
+});
+
+it('a room of the pane is refused what another panel keeps', async () => {
+  const said = await brokenBy({
+    'taskpane/review/a.ts': "import { b } from '../decisions/b'; export const a = b;",
+    'taskpane/decisions/b.ts': 'export const b = 1;',
+  });
+  expect(said).toContain('review-keeps-to-its-room');
+});
+
+it('what the panels share knows no panel', async () => {
+  const said = await brokenBy({
+    'taskpane/shared/a.ts': "import { b } from '../steps/b'; export const a = b;",
+    'taskpane/steps/b.ts': 'export const b = 1;',
+  });
+  expect(said).toContain('shared-keeps-to-its-room');
+});
+
+it('every room of the pane has a rule', () => {
+  const rooms = readdirSync('taskpane', { withFileTypes: true }).filter((entry) => entry.isDirectory());
+  const rules = readFileSync('.dependency-cruiser.cjs', 'utf8');
+  expect(rooms.filter(({ name }) => !new RegExp(`^  '?${name}'?: \\[`, 'm').test(rules))).toEqual([]);
 });

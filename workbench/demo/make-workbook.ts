@@ -2,7 +2,7 @@ import ExcelJS from 'exceljs';
 import type { Bundle } from '../engine/bundle';
 import { estimateBook } from '../estimate/estimate-book';
 import { RULES_VERSION } from '../../src/rules/version';
-import type { WallSource } from '../../taskpane/wall-source';
+import type { WallSource } from '../../taskpane/shared/wall-source';
 import { writeKeptTexts } from '../page/files/write-kept-parts';
 import { openArchive, packArchive } from '../xlsx/archive';
 import { workbookPart } from '../xlsx/parts';

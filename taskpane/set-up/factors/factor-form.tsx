@@ -2,13 +2,13 @@ import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { className } from '../../../src/rules/cleaner-classes';
 import { classLine, factorLines, type FactorLine } from '../../../src/rules/factor-lines';
 import type { System } from '../../../src/quantity/systems';
-import { hasNotes, type FactorRows } from '../../factor-rows';
-import { failureText } from '../../failure-text';
-import { GoThere } from '../../go-there';
-import { useReading } from '../../use-reading';
-import { placeOf, readFactorRange, type Reference, type WallSource } from '../../wall-source';
+import { hasNotes, type FactorRows } from '../../shared/factor-rows';
+import { failureText } from '../../shared/failure-text';
+import { GoThere } from '../../shared/go-there';
+import { useReading } from '../../shared/use-reading';
+import { placeOf, readFactorRange, type Reference, type WallSource } from '../../shared/wall-source';
 import type { Place, WorkbookPort } from '../../workbook/port';
-import { Written } from '../../written-notice';
+import { Written } from '../../shared/written-notice';
 import type { SetUpProps } from '../set-up-props';
 import {
   addedRows,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { alternateTable, ownRows } from '../../../taskpane/decisions/alternate-rows';
-import { holdsAlternates } from '../../../taskpane/holds-alternates';
+import { holdsAlternates } from '../../../taskpane/shared/holds-alternates';
 
 const WALLS = [
   ['Wall', 'Zone', 'Material', 'Area', 'Mortar'],

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { baselineBlock, keptBaselines } from '../../../taskpane/decisions/kept-baselines';
-import { dayText } from '../../../taskpane/time-text';
+import { dayText } from '../../../taskpane/shared/time-text';
 import { MemoryWorkbook } from '../../../taskpane/workbook/memory-workbook';
 
 const walls = [

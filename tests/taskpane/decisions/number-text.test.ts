@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { costText, differenceText, quantityText } from '../../../taskpane/decisions/number-text';
-import { priceText } from '../../../taskpane/price-text';
+import { priceText } from '../../../taskpane/shared/price-text';
 
 // NIST SP 811 (2008), appendix B.8.
 const LITRES_IN_GALLON = 3.785411784;

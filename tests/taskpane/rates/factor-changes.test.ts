@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { factorWriting, isSame, readFactorTable } from '../../../taskpane/rates/factor-changes';
-import type { Reference } from '../../../taskpane/wall-source';
+import type { Reference } from '../../../taskpane/shared/wall-source';
 import { MemoryWorkbook, type Contents } from '../../../taskpane/workbook/memory-workbook';
 import type { CellContent } from '../../../taskpane/workbook/port';
 

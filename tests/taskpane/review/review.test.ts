@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { readRemembered, rememberedText } from '../../../taskpane/review/remembered-text';
+import { readRemembered, rememberedText } from '../../../taskpane/shared/remembered-text';
 import { keepFormulas, runReview, type ReviewProgress } from '../../../taskpane/review/run-review';
-import { inSlices, type Turns } from '../../../taskpane/review/slices';
+import { inSlices, type Turns } from '../../../taskpane/shared/slices';
 import { MemoryWorkbook, type Contents } from '../../../taskpane/workbook/memory-workbook';
 import { evaluate } from '../evaluate';
 

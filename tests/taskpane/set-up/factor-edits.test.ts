@@ -1,4 +1,4 @@
-import { hasNotes } from '../../../taskpane/factor-rows';
+import { hasNotes } from '../../../taskpane/shared/factor-rows';
 import { describe, expect, it } from 'vitest';
 import { factorLines } from '../../../src/rules/factor-lines';
 import { readFactors } from '../../../src/rules/read-factors';

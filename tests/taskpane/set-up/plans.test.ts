@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { factors as table } from '../../../src/rules/factors';
 import { readFactors } from '../../../src/rules/read-factors';
 import { readWalls } from '../../../src/walls/read-walls';
-import { formulaFor, quoted } from '../../../taskpane/set-up/formulas';
-import { freeName } from '../../../taskpane/free-name';
-import { FreeNames } from '../../../taskpane/set-up/free-names';
+import { formulaFor, quoted } from '../../../taskpane/shared/formulas';
+import { freeName } from '../../../taskpane/shared/free-name';
+import { FreeNames } from '../../../taskpane/shared/free-names';
 import {
   formatsOf,
   formulasAt,
@@ -14,12 +14,12 @@ import {
   withoutWords,
   type Wanted,
 } from '../../../taskpane/set-up/insert-formulas';
-import { functionNamed } from '../../../taskpane/set-up/job-summary';
+import { functionNamed } from '../../../taskpane/shared/job-summary';
 import { formRows } from '../../../taskpane/set-up/factor-form';
 import { exampleWalls, newEstimate } from '../../../taskpane/set-up/new-estimate';
 import { placeOfProblem, readTest } from '../../../taskpane/set-up/read-test';
-import { useTable } from '../../../taskpane/set-up/use-table';
-import { readSource } from '../../../taskpane/wall-source';
+import { planTable } from '../../../taskpane/set-up/plan-table';
+import { readSource } from '../../../taskpane/shared/wall-source';
 import { MemoryWorkbook } from '../../../taskpane/workbook/memory-workbook';
 import { evaluate } from '../evaluate';
 
@@ -101,7 +101,7 @@ describe('walls that are there', () => {
   const match = guess({ wall: 0, material: 1, area: 2 });
 
   it('with our headings and factors need nothing written', async () => {
-    const plan = useTable(
+    const plan = planTable(
       {
         walls: { table: 'Mine' },
         headings: ['Wall', 'Material', 'Area'],
@@ -116,7 +116,7 @@ describe('walls that are there', () => {
   });
 
   it('with other headings get a map, and units of their own a table of factors', async () => {
-    const plan = useTable(
+    const plan = planTable(
       {
         walls: { sheet: 'Walls', address: 'A3:C9' },
         headings: ['Mark', 'Material', 'sqm'],

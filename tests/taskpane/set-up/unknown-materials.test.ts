@@ -1,10 +1,10 @@
 import { expect, it } from 'vitest';
 import { readFactors } from '../../../src/rules/read-factors';
 import { readWalls } from '../../../src/walls/read-walls';
-import { FreeNames } from '../../../taskpane/set-up/free-names';
+import { FreeNames } from '../../../taskpane/shared/free-names';
 import { guessHeadings } from '../../../taskpane/set-up/guess-headings';
 import { nameRows, unknownMaterials } from '../../../taskpane/set-up/unknown-materials';
-import { useTable } from '../../../taskpane/set-up/use-table';
+import { planTable } from '../../../taskpane/set-up/plan-table';
 import { MemoryWorkbook } from '../../../taskpane/workbook/memory-workbook';
 
 const headings = ['Wall', 'Material', 'Area'];
@@ -26,7 +26,7 @@ it('names that nobody knows are asked for once, those of walls alone', () => {
 
 it('a name that was told is read by formulas, and stands in the table', async () => {
   const names = new Map([['Fieldstuff', 'Limestone']]);
-  const { blocks } = useTable(
+  const { blocks } = planTable(
     { walls: { table: 'W' }, headings, match, system: 'US', names },
     await FreeNames.of(new MemoryWorkbook({ sheets: { A: [] } })),
   );

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { readFactors } from '../../src/rules/read-factors';
-import { placeOf, readSource, readWallSource, referenceText } from '../../taskpane/wall-source';
-import { MemoryWorkbook } from '../../taskpane/workbook/memory-workbook';
+import { readFactors } from '../../../src/rules/read-factors';
+import { placeOf, readSource, readWallSource, referenceText } from '../../../taskpane/shared/wall-source';
+import { MemoryWorkbook } from '../../../taskpane/workbook/memory-workbook';
 
 const workbook = new MemoryWorkbook({
   sheets: { Walls: [['Wall'], ['W-1']], Other: [['', 'crew', 3]] },

@@ -1,4 +1,4 @@
-import { bidPrice } from '../src/estimate/price';
+import { bidPrice } from '../../src/estimate/price';
 
 const TWO_DECIMALS = { minimumFractionDigits: 2, maximumFractionDigits: 2 };
 

@@ -1,4 +1,4 @@
-import type { CellContent, PartName, WorkbookPort } from './workbook/port';
+import type { CellContent, PartName, WorkbookPort } from '../workbook/port';
 
 /** The sheet that takes the pane's notes where the workbook does not keep them itself. */
 export const NOTES_SHEET = 'Washdown notes';

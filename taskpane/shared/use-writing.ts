@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Block, Place, WorkbookPort } from '../workbook/port';
-import { failureText } from '../failure-text';
+import { failureText } from './failure-text';
 
 /** What is to be written, and what is said once it is. */
 export interface Order {
@@ -89,7 +89,7 @@ const NOT_REMEMBERED =
 /** Keeps which formulas were written, and tells what the user should know of them. */
 async function afterwards(port: WorkbookPort, blocks: readonly Block[]): Promise<string[]> {
   if (!blocks.some(({ rows }) => rows.flat().some((content) => typeof content === 'object'))) return [];
-  const kept = await import(/* webpackChunkName: "review" */ '../review/remember-written')
+  const kept = await import(/* webpackChunkName: "review" */ './remember-written')
     .then(({ rememberWritten }) => rememberWritten(port, blocks))
     .then(
       () => true,

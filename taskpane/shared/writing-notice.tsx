@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { Written } from '../written-notice';
-import { GoThere } from '../go-there';
+import { Written } from './written-notice';
+import { GoThere } from './go-there';
 import type { Place, WorkbookPort } from '../workbook/port';
 import type { useWriting } from './use-writing';
 

@@ -1,11 +1,11 @@
 import { useCallback } from 'preact/hooks';
-import { answer, readQuestion } from '../functions/arguments';
-import type { ZoneEstimate } from '../src/estimate/schedule';
-import type { FactorsInForce } from '../src/rules/read-factors';
-import type { Zone } from '../src/walls/zones';
+import { answer, readQuestion } from '../../functions/arguments';
+import type { ZoneEstimate } from '../../src/estimate/schedule';
+import type { FactorsInForce } from '../../src/rules/read-factors';
+import type { Zone } from '../../src/walls/zones';
 import { useReading } from './use-reading';
 import { readSource, type WallSource } from './wall-source';
-import type { CellContent, WorkbookPort } from './workbook/port';
+import type { CellContent, WorkbookPort } from '../workbook/port';
 
 /** The estimate of the workbook as it stands. */
 export interface Job {

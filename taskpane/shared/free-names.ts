@@ -1,4 +1,4 @@
-import { freeName } from '../free-name';
+import { freeName } from './free-name';
 import type { WorkbookPort } from '../workbook/port';
 
 /** Gives out names that the workbook does not use, each once. */

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { WorkbookPort } from './workbook/port';
-import { messageOf } from './message-of';
+import type { WorkbookPort } from '../workbook/port';
+import { messageOf } from '../workbook/message-of';
 
 /** What was read from the workbook, or why it could not be. */
 export type Reading<Value> =

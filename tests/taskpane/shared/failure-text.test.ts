@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { failureText } from '../../taskpane/failure-text';
-import { WriteFailed } from '../../taskpane/workbook/port';
+import { failureText } from '../../../taskpane/shared/failure-text';
+import { WriteFailed } from '../../../taskpane/workbook/port';
 
 it('says that nothing was written only where that is so', () => {
   expect(failureText(new WriteFailed('AccessDenied.', []))).toBe(

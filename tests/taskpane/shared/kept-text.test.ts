@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { keep, keepOnSheet, NOTES_SHEET, readKept } from '../../taskpane/kept-text';
-import { MemoryWorkbook } from '../../taskpane/workbook/memory-workbook';
+import { keep, keepOnSheet, NOTES_SHEET, readKept } from '../../../taskpane/shared/kept-text';
+import { MemoryWorkbook } from '../../../taskpane/workbook/memory-workbook';
 
 const forgetful = () => new MemoryWorkbook({ sheets: { Sheet1: [] }, keepsParts: false });
 

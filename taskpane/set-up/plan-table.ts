@@ -1,10 +1,10 @@
 import type { System } from '../../src/quantity/systems';
-import type { Reference, WallSource } from '../wall-source';
+import type { Reference, WallSource } from '../shared/wall-source';
 import type { Block } from '../workbook/port';
 import { headingRows, type HeadingMatch } from './guess-headings';
 import { FORM_SAYS, formBlock } from './factor-form';
 import type { Plan } from './new-estimate';
-import type { FreeNames } from './free-names';
+import type { FreeNames } from '../shared/free-names';
 import { nameRows, type OwnNames } from './unknown-materials';
 
 /** What the user chose for walls that are in the workbook already. */
@@ -26,7 +26,7 @@ export interface TableChoice {
  * @param names gives names that are not taken
  * @returns what to write, and the walls that result
  */
-export function useTable(choice: TableChoice, names: FreeNames): Plan {
+export function planTable(choice: TableChoice, names: FreeNames): Plan {
   const blocks: Block[] = [];
   const says: string[] = [];
   let { factors } = choice;

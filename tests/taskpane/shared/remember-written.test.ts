@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { rememberWritten } from '../../../taskpane/review/remember-written';
-import { readRemembered } from '../../../taskpane/review/remembered-text';
+import { rememberWritten } from '../../../taskpane/shared/remember-written';
+import { readRemembered } from '../../../taskpane/shared/remembered-text';
 import { MemoryWorkbook } from '../../../taskpane/workbook/memory-workbook';
 
 const call = (zone: string) => ({ formula: `=WASH.WATER(Walls[#All],${zone})` });

@@ -1,5 +1,5 @@
 import type { WorksheetFunction } from '../../functions/worksheet-function';
-import { referenceText, type WallSource } from '../wall-source';
+import { referenceText, type WallSource } from './wall-source';
 import type { Formula } from '../workbook/port';
 
 /** What a formula asks, beside walls and factors: each a text of the formula, for example `"South"` or `$A5`. */

@@ -6,7 +6,7 @@ import {
   type StandingFormula,
 } from '../../src/review/audit/remembered';
 import { RULES_VERSION } from '../../src/rules/version';
-import { keep, readKept } from '../kept-text';
+import { keep, readKept } from './kept-text';
 import { areaOf } from '../workbook/block-area';
 import type { Block, CellContent, Formula, WorkbookPort } from '../workbook/port';
 import { readRemembered, rememberedText } from './remembered-text';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { putOnNewSheet } from '../../taskpane/sheet-out';
-import { MemoryWorkbook } from '../../taskpane/workbook/memory-workbook';
+import { putOnNewSheet } from '../../../taskpane/shared/sheet-out';
+import { MemoryWorkbook } from '../../../taskpane/workbook/memory-workbook';
 
 describe('a new sheet', () => {
   it('is shown, and touches no sheet that is there', async () => {

@@ -1,5 +1,5 @@
-import { comparable } from '../src/quantity/cell';
-import { factorIdOf } from '../src/rules/read-factors';
+import { comparable } from '../../src/quantity/cell';
+import { factorIdOf } from '../../src/rules/read-factors';
 import type { FactorContent } from './wall-source';
 
 /** The rows of a range of factors as they stand. */

@@ -1,4 +1,4 @@
-import { messageOf } from './message-of';
+import { messageOf } from '../workbook/message-of';
 
 /**
  * What is said where something could not be written.

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { placeOf, type Reference } from './wall-source';
-import type { WorkbookPort } from './workbook/port';
+import type { WorkbookPort } from '../workbook/port';
 
 /**
  * A button that shows cells of the workbook.

@@ -2,7 +2,7 @@ import { resultUnit } from '../../functions/result-unit';
 import { catalogue } from '../../functions/catalogue';
 import type { FunctionEntry } from '../../functions/worksheet-function';
 import type { System } from '../../src/quantity/systems';
-import type { WallSource } from '../wall-source';
+import type { WallSource } from './wall-source';
 import type { Block } from '../workbook/port';
 import { formulaFor, quoted } from './formulas';
 

@@ -1,5 +1,5 @@
 import type { WallSource } from './wall-source';
-import type { WorkbookPort } from './workbook/port';
+import type { WorkbookPort } from '../workbook/port';
 
 /** What the shell gives to a panel that reads the walls. */
 export interface PanelProps {

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useErrorBoundary } from 'preact/hooks';
-import { messageOf } from './message-of';
+import { messageOf } from '../workbook/message-of';
 
 /**
  * Keeps a failure of one panel from taking the others down.

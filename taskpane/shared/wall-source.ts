@@ -1,6 +1,6 @@
-import { quotedSheet } from '../src/spreadsheet/sheet-name';
-import { areaAddress, parseAddress } from '../src/spreadsheet/address';
-import type { CellContent, Place, WorkbookPort } from './workbook/port';
+import { quotedSheet } from '../../src/spreadsheet/sheet-name';
+import { areaAddress, parseAddress } from '../../src/spreadsheet/address';
+import type { CellContent, Place, WorkbookPort } from '../workbook/port';
 
 /** Cells that formulas refer to: a table by its name, or a range. */
 export type Reference = { readonly table: string } | Place;

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import { printPane } from '../../taskpane/print-pane';
+import { printPane } from '../../../taskpane/shared/print-pane';
 
 // A stand-in for the page: one that prints tells so before it does (HTML Standard, "Printing"), one that does not is
 // silent.

@@ -1,6 +1,6 @@
-import { ALTERNATE_HEADINGS } from '../src/alternates/headings';
-import { comparable } from '../src/quantity/cell';
-import type { TableInfo } from './workbook/port';
+import { ALTERNATE_HEADINGS } from '../../src/alternates/headings';
+import { comparable } from '../../src/quantity/cell';
+import type { TableInfo } from '../workbook/port';
 
 /**
  * Whether a table can hold alternates.

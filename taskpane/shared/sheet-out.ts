@@ -1,5 +1,5 @@
 import { freeName } from './free-name';
-import type { Block, WorkbookPort } from './workbook/port';
+import type { Block, WorkbookPort } from '../workbook/port';
 
 /**
  * Puts rows on a new sheet and shows it; no sheet that is there already is touched.
