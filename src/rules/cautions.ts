@@ -363,9 +363,16 @@ export const cautions: readonly Caution[] = [
   {
     id: 'jet',
     topic: 'pressure',
-    text: 'Never point the jet at anyone, yourself included. Hold it with both hands; take the pressure off before you change a tip.',
+    text: 'Never point the jet at anyone, yourself included.',
     when: 'jet',
     ...published('pressure-washers'),
+  },
+  {
+    id: 'jet-in-hand',
+    topic: 'pressure',
+    text: 'Hold the jet with both hands; take the pressure off before you change a tip.',
+    when: 'jet',
+    ...practice,
   },
   {
     id: 'injection',

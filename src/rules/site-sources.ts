@@ -71,7 +71,7 @@ const ofTheSite = {
     edition: 'in force, read in a copy of the eCFR',
     section: 'appendix A, hydrogen chloride and hydrogen fluoride',
     address: 'https://www.ecfr.gov/current/title-29/section-1926.55',
-    used: 'hydrogen chloride 5 ppm, a ceiling; hydrogen fluoride 3 ppm',
+    used: 'hydrogen chloride 5 ppm, a ceiling; hydrogen fluoride 3 ppm over 8 h',
     kind: 'published',
   },
   'fluoride-burns': {

@@ -228,7 +228,7 @@ export const sources = {
     address: 'https://base.garant.ru/6722697',
     edition: 'as stored',
     section: 'table 62-19',
-    used: 'scaffold 1, ladder 1.41, suspended 2.70; rough faces 13.5 % more',
+    used: 'scaffold 1, ladder 1.41, suspended 2.70; rough faces 13.5 % more; hours inferred from the wages',
     kind: 'published',
   },
   'cdhu-202': {
@@ -236,7 +236,7 @@ export const sources = {
     edition: 'bulletin 202',
     section: 'facade scaffold; 01.23.020, 02.03.030, 02.03.060, 55.01.030, 55.01.140',
     address: 'https://github.com/kayque-soares/sinapi-sp-dados',
-    used: 'scaffold 0.48 labor-h/m2 to 10 m, 1.28 above; jet 0.33 and 0.20; film 0.10; net 0.9; steel brushed 0.3',
+    used: 'scaffold 0.48 labor-h/m2 to 10 m, 1.28 above (one digit from a sister item); jet 0.33 and 0.20; film 0.10; net 0.9; steel brushed 0.3',
     kind: 'published',
   },
   sinapi: {

@@ -5,10 +5,20 @@ import { cautions, type CautionNumber } from '../../src/rules/cautions';
 import { factors } from '../../src/rules/factors';
 import { materials } from '../../src/rules/materials';
 import { siteSources, type SiteSourceId } from '../../src/rules/site-sources';
-import type { Source } from '../../src/rules/sources';
+import type { SourceKind } from '../../src/rules/source-kinds';
+import { sources, type Source } from '../../src/rules/sources';
 import { checked, wall } from '../review/checked';
 
-const ADDRESS = /^[a-z0-9-]+(\.[a-z0-9-]+)+\/\S+$/i;
+const ADDRESS = /^https:\/\/[a-z0-9-]+(\.[a-z0-9-]+)+\/\S+$/i;
+/** What a reader cannot look up: it has no address. */
+const WITHOUT_DOCUMENT: readonly SourceKind[] = [
+  'common practice',
+  'assumption',
+  'yours to state',
+  'override',
+  'input',
+  'computed',
+];
 
 /** What a reviewer needs to find a source again. */
 function resolves(id: SiteSourceId): void {
@@ -37,6 +47,40 @@ describe('the table of sources', () => {
 
   it.each(published)('%s can be followed by title, edition, section and address', (id) => {
     resolves(id);
+  });
+
+  it('has an address only where there is a document to read, and each by https', () => {
+    for (const [id, { kind, address }] of rows) {
+      const read = kind === 'published';
+      expect([id, address !== undefined, ADDRESS.test(address ?? '')]).toEqual([id, read, read]);
+    }
+  });
+
+  it('gives a title to every source, and nothing to read where there is nothing', () => {
+    for (const [id, { document, edition, section, kind }] of rows) {
+      expect([id, document.trim() === '']).toEqual([id, false]);
+      if (WITHOUT_DOCUMENT.includes(kind)) expect([id, edition, section]).toEqual([id, '', '']);
+    }
+  });
+
+  it('has no document and section twice under two ids', () => {
+    const passages = rows.map(([, { document, section }]) => `${document}; ${section}`.toLowerCase());
+    expect(passages.filter((passage, place) => passages.indexOf(passage) !== place)).toEqual([]);
+  });
+
+  it('leads to the text of the law itself where it cites the law', () => {
+    const laws = rows.filter(([, { document }]) => / CFR /.test(document));
+    const led = laws.map(([id, { document, address }]) => {
+      const [, title = '', part = ''] = /^(\d+) CFR ([\d.]+)/.exec(document) ?? [];
+      return [id, address === `https://www.ecfr.gov/current/title-${title}/section-${part}`];
+    });
+    expect(led).toEqual(laws.map(([id]) => [id, true]));
+    expect(laws.length).toBeGreaterThan(10);
+  });
+
+  it('is the same for the functions as for the site: no id has two meanings', () => {
+    for (const [id, source] of Object.entries<Source>(sources))
+      expect(siteSources[id as SiteSourceId]).toBe(source);
   });
 
   it('says of what was not read that it is not at hand', () => {
