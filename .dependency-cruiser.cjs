@@ -69,6 +69,12 @@ module.exports = {
       to: { path: '^(workbench|tests)/' },
     },
     {
+      name: 'scripts-are-used-by-nobody',
+      severity: 'error',
+      from: { path: '^(src|functions|taskpane|workbench)/' },
+      to: { path: '^scripts/' },
+    },
+    {
       name: 'shipped-code-takes-no-development-package',
       severity: 'error',
       from: { path: '^(src|functions|taskpane)/' },
