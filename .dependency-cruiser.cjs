@@ -69,6 +69,12 @@ module.exports = {
       to: { path: '^(workbench|tests)/' },
     },
     {
+      name: 'commands-know-no-page',
+      severity: 'error',
+      from: { path: '^workbench/(xlsx|engine|estimate|rates|demo|serve)/' },
+      to: { path: '^workbench/page/' },
+    },
+    {
       name: 'scripts-are-used-by-nobody',
       severity: 'error',
       from: { path: '^(src|functions|taskpane|workbench)/' },
