@@ -79,6 +79,11 @@ export class Recorder<Rule extends LineId = JobLineId> {
     protected readonly lines = new Map<string, TraceLine>(),
   ) {}
 
+  /** How many lines are taken down. */
+  get size(): number {
+    return this.lines.size;
+  }
+
   private get system(): System {
     return this.factorsInForce.system;
   }
