@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { readQuestion } from '../../functions/arguments';
-import { MOST_KEPT, recordOf } from '../../functions/kept-record';
+import { recordOf } from '../../functions/kept-record';
 import { linesOf, tracedInJob } from '../../functions/trace';
 import { mixedUs } from '../trace/jobs';
 import { record } from '../trace/replay';
@@ -45,17 +45,14 @@ it('is of the zone where its lines alone are wanted, and of the job where others
 });
 
 it('is not kept where it takes much room, nor what was kept before it', () => {
-  const [header = [], ...rows] = mixedUs.walls;
-  const times = Math.ceil((1.5 * MOST_KEPT) / record(mixedUs).rec.size);
-  const walls = Array.from({ length: times }, (_, turn) =>
-    rows.map(([wall, ...rest]) => [`${String(wall)} ${String(turn)}`, ...rest]),
-  );
-  const small = ask();
-  const kept = recordOf(small, small.job).rec;
-  expect(recordOf(small, small.job).rec).toBe(kept);
-  const large = ask('', { ...mixedUs, walls: [header, ...walls.flat()] });
-  const { rec } = recordOf(large, large.job);
-  expect(rec.size).toBeGreaterThan(MOST_KEPT);
-  expect(recordOf(large, large.job).rec).not.toBe(rec);
-  expect(recordOf(small, small.job).rec).not.toBe(kept);
+  const small = ask('Atrium');
+  const kept = recordOf(small, small.zones).rec;
+  expect(recordOf(small, small.zones).rec).toBe(kept);
+  const large = ask();
+  const { rec } = recordOf(large, large.job, kept.size);
+  expect(rec.size).toBeGreaterThan(kept.size);
+  expect(recordOf(large, large.job, rec.size - 1).rec).not.toBe(rec);
+  expect(recordOf(small, small.zones).rec).not.toBe(kept);
+  const last = recordOf(large, large.job, rec.size).rec;
+  expect(recordOf(large, large.job, rec.size).rec).toBe(last);
 });
