@@ -7,7 +7,7 @@ import { show, unitOf, type Kind } from '../../src/quantity/systems';
 import { factors as table } from '../../src/rules/factors';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import { amount } from '../../src/site/amount';
-import type { FactorChange } from './factor-changes';
+import type { FactorChange } from './seen-factors';
 
 const PERCENT = 100;
 
