@@ -23,12 +23,13 @@ export const sources = {
     used: 'gentlest effective method; saturate first; top down; 20 ft2 sample looked at dry; 7 days old; no unbuffered acid',
     kind: 'published',
   },
-  'tn20-older': {
-    document: 'BIA Technical Note 20, older table of brick categories',
-    edition: 'not at hand',
-    section: 'table of brick categories',
-    used: 'which brick takes which cleaner',
-    kind: 'from memory',
+  'masonry-1994-clay': {
+    document: 'Masonry Magazine, cleaning masonry',
+    edition: 'October 1994',
+    section: 'page 22, clay masonry',
+    address: 'https://masonrymagazine.com/?pageID=26096',
+    used: 'red brick: bucket and brush with dilute acid, or water under pressure; no high pressure on a sand finish',
+    kind: 'published',
   },
   'limestone-institute': {
     document: 'Indiana Limestone Institute of America, Cleaning Indiana Limestone',
