@@ -1,6 +1,6 @@
 import { cleanerClasses, STRONGEST_CLASS, type CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
-import { foretoldResidue, residues, type Residue } from '../rules/residues';
+import { assumedResidue, residues, type Residue } from '../rules/residues';
 import type { RowRecord } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 import { effortOf, effortsOf, type Efforts } from './effort';
@@ -39,7 +39,7 @@ export function residueRules(factors: FactorsInForce): ResidueRules {
  * @returns the residue
  */
 export function residueOf(row: WallRow): Residue {
-  return row.residue ?? foretoldResidue(row.brushed);
+  return row.residue ?? assumedResidue(row.brushed);
 }
 
 /**
