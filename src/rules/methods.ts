@@ -7,7 +7,7 @@ export interface Method {
   readonly rule: string;
   readonly source: SourceId;
   readonly kind: SourceKind;
-  /** The number that it gives: `#` stands for the wall row at hand, `@` for the zone, `~` for either. */
+  /** The number that it gives: `#` stands for the wall row at hand, `@` for the zone, `~` for whose it is. */
   readonly symbol?: string;
   /** What that number measures. */
   readonly measures?: Kind;
@@ -981,3 +981,15 @@ export type LineEntry = Method & Required<Pick<Method, 'symbol' | 'measures'>>;
 export type LineId = {
   [Id in MethodId]: (typeof methods)[Id] extends { readonly symbol: string } ? Id : never;
 }[MethodId];
+
+type SymbolOf<Id extends LineId> = (typeof methods)[Id]['symbol'];
+
+/** The name of a rule whose number is no row's. */
+export type ZoneLineId = {
+  [Id in LineId]: SymbolOf<Id> extends `${string}#${string}` ? never : Id;
+}[LineId];
+
+/** The name of a rule whose number is no row's and no zone's. */
+export type JobLineId = {
+  [Id in ZoneLineId]: SymbolOf<Id> extends `${string}@${string}` ? never : Id;
+}[ZoneLineId];

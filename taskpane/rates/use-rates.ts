@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks';
 import { hasNotes } from '../shared/factor-rows';
+import { factorWriting, writeFactors } from '../shared/factor-writing';
 import { failureText } from '../shared/failure-text';
 import { messageOf } from '../workbook/message-of';
 import type { Reference } from '../shared/wall-source';
-import { WriteFailed, type WorkbookPort } from '../workbook/port';
-import { factorWriting, isSame, readFactorTable, type FactorChange, type SeenFactor } from './factor-changes';
+import type { WorkbookPort } from '../workbook/port';
+import { isSame, readFactorTable, type FactorChange, type SeenFactor } from './seen-factors';
 
 /** A change with what the table held when it was shown. */
 export interface AskedChange {
@@ -61,19 +62,12 @@ export function useRates(
       return;
     }
     const changes = asked.map(({ change }) => change);
-    const found = await factorWriting(port, of, table, changes).catch((error: unknown) => {
-      refuse(`Nothing was written. ${messageOf(error, '')}`);
-    });
-    if (!found) return;
-    const { blocks, added } = found;
-    if (added.length > 0 && 'table' in of) await port.addRows(of.table, added);
-    if (blocks.length > 0) {
-      await port.write(blocks).catch((error: unknown) => {
-        const rows = added.map(([id]) => `row ${String(id)}`);
-        const { left = [] } = (error ?? {}) as { readonly left?: readonly string[] };
-        throw new WriteFailed(messageOf(error, ''), [...rows, ...left]);
-      });
+    const found = factorWriting(table, changes);
+    if ('refused' in found) {
+      refuse(`Nothing was written. ${found.refused}`);
+      return;
     }
+    await writeFactors(port, of, found);
     const says = changes.map(({ id, value, note }) => `${id} is ${String(value)} now, ${note}.`);
     setWriting({ is: 'written', says });
     say(`Written. ${says.join(' ')}`);

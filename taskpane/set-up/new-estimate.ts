@@ -3,7 +3,7 @@ import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
 import { exampleLabel } from '../../src/walls/example-rows';
 import type { WallSource } from '../shared/wall-source';
 import type { Block, CellContent } from '../workbook/port';
-import { FORM_SAYS, formBlock } from './factor-form';
+import { FORM_SAYS, formBlock } from '../shared/factor-table-rows';
 import { formulaFor } from '../shared/formulas';
 import { functionNamed, jobSummary } from '../shared/job-summary';
 import type { FreeNames } from '../shared/free-names';

@@ -2,7 +2,7 @@ import type { System } from '../../src/quantity/systems';
 import type { Reference, WallSource } from '../shared/wall-source';
 import type { Block } from '../workbook/port';
 import { headingRows, type HeadingMatch } from './guess-headings';
-import { FORM_SAYS, formBlock } from './factor-form';
+import { FORM_SAYS, formBlock } from '../shared/factor-table-rows';
 import type { Plan } from './new-estimate';
 import type { FreeNames } from '../shared/free-names';
 import { nameRows, type OwnNames } from './unknown-materials';

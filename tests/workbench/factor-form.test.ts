@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { Workbook } from 'exceljs';
 import { expect, it } from 'vitest';
-import { formRows } from '../../taskpane/set-up/factor-form';
+import { formRows } from '../../taskpane/shared/factor-table-rows';
 import { loadBundle } from '../../workbench/engine/load-bundle';
 import { recalculate } from '../../workbench/engine/recalculate';
 import { openArchive } from '../../workbench/xlsx/archive';

@@ -1,4 +1,4 @@
-import { comparable, percentShown, readCell } from '../../../src/quantity/cell';
+import { percentShown, readCell } from '../../../src/quantity/cell';
 import { WashdownError, type Problem } from '../../../src/quantity/problem';
 import { cellAddress } from '../../../src/spreadsheet/address';
 import type { FactorLine } from '../../../src/rules/factor-lines';
@@ -6,10 +6,10 @@ import { isStart, START } from '../../../src/rules/factor-start';
 import { percentOf } from '../../../src/rules/percent';
 import { readFactors } from '../../../src/rules/read-factors';
 import { isIdOf, NOTE, rowOfFactor, VALUE, type FactorRows } from '../../shared/factor-rows';
+import type { FactorCells } from '../../shared/factor-writing';
 import type { FactorContent } from '../../shared/wall-source';
 import { areaOf } from '../../workbook/block-area';
-import type { Block, CellContent, Place } from '../../workbook/port';
-import { formHeadings, formRow } from '../factor-form';
+import type { CellContent, Place } from '../../workbook/port';
 
 /** What the user typed in the form, by factor; what is left out stays as it is. */
 export type Edits = ReadonlyMap<string, Edit>;
@@ -127,39 +127,15 @@ export function changesOf(
 }
 
 /**
- * The cells that change where they stand.
+ * What the factors are to have by the changes.
  * @param changes the changes
- * @returns what to write
+ * @returns value and note of each factor, in their order
  */
-export function blocksOf(changes: readonly Change[]): Block[] {
-  return changes.flatMap(({ place, content }) => (place ? [{ ...place, rows: [[content]] }] : []));
-}
-
-/**
- * The rows of factors that the range does not have yet, as wide as it is.
- * @param rows the rows of the range
- * @param lines the factors of the form
- * @param changes the changes
- * @returns the rows to add
- */
-export function addedRows(
-  rows: FactorRows,
-  lines: readonly FactorLine[],
-  changes: readonly Change[],
-): CellContent[][] {
-  const headings = (rows[0] ?? []).map((content) => (typeof content === 'object' ? '' : String(content)));
-  const isForm = formHeadings.every(
-    (heading, place) => comparable(headings[place] ?? '') === comparable(heading),
-  );
-  const added = new Set(changes.filter(({ place }) => place === undefined).map(({ id }) => id));
-  return [...added].map((id) => {
-    const of = (what: Change['of']) => changes.find((change) => change.id === id && change.of === what);
-    const line = lines.find((each) => each.id === id);
-    const cells: CellContent[] = line
-      ? formRow(line, of('value')?.content ?? START, of('note')?.to ?? '')
-      : [id, of('value')?.content ?? START];
-    return headings.map((_, place) => (isForm || place <= NOTE ? (cells[place] ?? '') : ''));
-  });
+export function cellsOf(changes: readonly Change[]): FactorCells[] {
+  const found = new Map<string, FactorCells>();
+  for (const { id, of, to, content } of changes)
+    found.set(id, { ...found.get(id), id, ...(of === 'value' ? { value: content } : { note: to }) });
+  return [...found.values()];
 }
 
 /** As a cell holds it that the user types into. */

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { className } from '../../../src/rules/cleaner-classes';
 import { classLine, factorLines, type FactorLine } from '../../../src/rules/factor-lines';
-import type { System } from '../../../src/quantity/systems';
+import { factorWriting, systemOf, writeFactors } from '../../shared/factor-writing';
 import { hasNotes, type FactorRows } from '../../shared/factor-rows';
 import { failureText } from '../../shared/failure-text';
 import { GoThere } from '../../shared/go-there';
@@ -10,16 +10,7 @@ import { placeOf, readFactorRange, type Reference, type WallSource } from '../..
 import type { Place, WorkbookPort } from '../../workbook/port';
 import { Written } from '../../shared/written-notice';
 import type { SetUpProps } from '../set-up-props';
-import {
-  addedRows,
-  blocksOf,
-  changesOf,
-  refusals,
-  standingOf,
-  type Change,
-  type Edit,
-  type Edits,
-} from './factor-edits';
+import { cellsOf, changesOf, refusals, standingOf, type Change, type Edit, type Edits } from './factor-edits';
 import { FactorField } from './factor-field';
 import { formulasIn } from './formulas-in';
 
@@ -96,7 +87,7 @@ function Form({
   useEffect(() => {
     if (writing.is === 'asking') question.current?.focus();
   }, [writing.is]);
-  const system: System = standingOf(rows, 'units').value.toUpperCase() === 'SI' ? 'SI' : 'US';
+  const system = systemOf(rows);
   const groups = factorLines(system);
   const lines = groups.flatMap((group) => group.lines);
   const before = refusals(rows, lines, new Map());
@@ -113,16 +104,12 @@ function Form({
     say(message);
   };
   const write = async (of: readonly Change[]) => {
-    const added = addedRows(rows, lines, of);
-    if (added.length > 0 && !('table' in factors)) {
-      fail(
-        `Nothing was written: the factors are plain cells, to which no row can be added from here. They do not have ${added.map(([id]) => String(id)).join(', ')}. Make the cells a table, or put the rows in by hand.`,
-      );
+    const found = factorWriting({ reference: factors, place, rows }, cellsOf(of));
+    if ('refused' in found) {
+      fail(`Nothing was written. ${found.refused}`);
       return;
     }
-    const blocks = blocksOf(of);
-    if (blocks.length > 0) await port.write(blocks);
-    if (added.length > 0 && 'table' in factors) await port.addRows(factors.table, added);
+    await writeFactors(port, factors, found);
     const says = of.map((each) => sentenceOf(each));
     setEdits(new Map());
     setWriting({ is: 'written', says });

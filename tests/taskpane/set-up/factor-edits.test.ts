@@ -2,10 +2,9 @@ import { hasNotes } from '../../../taskpane/shared/factor-rows';
 import { describe, expect, it } from 'vitest';
 import { factorLines } from '../../../src/rules/factor-lines';
 import { readFactors } from '../../../src/rules/read-factors';
-import { formRows } from '../../../taskpane/set-up/factor-form';
+import { formRows } from '../../../taskpane/shared/factor-table-rows';
 import {
-  addedRows,
-  blocksOf,
+  cellsOf,
   changesOf,
   refusals,
   standingOf,
@@ -67,7 +66,7 @@ describe('what is typed', () => {
     expect(changes({ 'team.size': { value: ' 3 ' } })).toEqual([]);
     expect(changes({ 'team.size': { value: '' } })[0]?.content).toBe('start');
     const note = changes({ 'team.size': { note: 'as last year' } });
-    expect(blocksOf(note)).toEqual([{ sheet: 'Factors', address: 'D4', rows: [['as last year']] }]);
+    expect(cellsOf(note)).toEqual([{ id: 'team.size', note: 'as last year' }]);
   });
 
   it('is a percent that formulas can read, whatever the format of its cell', () => {
@@ -85,13 +84,12 @@ describe('what is typed', () => {
     ).toEqual([0.12, 0.08, 0.005]);
   });
 
-  it('adds a row as wide as the table where it has none', () => {
-    const typed = { teams: { value: '2', note: 'two lances' } };
-    expect(addedRows(rows, lines, changes(typed))).toEqual([['teams', 2, 'two lances']]);
-    expect(addedRows([['Factor', 'Value']], lines, changes(typed))).toEqual([['teams', 2]]);
-    const form = formRows('US').rows.filter(([id]) => id !== 'teams');
-    const [row] = addedRows(form, lines, changesOf(form, place, lines, edits(typed)));
-    expect(row?.slice(0, 7)).toEqual(['teams', 2, 'two lances', '', 1, 1, 100]);
+  it('is one line for each factor, value and note together', () => {
+    const typed = { teams: { value: '2', note: 'two lances' }, 'team.size': { note: '' } };
+    expect(cellsOf(changes(typed))).toEqual([
+      { id: 'teams', value: 2, note: 'two lances' },
+      { id: 'team.size', note: '' },
+    ]);
   });
 });
 

@@ -15,7 +15,7 @@ import {
   type Wanted,
 } from '../../../taskpane/set-up/insert-formulas';
 import { functionNamed } from '../../../taskpane/shared/job-summary';
-import { formRows } from '../../../taskpane/set-up/factor-form';
+import { formRows } from '../../../taskpane/shared/factor-table-rows';
 import { exampleWalls, newEstimate } from '../../../taskpane/set-up/new-estimate';
 import { placeOfProblem, readTest } from '../../../taskpane/set-up/read-test';
 import { planTable } from '../../../taskpane/set-up/plan-table';
