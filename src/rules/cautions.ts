@@ -38,6 +38,8 @@ export type CautionWhen =
   | 'cleaner'
   /** washed with an acid, class 2 or 3 */
   | 'acid'
+  /** an acid is used on a wall that is reached from suspended scaffold */
+  | 'acid on suspended scaffold'
   /** light or manganese-colored brick meets an acid */
   | 'stain under acid'
   /** concrete or other calcareous masonry meets an acid */
@@ -302,6 +304,13 @@ export const cautions: readonly Caution[] = [
     text: 'No work on a scaffold in a storm or high wind, unless a competent person finds it safe and everyone is tied off or behind wind screens that the scaffold is secured for. Sheeting catches wind.',
     when: 'height',
     ...published('cfr-1926.451-wind'),
+  },
+  {
+    id: 'suspended-ropes',
+    topic: 'height',
+    text: 'Suspended scaffold: shield its ropes from acid, or use ropes treated against it or of a material that it does not damage. Rinse what splashes on them.',
+    when: 'acid on suspended scaffold',
+    ...published('cfr-1926.451-ropes'),
   },
   {
     id: 'lift-lanyard',

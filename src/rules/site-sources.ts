@@ -181,6 +181,14 @@ const ofTheSite = {
     used: 'no work on scaffolds in storms or high winds unless a competent person finds it safe, with fall arrest or wind screens',
     kind: 'published',
   },
+  'cfr-1926.451-ropes': {
+    document: '29 CFR 1926.451, Scaffolds',
+    edition: 'in force, read in a copy of the eCFR',
+    section: '(f)(11), suspension ropes',
+    address: 'https://www.ecfr.gov/current/title-29/section-1926.451',
+    used: 'where acids or other corrosive substances are used on a scaffold, ropes are shielded, treated, or of a material that is not damaged',
+    kind: 'published',
+  },
   'cfr-1926.451-lines': {
     document: '29 CFR 1926.451, Scaffolds',
     edition: 'in force, read in a copy of the eCFR',
