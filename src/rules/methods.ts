@@ -182,7 +182,7 @@ export const methods = {
     is: 'nozzle_number * ratedFlow * sqrt(pressure# / ratedPressure)',
     rule: 'Flow of the rinse nozzle',
     source: 'nozzle-number',
-    kind: 'published',
+    kind: 'common practice',
   },
   rinseTime: {
     symbol: 'rinseTime#',
@@ -580,8 +580,7 @@ export const methods = {
     measures: 'shortLength',
     is: '2 * nozzle_distance_given * tan(nozzle_angle / 2 / radian)',
     rule: 'Fan width; real fans are narrower',
-    source: 'nozzle-number',
-    kind: 'published',
+    ...computed,
   },
   reactionForce: {
     symbol: 'reactionForce#',
@@ -627,8 +626,7 @@ export const methods = {
     measures: 'mass',
     is: 'bicarbonate# + sodaAsh#',
     rule: 'Alkali that neutralizes the acid',
-    source: 'molar-mass',
-    kind: 'published',
+    ...computed,
   },
   noAcid: { rule: 'The class used is no acid', ...computed },
   cleanerMix: {
