@@ -84,7 +84,8 @@ const within = new Map([
 
 const ofItsClass = (symbol: string, ofWater = `[${symbol} 0]`): string =>
   byClass((of) => (of === '0' ? ofWater : `[${symbol} ${of}]`));
-/** The cell of a symbol, or what stands in its place. Without a mark of row or zone it is a factor, a constant or of the job. */
+
+/** What stands for a symbol: its cell, or its rule. Without a mark of row or zone it is a factor, a constant or of the job. */
 function cellOf(marked: string, own: Formulas): string {
   const symbol = marked.replace(/\$$/, '');
   const { [symbol]: given } = own;
