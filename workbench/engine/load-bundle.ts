@@ -5,7 +5,18 @@ import { functionHost, type Bundle } from './bundle';
 
 // What a script looks up in the globals of a context is asked of the object behind them each time, which takes many
 // times as long as arithmetic does. The names of the language are therefore names of the script's own.
-const OF_THE_LANGUAGE = ['Array', 'Error', 'JSON', 'Map', 'Math', 'Number', 'Object', 'RegExp', 'Set', 'String'];
+const OF_THE_LANGUAGE = [
+  'Array',
+  'Error',
+  'JSON',
+  'Map',
+  'Math',
+  'Number',
+  'Object',
+  'RegExp',
+  'Set',
+  'String',
+];
 
 function scriptOf(text: string, filename: string): Script {
   return new Script(`{const {${OF_THE_LANGUAGE.join()}}=globalThis;${text}\n}`, { filename });
