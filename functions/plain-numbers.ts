@@ -67,7 +67,7 @@ function runPlain(numbers: readonly NumberArgument[], work: (values: readonly nu
   };
 }
 
-/** The largest area that is washed in one go. */
+/** The largest area that is washed at one time. */
 export const runPatch: Run = (args) => {
   const [apply, rinse, least, most, dries, units, scrub, leastPatch, mostPatch] = args;
   const system = readUnits(units);

@@ -64,7 +64,7 @@ const PLANS: readonly Plan[] = [
   {
     title: 'The wash cycle',
     words:
-      'A team washes patch after patch: apply, scrub, rinse, step over. The patch is the largest whose last point keeps the maximum dwell, scrubbing included; the quicker of applying and rinsing is paced, or the team waits, so that the first point keeps the least. Scrubbing that does not fit into the dwell of the smallest patch is done in more passes. Helpers pre-wet and keep wet what lies below while one applies or rinses; what does not fit lengthens the cycle.',
+      'A team washes patch after patch: apply, scrub, rinse, move on. The patch is the largest whose last point keeps the maximum dwell, scrubbing included; the quicker of applying and rinsing is paced, or the team waits, so that the first point keeps the least. Scrubbing that does not fit into the dwell of the smallest patch is done in more passes. Helpers pre-wet and keep wet what lies below while one applies or rinses; what does not fit lengthens the cycle.',
     methods: [
       'rinsePressure',
       'nozzleFlow',
@@ -140,7 +140,7 @@ const PLANS: readonly Plan[] = [
   {
     title: 'Water and cleaner',
     words:
-      'Water is for the pre-wet, for what lies below, for misting, in the mix and for the rinse; a share of the wash is done once more after inspection.',
+      'Water is for the pre-wet, for what lies below, for misting, in the mix and for the rinse; a share of the wash is done again after inspection.',
     methods: [
       'bareArea',
       'washedArea',

@@ -108,7 +108,7 @@ function classAndMaterialBlocks(): string[] {
     '### Materials',
     'Each number is open to the factor `material.<code>.ceiling`, `.suction` or `.pressure`; all three together make a material of your own. The kind is that of the weakest founded number in the row.',
     table(
-      ['code', 'material', 'ceiling', 'suction', 'most pressure', 'kind', 'why'],
+      ['code', 'material', 'ceiling', 'suction', 'maximum pressure', 'kind', 'why'],
       materials.map(({ code, name, ceiling, suction, pressure, kind, why }) => [
         `\`${code}\``,
         name,

@@ -55,7 +55,7 @@ export const addedQuantities = {
   protectHours: { heading: 'Protect hours', kind: 'laborHours', of: 'job' },
   setupHours: { heading: 'Set-up hours', kind: 'laborHours', of: 'zone' },
   days: { heading: 'Days', kind: 'days', of: 'zone' },
-  hireDays: { heading: 'Hire days', kind: 'days', of: 'job' },
+  hireDays: { heading: 'Rental days', kind: 'days', of: 'job' },
   price: { heading: 'Price', kind: 'money', of: 'price' },
   priceLabor: { heading: 'Labor price', kind: 'money', of: 'price' },
   priceCleaner: { heading: 'Cleaner price', kind: 'money', of: 'price' },

@@ -103,7 +103,7 @@ export const factors = [
     most: 20,
     whole: true,
     ...yours,
-    meaning: 'persons in a team: one washes, the others tend hose, pre-wet and scrub',
+    meaning: 'people on a team: one washes, the others tend hose, pre-wet and scrub',
   },
   {
     id: 'teams',
@@ -115,7 +115,7 @@ export const factors = [
     most: 100,
     whole: true,
     ...yours,
-    meaning: 'teams that work side by side, each with its own lance',
+    meaning: 'teams that work side by side, each with its own wand',
   },
   {
     id: 'shift',
@@ -148,7 +148,7 @@ export const factors = [
     least: 0,
     most: 8,
     ...assumption,
-    meaning: 'set-up and clear-up of each person each day',
+    meaning: 'set-up and cleanup per person per day',
   },
   {
     id: 'setup.zone',
@@ -207,21 +207,21 @@ export const factors = [
     group: 'residue',
     value: 0.2,
     ...load,
-    meaning: 'light residue after scraping, against heavy',
+    meaning: 'light residue after scraping, relative to heavy',
   },
   {
     id: 'load.moderate',
     group: 'residue',
     value: 0.5,
     ...load,
-    meaning: 'moderate residue after scraping, against heavy',
+    meaning: 'moderate residue after scraping, relative to heavy',
   },
   {
     id: 'load.heavy',
     group: 'residue',
     value: 1,
     ...load,
-    meaning: 'heavy residue after scraping, against heavy',
+    meaning: 'heavy residue after scraping, the base of the other two',
   },
   {
     id: 'scrub.least',
@@ -333,7 +333,7 @@ export const factors = [
     ...areaRate,
     meaning: 'one person applies cleaner',
     bracket:
-      'a thin liquid put on brick facades by hand, the whole job: 97 ft2 per labor-hour (Repair unit rates, table 62-19)',
+      'a thin liquid applied to brick facades by hand, the whole job: 97 ft2 per labor-hour (Repair unit rates, table 62-19)',
   },
   {
     id: 'rinse.perArea',
@@ -353,7 +353,7 @@ export const factors = [
     group: 'rates',
     value: 8,
     ...patchArea,
-    meaning: 'smallest area worth washing in one go',
+    meaning: 'smallest area worth washing at one time',
     bracket: 'about 1 m2 at a time (Cleaning of clay masonry, Australian practice)',
   },
   {
@@ -361,14 +361,14 @@ export const factors = [
     group: 'rates',
     value: 60,
     ...patchArea,
-    meaning: 'largest area that is washed in one go',
+    meaning: 'largest area that is washed at one time',
   },
   {
     id: 'patch.change',
     group: 'rates',
     value: 0.5,
     ...minutes,
-    meaning: 'a team steps over to the next patch',
+    meaning: 'a team moves to the next patch',
   },
   {
     id: 'cleaner.applications',
@@ -380,7 +380,7 @@ export const factors = [
     most: 10,
     whole: true,
     ...assumption,
-    meaning: 'least passes of cleaner, each applied, scrubbed and rinsed; the label decides',
+    meaning: 'minimum passes of cleaner, each applied, scrubbed and rinsed; the label decides',
   },
   {
     id: 'cleaner.mostApplications',
@@ -392,7 +392,7 @@ export const factors = [
     most: 20,
     whole: true,
     ...assumption,
-    meaning: 'most passes of cleaner on one wall; the label decides',
+    meaning: 'maximum passes of cleaner on one wall; the label decides',
   },
   {
     id: 'prewet.fieldShare',
@@ -402,7 +402,7 @@ export const factors = [
     most: 1,
     ...ratio,
     ...assumption,
-    meaning: 'suction of a wall in the field against that of an oven-dry unit',
+    meaning: 'suction of a wall in the field, relative to an oven-dry unit',
     bracket: 'C67 is measured oven-dry; a wall in the field takes less (ASTM STP 1577)',
   },
   {
@@ -414,7 +414,7 @@ export const factors = [
     least: 0,
     most: 200,
     ...assumption,
-    meaning: 'water that a wythe holds at most',
+    meaning: 'most water that a wythe holds',
     bracket: 'measured 14.7 to 25.3 L/m2 in clay brick of 3 5/8 in. (MASEA; RIBuild), 13 in concrete (MASEA)',
   },
   {
@@ -439,7 +439,7 @@ export const factors = [
     most: 20,
     whole: true,
     ...practice,
-    meaning: 'least passes of plain water',
+    meaning: 'minimum passes of plain water',
   },
   {
     id: 'prewet.mostPasses',
@@ -451,7 +451,7 @@ export const factors = [
     most: 50,
     whole: true,
     ...assumption,
-    meaning: 'most passes of plain water',
+    meaning: 'maximum passes of plain water',
   },
   {
     id: 'prewet.runoffPerPass',
@@ -689,7 +689,7 @@ export const factors = [
     value: 1,
     ...slowdown,
     ...assumption,
-    meaning: 'hours of washing, scraping and masking from the ground, against the scaffold',
+    meaning: 'hours of washing, scraping and masking from the ground, relative to a scaffold',
   },
   {
     id: 'access.factor.scaffold',
@@ -698,7 +698,7 @@ export const factors = [
     ...slowdown,
     sourceKind: 'published',
     source: 'table-62-19',
-    meaning: 'hours of washing, scraping and masking from a scaffold, against a scaffold',
+    meaning: 'hours of washing, scraping and masking from a scaffold, the base of the others',
   },
   {
     id: 'access.factor.lift',
@@ -706,7 +706,7 @@ export const factors = [
     value: 1,
     ...slowdown,
     ...assumption,
-    meaning: 'hours of washing, scraping and masking from a lift, against a scaffold',
+    meaning: 'hours of washing, scraping and masking from a lift, relative to a scaffold',
   },
   {
     id: 'access.factor.ladder',
@@ -715,7 +715,7 @@ export const factors = [
     ...slowdown,
     sourceKind: 'published',
     source: 'table-62-19',
-    meaning: 'hours of washing, scraping and masking from a ladder, against a scaffold',
+    meaning: 'hours of washing, scraping and masking from a ladder, relative to a scaffold',
   },
   {
     id: 'access.factor.suspended',
@@ -724,7 +724,7 @@ export const factors = [
     ...slowdown,
     sourceKind: 'published',
     source: 'table-62-19',
-    meaning: 'hours of washing, scraping and masking from suspended access, against a scaffold',
+    meaning: 'hours of washing, scraping and masking from suspended access, relative to a scaffold',
   },
   {
     id: 'texture.factor.smooth',
@@ -733,7 +733,7 @@ export const factors = [
     ...slowdown,
     sourceKind: 'published',
     source: 'table-62-19',
-    meaning: 'hours of washing and scraping a smooth face',
+    meaning: 'hours of washing and scraping a smooth face, the base of the rough one',
   },
   {
     id: 'texture.factor.rough',
@@ -742,7 +742,7 @@ export const factors = [
     ...slowdown,
     sourceKind: 'published',
     source: 'table-62-19',
-    meaning: 'hours of washing and scraping a rough face',
+    meaning: 'hours of washing and scraping a rough face, relative to a smooth one',
   },
   {
     id: 'scaffold',
@@ -755,7 +755,7 @@ export const factors = [
     whole: true,
     choices: ['no', 'yes'],
     ...yours,
-    meaning: 'whether putting the scaffold up and taking it down is in this bid',
+    meaning: 'whether erecting and dismantling the scaffold is in this bid',
   },
   {
     id: 'rate.scaffold.low',
@@ -768,7 +768,7 @@ export const factors = [
     positive: true,
     sourceKind: 'published',
     source: 'cdhu-202',
-    meaning: 'scaffold up and down by one person, up to scaffold.low',
+    meaning: 'scaffold erected and dismantled by one person, up to scaffold.low',
   },
   {
     id: 'rate.scaffold.high',
@@ -781,7 +781,7 @@ export const factors = [
     positive: true,
     sourceKind: 'published',
     source: 'cdhu-202',
-    meaning: 'scaffold up and down by one person, above scaffold.low',
+    meaning: 'scaffold erected and dismantled by one person, above scaffold.low',
   },
   {
     id: 'scaffold.low',
@@ -958,7 +958,7 @@ export const factors = [
     value: 2,
     ...laborHours,
     ...assumption,
-    meaning: 'sample panel of one masonry material, washed and looked at',
+    meaning: 'sample panel of one masonry material, washed and inspected',
   },
   {
     id: 'reclean.share',
@@ -966,7 +966,7 @@ export const factors = [
     value: 5,
     ...share,
     ...assumption,
-    meaning: 'share of the wash that is done once more after inspection',
+    meaning: 'share of the wash that is done again after inspection',
   },
   {
     id: 'price.labor',
@@ -1010,13 +1010,13 @@ export const factors = [
     id: 'price.equipment',
     group: 'prices',
     ...dayPrice,
-    meaning: 'hire of the equipment of one team for a day',
+    meaning: 'equipment rental for one team for one day',
   },
   {
     id: 'price.access',
     group: 'prices',
     ...dayPrice,
-    meaning: 'hire of lift or scaffold of one team for a day',
+    meaning: 'lift or scaffold rental for one team for one day',
   },
   { id: 'price.bicarbonate', group: 'prices', ...massPrice, meaning: 'price of sodium bicarbonate' },
   { id: 'price.sodaAsh', group: 'prices', ...massPrice, meaning: 'price of soda ash' },
@@ -1030,7 +1030,7 @@ export const factors = [
     least: 0,
     most: 365,
     ...yours,
-    meaning: 'least days that equipment and access are hired for',
+    meaning: 'minimum days that equipment and access are rented for',
   },
   { id: 'price.mobilization', group: 'prices', ...sum, meaning: 'mobilization, a sum for the job' },
   {
@@ -1064,7 +1064,7 @@ export const factors = [
     meaning: 'overhead on direct price, supervision and contingency',
   },
   { id: 'price.profit', group: 'markUps', ...markUp, meaning: 'profit on all before it' },
-  { id: 'price.minimum', group: 'markUps', ...sum, meaning: 'least price of the job' },
+  { id: 'price.minimum', group: 'markUps', ...sum, meaning: 'minimum price of the job' },
   {
     id: 'price.span.least',
     group: 'markUps',
@@ -1072,7 +1072,7 @@ export const factors = [
     kind: 'moneyPerArea',
     ...price,
     unset: true,
-    meaning: 'least price per washed area that you expect of such a job; CHECKS says where it is less',
+    meaning: 'lowest price per washed area that you expect on such a job; CHECKS warns below it',
   },
   {
     id: 'price.span.most',
@@ -1081,7 +1081,7 @@ export const factors = [
     kind: 'moneyPerArea',
     ...price,
     unset: true,
-    meaning: 'most price per washed area that you expect of such a job; CHECKS says where it is more',
+    meaning: 'highest price per washed area that you expect on such a job; CHECKS warns above it',
   },
   {
     id: 'sample.area',
@@ -1103,7 +1103,7 @@ export const factors = [
     least: 0,
     most: 100000,
     ...advice,
-    meaning: 'least sample area',
+    meaning: 'minimum sample area',
   },
   {
     id: 'sample.wait',
@@ -1112,7 +1112,7 @@ export const factors = [
     ...ageDays,
     sourceKind: 'published',
     source: 'masonry-textbook',
-    meaning: 'least wait between a sample and its inspection',
+    meaning: 'minimum wait between a sample and its inspection',
   },
   { id: 'limit.age', group: 'samples', value: 7, ...ageDays, ...advice, meaning: 'youngest masonry to wash' },
   {
@@ -1134,7 +1134,7 @@ export const factors = [
     most: 240,
     sourceKind: 'published',
     source: 'stone-producer',
-    meaning: 'least nozzle distance, published for limestone, taken for all',
+    meaning: 'minimum nozzle distance, published for limestone, used for all',
   },
   {
     id: 'limit.angle',
@@ -1157,7 +1157,7 @@ export const factors = [
     most: 200,
     sourceKind: 'published',
     source: 'guide-section-brick',
-    meaning: 'face too hot to put cleaner on, at this temperature and above',
+    meaning: 'face too hot for cleaner, at this temperature and above',
   },
   {
     id: 'limit.late',
@@ -1169,7 +1169,7 @@ export const factors = [
     most: 36500,
     sourceKind: 'published',
     source: 'masonry-2007',
-    meaning: 'age after which mortar smears come off hard; block and strong mortar earlier',
+    meaning: 'age after which mortar smears are hard to remove; block and strong mortar sooner',
   },
   {
     id: 'limit.wind',
@@ -1180,7 +1180,7 @@ export const factors = [
     least: 0,
     most: 100,
     ...assumption,
-    meaning: 'most wind to spray cleaner in; above it a brush, or wait',
+    meaning: 'maximum wind to spray cleaner in; above it, use a brush or wait',
   },
   {
     id: 'apply.pressure',
@@ -1192,7 +1192,7 @@ export const factors = [
     most: 5000,
     sourceKind: 'published',
     source: 'trade-site',
-    meaning: 'pressure to put cleaner on with, at most; a brush otherwise',
+    meaning: 'maximum pressure to apply cleaner with; above it, use a brush',
   },
   {
     id: 'rates.prior',
@@ -1247,7 +1247,7 @@ export type FactorId = (typeof factors)[number]['id'];
 
 /** Ids of former versions, each with what took its place. */
 export const formerIds: Readonly<Record<string, string>> = {
-  crew: 'team.size (persons in a team) and teams',
+  crew: 'team.size (people on a team) and teams',
   'rate.rinse': 'rinse.perArea',
   'rate.scrub': 'scrub.full',
   'need.light': 'left.0 to left.3 and load.light',

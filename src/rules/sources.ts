@@ -20,7 +20,7 @@ export const sources = {
     section: 'summary of recommendations',
     address:
       'docplayer.net/940842-1850-centennial-park-drive-reston-virginia-20191-www-gobrick-com-703-620-0010.html',
-    used: 'gentlest effective method; saturate first; top down; 20 ft2 sample looked at dry; 7 days old; no unbuffered acid',
+    used: 'gentlest effective method; saturate first; top down; 20 ft2 sample inspected dry; 7 days old; no unbuffered acid',
     kind: 'published',
   },
   'tn20-older': {
@@ -232,7 +232,7 @@ export const sources = {
     kind: 'yours to state',
   },
   'table-62-19': {
-    document: 'Repair unit rates (Russia), thin liquids put on facades',
+    document: 'Repair unit rates (Russia), thin liquids applied to facades',
     address: 'base.garant.ru/6722697',
     edition: 'as stored',
     section: 'table 62-19',

@@ -177,7 +177,7 @@ describe('inspection', () => {
     await look.getByRole('button').first().click();
     await look.getByText(agreed).waitFor();
     await look.getByLabel('Wall').first().selectOption('S-1');
-    await look.getByLabel('What to put right').fill('streak below the sill');
+    await look.getByLabel('What to fix').fill('streak below the sill');
     await look.getByRole('button', { name: 'Add to the punch list' }).click();
     await look.getByText('1 open, 0 done.').waitFor();
     await look.getByLabel('Wall').last().selectOption('S-1');

@@ -280,11 +280,11 @@ it('ranges are drawn from a table of the workbook: the same seed, the same range
   const shown = () => page.getByRole('region', { name: 'Ranges' }).getByRole('row').allInnerTexts();
   const first = await shown();
   await page.getByLabel(/^Seed/).fill('2');
-  await press('Draw again');
+  await press('Run again');
   await page.getByText('10,000 draws, seed 2').waitFor();
   const other = await shown();
   await page.getByLabel(/^Seed/).fill('1');
-  await press('Draw again');
+  await press('Run again');
   await page.getByText('10,000 draws, seed 1').waitFor();
   expect(await shown()).toEqual(first);
   expect(other).not.toEqual(first);
@@ -342,7 +342,7 @@ it('ranges of a long job are stopped; nothing is shown then, and the draws can b
   await page.getByRole('tab', { name: 'Set up' }).click();
   await page.getByRole('tab', { name: 'Review' }).click();
   await press('Stop');
-  await said('The draws were stopped.');
+  await said('The trials were stopped.');
   expect(await page.locator('.swings').count()).toBe(0);
   await press('Work out the ranges');
   await page.getByRole('progressbar').waitFor();

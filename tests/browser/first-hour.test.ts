@@ -171,10 +171,10 @@ it('from a bid of somebody else to a linked total with own rates takes less than
 
   await user.click(pane.getByText('Factors', { exact: true }));
   await user.type(pane.getByLabel('team.size', { exact: true }), '3');
-  await user.click(pane.getByText('Prices and hire'));
+  await user.click(pane.getByText('Prices and rental'));
   await user.type(pane.getByLabel('price.labor', { exact: true }), '64');
   await user.type(pane.getByLabel('price.cleaner.2', { exact: true }), '27.50');
-  await user.click(pane.getByText('Mark-ups, least price and span'));
+  await user.click(pane.getByText('Markups, minimum price and price range'));
   await user.type(pane.getByLabel('price.profit', { exact: true }), '8%');
   await page.screenshot({ path: join(SCREENS, 'first-hour-factors.png') });
   await user.click(pane.getByRole('button', { name: 'Write 4 changes' }));

@@ -297,7 +297,7 @@ it('own rates go from the form into the table, and nothing that stands there is 
   await page.getByRole('button', { name: 'Write 1 change' }).click();
   await page.getByRole('status').getByText('Nothing was written. team.size: 30 cannot be used.').waitFor();
   await size.fill('4');
-  await page.getByText('Mark-ups, least price and span').click();
+  await page.getByText('Markups, minimum price and price range').click();
   await page.getByLabel('price.overhead', { exact: true }).fill('12%');
   await page.getByRole('button', { name: 'Write 2 changes' }).click();
   const question = page.getByRole('region', { name: 'Values are changed' });

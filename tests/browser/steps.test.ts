@@ -151,13 +151,13 @@ describe('gates', () => {
     await pass(page, 'Age of the wall', 'Sample area', 'Protection up');
     await typeWall(page, 'M5', 'no');
     await step(page, 'Age of the wall')
-      .getByText('New in the workbook since then: S-4. Look again.')
+      .getByText('New in the workbook since then: S-4. Check again.')
       .waitFor();
     await step(page, 'Scrape and brush').getByText('Waits for "Age of the wall".').waitFor();
     await pass(page, 'Age of the wall');
     // Limestone now holds the cleaner down.
     await step(page, 'Sample area')
-      .getByText('New in the workbook since then: class 1, Limestone. Look again.')
+      .getByText('New in the workbook since then: class 1, Limestone. Check again.')
       .waitFor();
   });
 });
@@ -234,7 +234,7 @@ describe('progress', () => {
     await tick(page, 'Sample area').click();
     await step(page, 'Sample area').getByText('✓ Done.').waitFor();
     expect(await violations(page)).toEqual([]);
-    await page.getByRole('button', { name: 'Keep it on a sheet' }).click();
+    await page.getByRole('button', { name: 'Save it on a sheet' }).click();
     await page.getByText('This workbook does not keep the progress').waitFor({ state: 'detached' });
     await pass(page, 'Protection up');
     const lines = await cellsOf(page, NOTES, 'A2:B3');

@@ -121,7 +121,7 @@ describe('a workbook of others on the page', () => {
       void dialog.dismiss();
     });
     await page.getByRole('button', { name: 'Save .xlsx' }).click();
-    await said('Nothing is saved.');
+    await said('Nothing was saved.');
     expect(question).toContain('a copy without digital signatures');
     page.once('dialog', (dialog) => void dialog.accept());
     expect((await saved()).name).toBe('signed copy.xlsx');

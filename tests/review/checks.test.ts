@@ -419,7 +419,7 @@ const cases: readonly Case[] = [
     says: 'no sample area',
     check: sampleAreaMissing,
     rows: [brick],
-    found: [['factor sample.area', 'No sample area has been looked at']],
+    found: [['factor sample.area', 'No sample area has been inspected']],
   },
   {
     says: 'too small a sample area',

@@ -209,7 +209,7 @@ describe('what changes the steps', () => {
     const list = checklist([heavy]);
     // 0.4 / 18 * 60 / 2 = 0.6667 min/ft2 against 5 / 8 - 0.11859 = 0.50641 on the smallest patch: 1.316 passes.
     expect(list.fact('apply', 'Passes of cleaner')).toBe(
-      '1, and 32 % of the patches, the dirtier ones, once more',
+      '1, and 32 % of the patches, the dirtier ones, again',
     );
     expect(list.fact('apply', 'Patch, at most')).toBe('8 ft²');
     expect(list.step('apply')?.todo.join(' ')).toContain('apply, scrub and rinse it again');

@@ -603,7 +603,7 @@ function jobTotals(
       'Protect hours': ofJob.protect * part,
       'Set-up hours': setup,
       Days: days,
-      'Hire days': hire * part,
+      'Rental days': hire * part,
       Price: price,
       ...direct,
       Supervision: supervision,

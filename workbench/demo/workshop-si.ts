@@ -47,10 +47,10 @@ export const workshopSi: Job = {
     ['price.disposal', 0.02, 'demo price: per L taken away'],
     ['price.mobilization', 350, 'demo price: trucking, for the job'],
     ['price.protection', 160, 'demo price: drain covers and sheets'],
-    ['price.supervision', 6, 'demo mark-up on labor, %'],
-    ['price.minimum', 2500, 'demo price: least price of a job'],
-    ['price.overhead', 12, 'demo mark-up, %'],
-    ['price.profit', 7, 'demo mark-up, %'],
+    ['price.supervision', 6, 'demo markup on labor, %'],
+    ['price.minimum', 2500, 'demo price: minimum price of a job'],
+    ['price.overhead', 12, 'demo markup, %'],
+    ['price.profit', 7, 'demo markup, %'],
   ],
   // A row a line, as on the sheet.
   // prettier-ignore

@@ -148,7 +148,7 @@ export const navfacWhole: SourceChecks = {
   section: 'wet cleaning: steam, average working time 1 min/ft2',
   checks: [
     {
-      what: 'team-time of one lance on a square foot, acid wash of red brick with moderate residue, breaks left out',
+      what: 'team time of one wand on a square foot, acid wash of red brick with moderate residue, breaks left out',
       value: 1,
       unit: 'min/ft2',
       mark: 'published',

@@ -81,13 +81,13 @@ export const sinapiTasks: SourceChecks = {
       ours: () => 400 / part('glass', WINDOWS),
     }),
     {
-      what: 'share of its time on site that the lance runs, jet alone (99814: 0.0117 h of 0.0342 h)',
+      what: 'share of its time on site that the wand runs, jet alone (99814: 0.0117 h of 0.0342 h)',
       value: 0.0117 / (0.0117 + 0.0225),
       unit: '1',
       mark: 'computed',
       relation: 'at least',
       within: 1e-9,
-      because: 'theirs waits for more than moves and set-up; ours keeps the lance busier',
+      because: 'theirs waits for more than moves and set-up; ours keeps the wand busier',
       ours: () => {
         const jet = [
           ['cleaner.class', 0],
@@ -190,7 +190,7 @@ export const cdhuTasks: SourceChecks = {
 
 /** Liquid put on facades by hand, by access and texture. */
 export const table6219: SourceChecks = {
-  document: 'Repair unit rates (Russia), thin liquids put on facades',
+  document: 'Repair unit rates (Russia), thin liquids applied to facades',
   edition: 'as stored',
   section:
     'table 62-19, labor-h per 100 m2: scaffold 11.05, ladder 15.56, suspended 29.79; rough 13.5 % more',
@@ -300,7 +300,7 @@ export const australianPractice: SourceChecks = {
   section: 'hints 7 and 8: about 1 m2 at a time; 3 to 6 min before scrubbing',
   checks: [
     {
-      what: 'smallest area worth washing in one go',
+      what: 'smallest area worth washing at one time',
       reading: true,
       value: 1,
       unit: 'm2',
