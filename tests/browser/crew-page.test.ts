@@ -161,7 +161,7 @@ describe('inspection', () => {
     await page.getByLabel('Viewed from').fill('20 ft');
     await page.getByLabel('Light').fill('open shade');
     await page.getByRole('button', { name: 'Record the acceptance' }).click();
-    await page.getByText('Give your name first').waitFor();
+    await page.getByText('Enter your name first').waitFor();
     await page.getByLabel('Your name').fill('R. Mason');
     await page.getByRole('button', { name: 'Record the acceptance' }).click();
     const agreed = 'Accepted by the architect on 2026-05-02, viewed dry from 20 ft in open shade.';

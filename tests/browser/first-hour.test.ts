@@ -164,7 +164,7 @@ it('from a bid of somebody else to a linked total with own rates takes less than
   await user.choose(pane.getByLabel(`“${OWN_NAME}” is`), 'Red clay brick');
   await pane.getByText('5 walls in 3 zones can be read.').waitFor();
   await pane.getByText('Row 10 (“TOTAL”) and what is below it are left out.').waitFor();
-  await pane.getByText('Left alone: Remarks.').waitFor();
+  await pane.getByText('Not used: Remarks.').waitFor();
   await user.click(pane.getByRole('button', { name: 'Use these walls' }));
   await pane.getByRole('status').getByText('Written.').waitFor();
   await page.screenshot({ path: join(SCREENS, 'first-hour-walls.png') });

@@ -112,7 +112,7 @@ describe('gates', () => {
 
     await tabTo(page, tick(page, 'Age of the wall'));
     await page.keyboard.press('Space');
-    await expect.poll(() => said(page).innerText()).toContain('Give your name first');
+    await expect.poll(() => said(page).innerText()).toContain('Enter your name first');
     await page.keyboard.type('R. Mason');
 
     await tabTo(page, tick(page, 'Sample area'));
@@ -230,12 +230,12 @@ describe('progress', () => {
     await showPanel(page, 'Steps');
     await name(page).fill('R. Mason');
     await tick(page, 'Age of the wall').click();
-    await page.getByText('This workbook does not keep the progress').waitFor();
+    await page.getByText('This workbook does not save the progress').waitFor();
     await tick(page, 'Sample area').click();
     await step(page, 'Sample area').getByText('✓ Done.').waitFor();
     expect(await violations(page)).toEqual([]);
     await page.getByRole('button', { name: 'Save it on a sheet' }).click();
-    await page.getByText('This workbook does not keep the progress').waitFor({ state: 'detached' });
+    await page.getByText('This workbook does not save the progress').waitFor({ state: 'detached' });
     await pass(page, 'Protection up');
     const lines = await cellsOf(page, NOTES, 'A2:B3');
     expect(lines.find(([owner]) => owner === 'steps')?.[1]).toMatch(/"age".*"sample".*"protection"/);

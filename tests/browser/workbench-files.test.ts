@@ -148,7 +148,7 @@ describe('a workbook of others on the page', () => {
       void dialog.dismiss();
     });
     await page.getByRole('button', { name: 'New workbook' }).click();
-    await said('A new workbook.');
+    await said('New workbook.');
     expect(questions).toEqual([]);
     await page.evaluate(() =>
       (globalThis as Host).washdownWorkbook.write([{ sheet: 'Sheet1', address: 'A1', rows: [['mine']] }]),

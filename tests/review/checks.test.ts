@@ -160,8 +160,8 @@ const cases: readonly Case[] = [
       ['weather.surface', 35],
     ],
     found: [
-      ['factor weather.air', 'Air at 39 °F, the coldest is 40 °F'],
-      ['factor weather.surface', 'Face at 35 °F, the coldest is 40 °F'],
+      ['factor weather.air', 'Air at 39 °F, the minimum is 40 °F'],
+      ['factor weather.surface', 'Face at 35 °F, the minimum is 40 °F'],
     ],
   },
   { says: '40 degF and above', check: tooCold, rows: [brick], factors: [['weather.air', 40]], found: [] },
@@ -239,7 +239,7 @@ const cases: readonly Case[] = [
     check: tooMuchToApply,
     rows: [brick, wall('B', { Zone: 'North' })],
     factors: [['apply.pressure', 60]],
-    found: [['factor apply.pressure', 'Cleaner put on at 60 psi, the most is 50 psi']],
+    found: [['factor apply.pressure', 'Cleaner applied at 60 psi; the maximum is 50 psi']],
   },
   {
     says: 'cleaner put on with 30 psi',
@@ -282,8 +282,8 @@ const cases: readonly Case[] = [
       ['nozzle.angle', 15],
     ],
     found: [
-      ['factor nozzle.distance', 'Nozzle at 5 in, the least is 6 in'],
-      ['factor nozzle.angle', 'Fan of 15°, the narrowest is 25°'],
+      ['factor nozzle.distance', 'Nozzle at 5 in; the minimum is 6 in'],
+      ['factor nozzle.angle', 'Fan of 15°; the minimum is 25°'],
     ],
   },
   {
@@ -491,7 +491,7 @@ const cases: readonly Case[] = [
       wall('C', { Openings: 20, Masked: 'yes' }),
       wall('D'),
     ],
-    found: [['South: A', 'that of one square is taken']],
+    found: [['South: A', 'that of one square is assumed']],
   },
   { says: 'no openings', check: openingPerimeterMissing, rows: [brick], found: [] },
   {
@@ -563,7 +563,7 @@ const cases: readonly Case[] = [
     check: preWetTooLong,
     rows: [brick, wall('B', { Suction: 60 }), wall('C', { Suction: 60, Masked: 'only' })],
     // S = 60 * 0.0516668 / 2 = 1.55; L/S = 0.4821 / 1.55 = 0.311; ((3 - 0.0967) / 0.622)^2 = 21.8 min: 11 passes of 2.
-    found: [['South: B', 'Pre-wet would take 11 passes, the most is 6']],
+    found: [['South: B', 'Pre-wet would take 11 passes; the maximum is 6']],
   },
   { says: 'the suction of red brick', check: preWetTooLong, rows: [brick], found: [] },
   {
@@ -783,7 +783,7 @@ const cases: readonly Case[] = [
       ['price.labor', 60],
       ['price.span.most', 0.01],
     ],
-    found: [['the whole job', / over all, above the most that you state, 0\.01 per ft²$/]],
+    found: [['the whole job', / over all, above the highest that you state, 0\.01 per ft²$/]],
   },
   {
     says: 'a price per area without a span',
@@ -842,7 +842,7 @@ const cases: readonly Case[] = [
     found: [
       [
         'factor table',
-        'Not stated, so nothing in the price: labor, cleaner of class 1, water, hire of equipment, hire of lift or scaffold, disposal of runoff, mobilization, site set-up of each zone, protection of landscaping, paving and neighbors, fixed sums of your own, supervision, contingency, overhead, profit, minimum charge, weather days',
+        'Not stated, so nothing in the price: labor, cleaner of class 1, water, equipment rental, lift or scaffold rental, disposal of runoff, mobilization, site set-up of each zone, protection of landscaping, paving and neighbors, fixed sums of your own, supervision, contingency, overhead, profit, minimum charge, weather days',
       ],
     ],
   },

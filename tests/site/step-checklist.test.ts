@@ -331,7 +331,7 @@ describe('what the workbook itself holds back', () => {
     expect(fact('dwell', 'Mist at least every')).toBe('2.49 min');
     expect(fact('dwell', 'Mistings in a pass')).toBe('1.01');
     expect(step('dwell')?.todo.join(' ')).toContain('mist it at least every 2.49 min');
-    expect(step('dwell')?.todo.join(' ')).toContain('dry before even the minimum dwell');
+    expect(step('dwell')?.todo.join(' ')).toContain('dries before the minimum dwell');
   });
 
   it('a wall that no patch fits into the dwell', () => {

@@ -28,7 +28,7 @@ export const workshopSi: Job = {
   swap: { wall: 'BH-02 boiler house, middle band', former: 'Dark clay brick' },
   factors: [
     ['units', 'SI', 'm, m², L'],
-    ['team.size', 2, 'persons'],
+    ['team.size', 2, 'people'],
     ['access.kind', 'scaffold', 'a mobile tower where a wall does not say'],
     ['nozzle.number', 12, 'a smaller nozzle, over the yard drains'],
     ['setup.zone', 3, 'labor-h: hoses and containment of a zone'],

@@ -72,9 +72,9 @@ describe('what the user is told of a match', () => {
     ];
     const told = matchWarnings(headings, guessHeadings(headings, below), below);
     expect(told).toHaveLength(3);
-    expect(told[0]).toBe('Left alone: Crew.');
+    expect(told[0]).toBe('Not used: Crew.');
     expect(told[1]).toContain('“Elevation” is blank in 1 of 2 walls');
-    expect(told[2]).toContain('“Openings SF” is taken off it once more');
+    expect(told[2]).toContain('“Openings SF” is deducted from it again');
     expect(matchWarnings(['Wall', 'Area'], guessHeadings(['Wall', 'Area']), [['a', 1]])).toEqual([]);
   });
 });
