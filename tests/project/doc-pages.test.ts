@@ -95,7 +95,7 @@ describe('the worksheet functions', () => {
     expect(gives('CREWHOURS')).toBe('One number: crew-h.');
     expect(gives('NOZZLE')).toBe('A spill: Flow (gal/min), Fan width (in), Reaction force (lbf).');
     expect(gives('OPTIONS')).toMatch(
-      /^A spill: Zone, .*, Mark\. Where `price.labor` is given also: Price, Price of the job, Price per area \(per ft²\)\.$/,
+      /^A spill: Zone, .*, Mark\. With a price of labor also: Price, Price of the job, Price per area \(per ft²\)\.$/,
     );
   });
 });
