@@ -72,7 +72,7 @@ export const addedQuantities = {
   priceContingency: { heading: 'Contingency', kind: 'money', of: 'price' },
   priceOverhead: { heading: 'Overhead', kind: 'money', of: 'price' },
   priceProfit: { heading: 'Profit', kind: 'money', of: 'price' },
-  priceMinimum: { heading: 'Up to the minimum', kind: 'money', of: 'price' },
+  priceMinimum: { heading: 'Added to reach the minimum', kind: 'money', of: 'price' },
 } as const satisfies Record<string, AddedQuantity>;
 
 /** The name of a quantity that adds up. */

@@ -487,7 +487,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'acid-on-concrete',
     topic: 'wall',
-    text: 'Acid dissolves concrete and lime: a public specification (UFGS 04900) allows no acidic cleaner on limestone, marble, concrete and other calcareous masonry. Use class 1, or get written approval from the unit manufacturer and an accepted sample.',
+    text: 'Acid dissolves concrete and lime: a public specification (UFGS 04900) allows no acidic cleaner on limestone, marble, concrete and other calcareous masonry. Use class 1 (neutral detergent), or get written approval from the unit manufacturer and an accepted sample.',
     when: 'acid on calcareous',
     ...published('ufgs-04900'),
   },

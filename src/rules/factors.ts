@@ -179,28 +179,29 @@ export const factors = [
     group: 'residue',
     value: 1,
     ...left,
-    meaning: 'share of the residue that is left to the brush after class 0',
+    meaning: 'share of the residue that is left to the brush after class 0 (clear water)',
   },
   {
     id: 'left.1',
     group: 'residue',
     value: 0.4,
     ...left,
-    meaning: 'share of the residue that is left to the brush after class 1',
+    meaning: 'share of the residue that is left to the brush after class 1 (neutral detergent)',
   },
   {
     id: 'left.2',
     group: 'residue',
     value: 0.16,
     ...left,
-    meaning: 'share of the residue that is left to the brush after class 2',
+    meaning: 'share of the residue that is left to the brush after class 2 (buffered mild acid)',
   },
   {
     id: 'left.3',
     group: 'residue',
     value: 0.06,
     ...left,
-    meaning: 'share of the residue that is left to the brush after class 3',
+    meaning:
+      'share of the residue that is left to the brush after class 3 (buffered acid at full label strength)',
   },
   {
     id: 'load.light',
@@ -809,7 +810,7 @@ export const factors = [
     group: 'label',
     value: 64,
     ...dilution,
-    meaning: 'parts of water to 1, class 1; the label decides',
+    meaning: 'parts of water to 1 of concentrate, class 1 (neutral detergent); the label decides',
     bracket: 'detergent by hand 1:128 to 1:256 (NAVFAC MO-913); 0.0063 L/m2 of it (SINAPI 99813)',
   },
   {
@@ -817,14 +818,15 @@ export const factors = [
     group: 'label',
     value: 8,
     ...dilution,
-    meaning: 'parts of water to 1, class 2; the label decides',
+    meaning: 'parts of water to 1 of concentrate, class 2 (buffered mild acid); the label decides',
   },
   {
     id: 'cleaner.dilution.3',
     group: 'label',
     value: 5,
     ...dilution,
-    meaning: 'parts of water to 1, class 3; the label decides',
+    meaning:
+      'parts of water to 1 of concentrate, class 3 (buffered acid at full label strength); the label decides',
   },
   {
     id: 'acid.2.fraction',
@@ -832,7 +834,8 @@ export const factors = [
     value: 5,
     ...share,
     ...assumption,
-    meaning: 'acid in the concentrate by mass, as HCl, class 2; the safety data sheet decides',
+    meaning:
+      'acid in the concentrate by mass, as HCl, class 2 (buffered mild acid); the safety data sheet decides',
   },
   {
     id: 'acid.3.fraction',
@@ -840,21 +843,23 @@ export const factors = [
     value: 15,
     ...share,
     ...assumption,
-    meaning: 'acid in the concentrate by mass, as HCl, class 3; the safety data sheet decides',
+    meaning:
+      'acid in the concentrate by mass, as HCl, class 3 (buffered acid at full label strength); the safety data sheet decides',
   },
   {
     id: 'acid.2.density',
     group: 'label',
     value: 1.02,
     ...density,
-    meaning: 'density of the concentrate, class 2; the safety data sheet decides',
+    meaning: 'density of the concentrate, class 2 (buffered mild acid); the safety data sheet decides',
   },
   {
     id: 'acid.3.density',
     group: 'label',
     value: 1.07,
     ...density,
-    meaning: 'density of the concentrate, class 3; the safety data sheet decides',
+    meaning:
+      'density of the concentrate, class 3 (buffered acid at full label strength); the safety data sheet decides',
   },
   {
     id: 'runoff.captured',
@@ -986,9 +991,24 @@ export const factors = [
     unset: true,
     meaning: 'price of the whole crew, all teams together, for one hour; give this or price.labor',
   },
-  { id: 'price.cleaner.1', group: 'prices', ...volumePrice, meaning: 'price of concentrate, class 1' },
-  { id: 'price.cleaner.2', group: 'prices', ...volumePrice, meaning: 'price of concentrate, class 2' },
-  { id: 'price.cleaner.3', group: 'prices', ...volumePrice, meaning: 'price of concentrate, class 3' },
+  {
+    id: 'price.cleaner.1',
+    group: 'prices',
+    ...volumePrice,
+    meaning: 'price of concentrate, class 1 (neutral detergent)',
+  },
+  {
+    id: 'price.cleaner.2',
+    group: 'prices',
+    ...volumePrice,
+    meaning: 'price of concentrate, class 2 (buffered mild acid)',
+  },
+  {
+    id: 'price.cleaner.3',
+    group: 'prices',
+    ...volumePrice,
+    meaning: 'price of concentrate, class 3 (buffered acid at full label strength)',
+  },
   {
     id: 'price.film',
     group: 'prices',

@@ -14,9 +14,9 @@ export interface StartsAtNothing {
 /** In the order of a bid. */
 export const startsAtNothing: readonly StartsAtNothing[] = [
   { words: 'labor', ids: ['price.labor', 'price.crew'] },
-  { words: 'cleaner of class 1', ids: ['price.cleaner.1'], class: 1 },
-  { words: 'cleaner of class 2', ids: ['price.cleaner.2'], class: 2 },
-  { words: 'cleaner of class 3', ids: ['price.cleaner.3'], class: 3 },
+  { words: 'cleaner of class 1 (neutral detergent)', ids: ['price.cleaner.1'], class: 1 },
+  { words: 'cleaner of class 2 (buffered mild acid)', ids: ['price.cleaner.2'], class: 2 },
+  { words: 'cleaner of class 3 (buffered acid at full label strength)', ids: ['price.cleaner.3'], class: 3 },
   { words: 'masking film', ids: ['price.film'], of: 'film' },
   { words: 'tape', ids: ['price.tape'], of: 'tape' },
   { words: 'water', ids: ['price.water'], of: 'water' },

@@ -153,7 +153,7 @@ it('the ladder shows for each class hours and price, what is masked and washed a
   const saved = numberIn(options[0], 'Price of the job') - numberIn(options[3], 'Price of the job');
   await page
     .getByText(
-      `Cheapest: class 2 with F-2 masked, ${price(numberIn(options[3], 'Price of the job'))} for the job; ${price(saved)} less than as marked.`,
+      `Cheapest: class 2 (buffered mild acid) with F-2 masked, ${price(numberIn(options[3], 'Price of the job'))} for the job; ${price(saved)} less than as marked.`,
     )
     .waitFor();
   await page.getByText('The ladder as a table').click();

@@ -334,7 +334,12 @@ const cases: readonly Case[] = [
       wall('A', { Residue: 'heavy' }),
       wall('B', { Zone: 'Base', Level: 2, Material: 'Limestone', Masked: 'yes', Receives: 'South' }),
     ],
-    found: [['Base: B', 'Limestone receives the rinse of walls washed with class 3 in South']],
+    found: [
+      [
+        'Base: B',
+        'Limestone receives the rinse of walls washed with class 3 (buffered acid at full label strength) in South',
+      ],
+    ],
   },
   {
     says: 'a lower level of a zone that receives no rinse: the two may stand on two elevations',
@@ -345,7 +350,7 @@ const cases: readonly Case[] = [
       wall('C', { Zone: 'Base', Level: 3, Material: 'Marble', Masked: 'only' }),
     ],
     // Within Base the limestone is washed with detergent, and the marble below it takes clear water only.
-    found: [['Base: C', 'Marble lies lower than walls washed with class 1 in Base']],
+    found: [['Base: C', 'Marble lies lower than walls washed with class 1 (neutral detergent) in Base']],
   },
   {
     says: 'a masked base of the same zone',
@@ -375,7 +380,9 @@ const cases: readonly Case[] = [
       wall('D', { Zone: 'Yard', Level: '', Material: 'Limestone', Masked: 'yes' }),
     ],
     // Granite takes class 2, so what runs over it governs South too: class 2 above class 1.
-    found: [['Base: C', 'Limestone receives the rinse of walls washed with class 2 in South']],
+    found: [
+      ['Base: C', 'Limestone receives the rinse of walls washed with class 2 (buffered mild acid) in South'],
+    ],
   },
   {
     says: 'walls above that stay masked, or are washed with clear water',
@@ -819,7 +826,7 @@ const cases: readonly Case[] = [
       ['factor nozzle.distance', /^nozzle\.distance is 18 in; the starting value is 20 in$/],
       ['material limestone', /^Limestone: ceiling 0, pressure 500 psi$/],
       ['material Own stone', /^Own stone: ceiling 2, suction 9 g\/30in², pressure 700 psi$/],
-      ['factor cleaner.class', /^Class 1 is chosen/],
+      ['factor cleaner.class', /^Class 1 \(neutral detergent\) is chosen/],
     ],
   },
   {
@@ -842,7 +849,7 @@ const cases: readonly Case[] = [
     found: [
       [
         'factor table',
-        'Not stated, so nothing in the price: labor, cleaner of class 1, water, equipment rental, lift or scaffold rental, disposal of runoff, mobilization, site set-up of each zone, protection of landscaping, paving and neighbors, fixed sums of your own, supervision, contingency, overhead, profit, minimum charge, weather days',
+        'Not stated, so nothing in the price: labor, cleaner of class 1 (neutral detergent), water, equipment rental, lift or scaffold rental, disposal of runoff, mobilization, site set-up of each zone, protection of landscaping, paving and neighbors, fixed sums of your own, supervision, contingency, overhead, profit, minimum charge, weather days',
       ],
     ],
   },
@@ -857,7 +864,7 @@ const cases: readonly Case[] = [
     found: [
       [
         'factor table',
-        /^Not stated, so nothing in the price: cleaner of class 1, cleaner of class 2, masking film, tape, sodium bicarbonate, fixed sums of your own$/,
+        /^Not stated, so nothing in the price: cleaner of class 1 \(neutral detergent\), cleaner of class 2 \(buffered mild acid\), masking film, tape, sodium bicarbonate, fixed sums of your own$/,
       ],
     ],
   },

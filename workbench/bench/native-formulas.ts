@@ -268,8 +268,8 @@ const zoneFormulas: Formulas = {
   Overhead: `([Supervised]+[Contingency])*${f('price.overhead')}`,
   Profit: `([Supervised]+[Contingency]+[Overhead])*${f('price.profit')}`,
   'Before minimum': '[Supervised]+[Contingency]+[Overhead]+[Profit]',
-  'Up to the minimum': ofJob('Job!$B$7'),
-  Price: '[Before minimum]+[Up to the minimum]',
+  'Added to reach the minimum': ofJob('Job!$B$7'),
+  Price: '[Before minimum]+[Added to reach the minimum]',
 };
 
 /** What the formulas came to, and how long the engine took to work each of them out once. */

@@ -1,4 +1,5 @@
 import { toBase } from '../../quantity/conversions';
+import { className } from '../../rules/cleaner-classes';
 import { factors as table } from '../../rules/factors';
 import type { Check } from '../finding';
 import { shownFactor, shownValue } from '../shown';
@@ -43,7 +44,7 @@ export const factorsOverridden: Check = ({ factors }) => {
       : [
           {
             check: 'override',
-            what: `Class ${String(factors.chosenClass)} is chosen in place of the one that takes the fewest labor-hours`,
+            what: `Class ${String(factors.chosenClass)} (${className(factors.chosenClass)}) is chosen in place of the one that takes the fewest labor-hours`,
             where: 'factor cleaner.class',
             why: 'A milder class takes more scrubbing; a class above the ceiling is never used',
             todo: 'Note the reason in a third column',

@@ -60,7 +60,7 @@ describe('walls below the titles of a bid', () => {
 describe('what the user is told of a match', () => {
   it('is each needed column without a heading', () => {
     const told = missingColumns(guessHeadings(['Mark', 'Notes']));
-    expect(told.map((sentence) => /for (\w+),/.exec(sentence)?.[1])).toEqual(['Material', 'Area']);
+    expect(told.map((sentence) => /to (\w+),/.exec(sentence)?.[1])).toEqual(['Material', 'Area']);
   });
 
   it('is what is left alone, cells that a merge leaves blank, and openings taken off twice', () => {
