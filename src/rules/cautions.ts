@@ -569,7 +569,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'landscaping',
     topic: 'beside',
-    text: 'Find out where the wind takes spray and mist. Keep people out of it, move cars or cover them, wet and cover landscaping, and rinse all of it afterward. Clear film over plants in the sun kills them.',
+    text: 'Find out where the wind takes spray and mist. Keep people out of it, move cars or cover them, wet and cover landscaping, and rinse all of it afterwards. Clear film over plants in the sun kills them.',
     when: 'cleaner',
     ...published('overspray'),
   },
