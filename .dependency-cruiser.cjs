@@ -69,6 +69,18 @@ module.exports = {
       to: { path: '^(workbench|tests)/' },
     },
     {
+      name: 'commands-know-no-page',
+      severity: 'error',
+      from: { path: '^workbench/(xlsx|engine|estimate|rates|demo|serve)/' },
+      to: { path: '^workbench/page/' },
+    },
+    {
+      name: 'scripts-are-used-by-nobody',
+      severity: 'error',
+      from: { path: '^(src|functions|taskpane|workbench)/' },
+      to: { path: '^scripts/' },
+    },
+    {
       name: 'shipped-code-takes-no-development-package',
       severity: 'error',
       from: { path: '^(src|functions|taskpane)/' },

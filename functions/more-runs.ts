@@ -5,7 +5,7 @@ import { runChanges } from './changes';
 import { runChecks } from './checks';
 import { runDayPlan } from './day-plan';
 import { runOptions } from './options';
-import { runDrying, runNozzle, runPatch } from './plain-numbers';
+import { plainFunctions } from './plain-numbers';
 import { runFactors, runMaterials, runSources } from './tables';
 import { runTrace } from './trace';
 import type { Run } from './worksheet-function';
@@ -22,9 +22,9 @@ export const moreRuns = {
   ALTERNATES: runAlternates,
   PROGRESS: runProgress,
   RATES: runRates,
-  PATCH: runPatch,
-  NOZZLE: runNozzle,
-  DRYING: runDrying,
+  PATCH: plainFunctions.PATCH.run,
+  NOZZLE: plainFunctions.NOZZLE.run,
+  DRYING: plainFunctions.DRYING.run,
   BIDPAGE: runBidPage,
   DAYPLAN: runDayPlan,
 } as const satisfies Record<string, Run>;

@@ -5,44 +5,60 @@ import { describe, percentShown, readCell, type Cell } from '../src/quantity/cel
 import { badInput, nothingHere } from '../src/quantity/problem';
 import { shownUnit } from '../src/quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../src/quantity/systems';
-import { readFactorValue } from '../src/rules/factor-value';
-import { factors as factorTable, type Factor, type FactorId } from '../src/rules/factors';
-import { readFactors } from '../src/rules/read-factors';
+import { readFactorValue, type Accepted } from '../src/rules/factor-value';
+import { factorRow } from '../src/rules/factor-row';
+import type { FactorId } from '../src/rules/factors';
+import { readFactors, UNITS } from '../src/rules/read-factors';
 import { readChoice } from './arguments';
-import type { CellValue, Run } from './worksheet-function';
+import type { Run } from './worksheet-function';
 
+/** How a number is read that is an argument of its own. */
 interface NumberArgument {
-  readonly name: string;
-  /** The factor whose kind and accepted range hold, and whose starting value is taken where the argument is left out. */
-  readonly factor: FactorId;
-  readonly optional?: boolean;
+  /** Unit, kind and accepted range. */
+  readonly accepts: Accepted;
+  /** What holds where it is left out; without it the number is needed. */
+  readonly leftOut?: number;
   /** The argument is a fraction where the factor is shown in per cent. */
-  readonly fraction?: boolean;
-  /** No most holds, and left out it is no limit. */
-  readonly unlimited?: boolean;
+  readonly fraction?: true;
 }
+
+type Numbers = Readonly<Record<string, NumberArgument>>;
+type ReadNumbers<Of extends Numbers> = { readonly [Name in keyof Of]: number };
 
 const starting = readFactors(null);
 
-function readNumber(raw: unknown, argument: NumberArgument, system: System): number {
+/** Accepted as a factor is. */
+function like(id: FactorId): NumberArgument {
+  return { accepts: factorRow(id) };
+}
+
+/** Accepted as a factor is, whose starting value holds where it is left out. */
+function orStart(id: FactorId): NumberArgument {
+  return { ...like(id), leftOut: starting.value(id) };
+}
+
+/** Accepted as a factor is, but without a most; left out, there is no limit. */
+function orNoLimit(id: FactorId): NumberArgument {
+  return { accepts: { ...like(id).accepts, most: Infinity }, leftOut: Infinity };
+}
+
+function readNumber(
+  raw: unknown,
+  name: string,
+  { accepts, leftOut, fraction }: NumberArgument,
+  system: System,
+): number {
   const cell = readCell(raw);
-  const { name, factor, optional, fraction, unlimited } = argument;
-  if (cell.type === 'blank' && optional) return unlimited ? Infinity : starting.value(factor);
-  // The id comes from the table.
-  const row = factorTable.find(({ id }) => id === factor) as Factor;
+  if (cell.type === 'blank' && leftOut !== undefined) return leftOut;
   const scaled: Cell =
     fraction && cell.type === 'number'
       ? { type: 'number as text', value: `${String(percentShown(cell.value))}%` }
       : cell;
-  const read = readFactorValue(scaled, unlimited ? { ...row, most: Infinity } : row, system);
+  const read = readFactorValue(scaled, accepts, system);
   if ('value' in read) return read.value;
   throw badInput(
     `The ${name} cannot be ${describe(cell)}. Accepted: ${fraction ? 'a number from 0 to 1' : read.accepted}.`,
   );
-}
-
-function readUnits(raw: unknown): System {
-  return readChoice(raw, 'units', ['US', 'SI'] as const) ?? 'US';
 }
 
 interface Line {
@@ -51,92 +67,91 @@ interface Line {
   readonly kind: Kind;
 }
 
-function linesOut(lines: readonly Line[], system: System): CellValue[][] {
-  return lines.map(({ label, value, kind }) => [
-    label,
-    show(value, kind, system),
-    shownUnit(unitOf(kind, system)),
-  ]);
+/** A function of plain numbers and the units that they are in. */
+interface PlainFunction {
+  /** Its arguments in order. */
+  readonly takes: readonly string[];
+  readonly run: Run;
 }
 
-function runPlain(numbers: readonly NumberArgument[], work: (values: readonly number[]) => Line[]): Run {
-  return (args) => {
-    const system = readUnits(args[numbers.length]);
-    const values = numbers.map((argument, index) => readNumber(args[index], argument, system));
-    return linesOut(work(values), system);
+/**
+ * A function of plain numbers, whose arguments are declared once: they are read by name, wherever they stand.
+ * @param before the arguments before the units
+ * @param after those behind them
+ * @param work what it gives, in base units
+ * @returns the function
+ */
+function ofNumbers<Before extends Numbers, After extends Numbers>(
+  before: Before,
+  after: After,
+  work: (numbers: ReadNumbers<Before & After>) => readonly Line[],
+): PlainFunction {
+  const declared = { ...before, ...after };
+  const takes = [...Object.keys(before), UNITS, ...Object.keys(after)];
+  return {
+    takes,
+    run: (args) => {
+      const system = readChoice(args[takes.indexOf(UNITS)], UNITS, ['US', 'SI'] as const) ?? 'US';
+      const read = Object.entries(declared).map(
+        ([name, argument]) => [name, readNumber(args[takes.indexOf(name)], name, argument, system)] as const,
+      );
+      // Each of the names that were declared has its number.
+      const lines = work(Object.fromEntries(read) as ReadNumbers<Before & After>);
+      return lines.map(({ label, value, kind }) => [
+        label,
+        show(value, kind, system),
+        shownUnit(unitOf(kind, system)),
+      ]);
+    },
   };
 }
 
-/** The largest area that is washed at one time. */
-export const runPatch: Run = (args) => {
-  const [apply, rinse, least, most, dries, units, scrub, leastPatch, mostPatch] = args;
-  const system = readUnits(units);
-  const number = (raw: unknown, argument: NumberArgument): number => readNumber(raw, argument, system);
-  const mostDwell = number(most, { name: 'mostDwell', factor: 'dwell.most' });
-  const timeToDry = number(dries, {
-    name: 'timeToDry',
-    factor: 'dwell.most',
-    optional: true,
-    unlimited: true,
-  });
-  const patch = largestPatch({
-    apply: number(apply, { name: 'applyRate', factor: 'rate.apply' }),
-    rinse: number(rinse, { name: 'rinseRate', factor: 'rate.apply' }),
-    leastDwell: number(least, { name: 'leastDwell', factor: 'dwell.least' }),
-    mostDwell: Math.min(mostDwell, timeToDry),
-    scrub: readScrub(scrub, system),
-    leastPatch: leftOut(leastPatch) ? 0 : number(leastPatch, { name: 'leastPatch', factor: 'patch.least' }),
-    mostPatch: leftOut(mostPatch) ? Infinity : number(mostPatch, { name: 'mostPatch', factor: 'patch.most' }),
-  });
-  if (patch === undefined) {
-    throw nothingHere('No contact window: no such area stays within the dwell and the time to dry.');
-  }
-  return linesOut(
-    [
-      { label: 'Patch', value: patch.area, kind: 'area' },
-      { label: 'Wait', value: patch.wait, kind: 'minutes' },
-      { label: 'Contact at the first point', value: patch.firstContact, kind: 'minutes' },
-      { label: 'Contact at the last point', value: patch.lastContact, kind: 'minutes' },
-    ],
-    system,
-  );
-};
-
-function leftOut(raw: unknown): boolean {
-  return readCell(raw).type === 'blank';
-}
-
+// min/ft2: no stronger bound than one of sense.
 const MOST_SCRUB = 1000;
 
-/** Scrubbing of the whole team on an area: min/ft2 or min/m2. */
-function readScrub(raw: unknown, system: System): number {
-  const accepts = { unit: 'min/ft2', kind: 'minutesPerArea', least: 0, most: MOST_SCRUB } as const;
-  const cell = readCell(raw);
-  const read = readFactorValue(cell, accepts, system);
-  if ('value' in read) return read.value;
-  throw badInput(`The scrub cannot be ${describe(cell)}. Accepted: ${read.accepted}.`);
-}
+/** The largest area that is washed at one time. */
+const patch = ofNumbers(
+  {
+    applyRate: like('rate.apply'),
+    rinseRate: like('rate.apply'),
+    leastDwell: like('dwell.least'),
+    mostDwell: like('dwell.most'),
+    timeToDry: orNoLimit('dwell.most'),
+  },
+  {
+    scrub: { accepts: { unit: 'min/ft2', kind: 'minutesPerArea', least: 0, most: MOST_SCRUB }, leftOut: 0 },
+    leastPatch: { ...like('patch.least'), leftOut: 0 },
+    mostPatch: { ...like('patch.most'), leftOut: Infinity },
+  },
+  ({ applyRate, rinseRate, leastDwell, mostDwell, timeToDry, ...limits }) => {
+    const largest = largestPatch({
+      ...limits,
+      apply: applyRate,
+      rinse: rinseRate,
+      leastDwell,
+      mostDwell: Math.min(mostDwell, timeToDry),
+    });
+    if (largest === undefined)
+      throw nothingHere('No contact window: no such area stays within the dwell and the time to dry.');
+    return [
+      { label: 'Patch', value: largest.area, kind: 'area' },
+      { label: 'Wait', value: largest.wait, kind: 'minutes' },
+      { label: 'Contact at the first point', value: largest.firstContact, kind: 'minutes' },
+      { label: 'Contact at the last point', value: largest.lastContact, kind: 'minutes' },
+    ];
+  },
+);
 
 /** What a nozzle gives. */
-export const runNozzle = runPlain(
-  [
-    { name: 'number', factor: 'nozzle.number' },
-    {
-      name: 'pressure',
-      factor: 'nozzle.pressure',
-    },
-    {
-      name: 'angle',
-      factor: 'nozzle.angle',
-      optional: true,
-    },
-    {
-      name: 'distance',
-      factor: 'nozzle.distance',
-      optional: true,
-    },
-  ],
-  ([number = NaN, pressure = NaN, angle = NaN, distance = NaN]) => {
+const nozzle = ofNumbers(
+  {
+    number: like('nozzle.number'),
+    pressure: like('nozzle.pressure'),
+    angle: orStart('nozzle.angle'),
+    distance: orStart('nozzle.distance'),
+  },
+  {},
+  ({ number, pressure, angle, distance }) => {
     const flow = nozzleFlow(number, pressure);
     return [
       { label: 'Flow', value: flow, kind: 'flow' },
@@ -147,30 +162,17 @@ export const runNozzle = runPlain(
 );
 
 /** How soon a film dries. */
-export const runDrying = runPlain(
-  [
-    {
-      name: 'air',
-      factor: 'weather.air',
-    },
-    {
-      name: 'surface',
-      factor: 'weather.surface',
-    },
-    {
-      name: 'humidity',
-      factor: 'weather.humidity',
-      fraction: true,
-    },
-    { name: 'wind', factor: 'weather.wind' },
-    {
-      name: 'film',
-      factor: 'weather.film',
-      optional: true,
-    },
-  ],
-  ([air = NaN, surface = NaN, humidity = NaN, wind = NaN, film = NaN]) => {
-    const rate = evaporation({ air, surface, humidity, wind });
+const drying = ofNumbers(
+  {
+    air: like('weather.air'),
+    surface: like('weather.surface'),
+    humidity: { ...like('weather.humidity'), fraction: true },
+    wind: like('weather.wind'),
+    film: orStart('weather.film'),
+  },
+  {},
+  ({ film, ...weather }) => {
+    const rate = evaporation(weather);
     if (rate === 0) throw nothingHere('Nothing evaporates in this weather: the film does not dry.');
     return [
       { label: 'Evaporation', value: rate, kind: 'evaporation' },
@@ -182,3 +184,6 @@ export const runDrying = runPlain(
     ];
   },
 );
+
+/** The functions of plain numbers, by name. */
+export const plainFunctions = { PATCH: patch, NOZZLE: nozzle, DRYING: drying } as const;

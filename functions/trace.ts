@@ -2,10 +2,11 @@ import { moneyIds } from '../src/estimate/quantities';
 import { didYouMean } from '../src/quantity/did-you-mean';
 import { ended, badInput, nothingHere } from '../src/quantity/problem';
 import { RULES_VERSION } from '../src/rules/version';
-import { Recorder, type TraceLine } from '../src/trace/recorder';
-import { answer, readChoice, readName, readQuestion, type Question } from './arguments';
+import type { Recorder, TraceLine } from '../src/trace/recorder';
+import { readChoice, readName, readQuestion, type Question } from './arguments';
 import { requirePrice } from './bid-price';
 import { NOTHING_WASHED } from './governing';
+import { recordOf } from './kept-record';
 import { narrower } from './narrower';
 import { added, byFactors, byJob, byRow, byZone, traceNames } from './trace-names';
 import type { Run } from './worksheet-function';
@@ -50,9 +51,8 @@ export function tracedInJob(quantity: string, question: Question, wall: string):
 
 function traced(quantity: string, question: Question, wall: string, taken = question.zones): Traced {
   if (isMoney(quantity)) requirePrice(question.factors);
-  const rec = new Recorder(question.factors);
-  const { zones } = answer({ ...question, zones: taken }, { rec });
-  const finding = zones.find(
+  const { rec, estimate } = recordOf(question, taken);
+  const finding = estimate.zones.find(
     ({ zone, finding: of }) => of !== undefined && question.zones.includes(zone),
   )?.finding;
   const symbol = symbolFor(quantity, question, wall);

@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { writeDemos } from '../workbench/demo/write-demos';
 import { loadBundle } from '../workbench/engine/load-bundle';
-import { buildPage } from '../workbench/serve/build-page';
-import { inPlaceOf } from '../workbench/serve/in-place-of';
+import { buildPage } from './build-page';
+import { inPlaceOf } from './in-place-of';
 import { COMMANDS, MADE_OF, madeOf, root } from './built.mjs';
 
 const PAGE = join(root, 'out', 'workbench');

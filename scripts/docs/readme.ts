@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { worksheetFunctions } from '../../functions/worksheet-functions';
 import type { WorksheetFunction } from '../../functions/worksheet-function';
-import { columnMeanings } from '../../src/walls/column-meanings';
+import { columnWords } from '../../src/walls/column-words';
 import { columnIds, columns, type Column } from '../../src/walls/columns';
 import { page, root, table } from './markdown';
 
@@ -35,7 +35,7 @@ function accepted(column: Column): string {
 function columnTable(): string {
   const rows = columnIds.map((id) => {
     const column: Column = columns[id];
-    return [column.name, column.needed ? 'yes' : 'no', columnMeanings[id], accepted(column)];
+    return [column.name, column.needed ? 'yes' : 'no', columnWords[id].means, accepted(column)];
   });
   return table(['column', 'needed', 'meaning', 'accepted'], rows);
 }

@@ -1,5 +1,5 @@
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 import { masonrySymbol, type Elevation, type MasonryByLevel } from './elevation';
 
@@ -40,7 +40,7 @@ export function stripBelow(
   elevation: Elevation,
   masonry: MasonryByLevel,
   rules: BelowRules,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): number {
   let strip = 0;
   for (const { level, height } of elevation.below(row))

@@ -1,5 +1,5 @@
 import { constants } from '../rules/constants';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 import { netArea } from '../walls/net-area';
 import type { WallRow } from '../walls/wall-row';
 import { hoursOf, type Crew } from './crew';
@@ -13,7 +13,7 @@ import { hoursOf, type Crew } from './crew';
  * @param rec takes down the line; `Area#` and `Openings#` have been taken down
  * @returns labor-hours
  */
-export function brushHours(row: WallRow, rate: number, crew: Crew, rec?: Recorder): number {
+export function brushHours(row: WallRow, rate: number, crew: Crew, rec?: RowRecord): number {
   const { masonry } = row.material;
   const left = row.mask === 'only';
   if (!row.brushPriced || !masonry || left) {

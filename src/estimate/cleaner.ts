@@ -1,6 +1,6 @@
 import type { CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 
 /** How a cleaner is mixed and laid on. */
 export interface CleanerUse {
@@ -40,7 +40,7 @@ export function cleanerMix(
   passes: number,
   again: number,
   use: CleanerUse | undefined,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): number {
   const volume = use === undefined ? 0 : (area / use.coverage) * passes * (1 + again);
   if (use === undefined) rec?.nothing('mix#', 'volume', 'noCleaner');
@@ -57,7 +57,7 @@ export function cleanerMix(
  * @param rec takes down the line
  * @returns volume in L
  */
-export function concentrate(mix: number, use: CleanerUse | undefined, rec?: Recorder): number {
+export function concentrate(mix: number, use: CleanerUse | undefined, rec?: RowRecord): number {
   const volume = use === undefined ? 0 : mix / (1 + use.dilution);
   if (use === undefined) rec?.nothing('concentrate#', 'volume', 'noCleaner');
   else if (rec) {
@@ -73,7 +73,7 @@ export function concentrate(mix: number, use: CleanerUse | undefined, rec?: Reco
  * @param rec takes down the line
  * @returns volume in L
  */
-export function mixWater(mix: number, ofConcentrate: number, rec?: Recorder): number {
+export function mixWater(mix: number, ofConcentrate: number, rec?: RowRecord): number {
   const volume = mix - ofConcentrate;
   rec?.line('mixWater', volume);
   return volume;

@@ -1,4 +1,4 @@
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord, ZoneRecord } from '../trace/recorder';
 import { netArea } from '../walls/net-area';
 import type { WallRow } from '../walls/wall-row';
 
@@ -27,7 +27,7 @@ export interface LevelBelow {
  * @param rec takes down the height of each level
  * @returns the elevation
  */
-export function elevationOf(rows: readonly WallRow[], lift: number, rec?: Recorder): Elevation {
+export function elevationOf(rows: readonly WallRow[], lift: number, rec?: ZoneRecord): Elevation {
   const height = (row: WallRow): number => (row.height > 0 ? row.height : lift);
   const heights = new Map<number, number>();
   for (const row of rows) {
@@ -39,10 +39,7 @@ export function elevationOf(rows: readonly WallRow[], lift: number, rec?: Record
   if (rec) {
     for (const { level } of levels) {
       const terms = rows.filter((row) => row.level === level);
-      for (const row of terms) {
-        rec.inRow(row.row, row.wall);
-        traceHeight(row, rec);
-      }
+      for (const row of terms) traceHeight(row, rec.row(row.row, row.wall));
       rec.most(
         `levelHeight${String(level)}@`,
         terms.map((row) => `rowHeight_r${String(row.row)}`),
@@ -74,7 +71,7 @@ export function elevationOf(rows: readonly WallRow[], lift: number, rec?: Record
  * @param row the wall row
  * @param rec takes down the lines
  */
-export function traceHeight(row: WallRow, rec: Recorder): void {
+export function traceHeight(row: WallRow, rec: RowRecord): void {
   if (row.height > 0) {
     rec.input('Height#', row.height, 'length', 'Height of the row', 'height');
     rec.line('rowHeight', row.height);
@@ -116,14 +113,14 @@ export function masonrySymbol(level: number): string {
  * @param masonry net area by level, m2
  * @param rec takes down the lines
  */
-export function traceMasonry(all: readonly WallRow[], masonry: MasonryByLevel, rec: Recorder): void {
+export function traceMasonry(all: readonly WallRow[], masonry: MasonryByLevel, rec: ZoneRecord): void {
   for (const level of masonry.keys()) {
     const rows = all.filter((row) => row.level === level && isOnLevel(row));
     for (const row of rows) {
-      rec.inRow(row.row, row.wall);
-      rec.input('Area#', row.area, 'area', 'Area of the row, gross', 'area');
-      rec.input('Openings#', row.openings, 'area', 'Openings in the row', 'openings');
-      rec.line('bareArea', netArea(row));
+      const rowRec = rec.row(row.row, row.wall);
+      rowRec.input('Area#', row.area, 'area', 'Area of the row, gross', 'area');
+      rowRec.input('Openings#', row.openings, 'area', 'Openings in the row', 'openings');
+      rowRec.line('bareArea', netArea(row));
     }
     const terms = rows.map((row) => `bareArea_r${String(row.row)}`);
     rec.sum(masonrySymbol(level), terms, rows.map(netArea), 'area', 'masonryOfLevel');

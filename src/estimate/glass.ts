@@ -1,5 +1,5 @@
 import { constants } from '../rules/constants';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 import { hoursOf, type Crew } from './crew';
 
@@ -11,7 +11,7 @@ import { hoursOf, type Crew } from './crew';
  * @param rec takes down the lines; `Area#` and `Openings#` have been taken down
  * @returns labor-hours
  */
-export function glassHours(row: WallRow, rate: number, crew: Crew, rec?: Recorder): number {
+export function glassHours(row: WallRow, rate: number, crew: Crew, rec?: RowRecord): number {
   const isGlass = row.material.group === 'glass';
   const left = row.mask === 'only';
   const area = left ? 0 : isGlass ? row.area : row.openings;

@@ -53,7 +53,6 @@ export function jobOwn(
     Number.isNaN(ownHours) ? 0 : hours > 0 ? ownHours / hours : 1 / known.length,
   );
   if (rec) {
-    rec.inZone(undefined, '');
     const terms = known.map(({ index }) => `ownHours_z${String(index + 1)}`);
     rec.sum(
       'jobOwnHours',

@@ -1,6 +1,6 @@
 import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 import { hoursOf, type Crew } from './crew';
 import type { Masking } from './masking';
 
@@ -41,7 +41,7 @@ export function maskOnHours(
   rates: MaskRates,
   slowed: number,
   crew: Crew,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): number {
   const hour = constants.minPerHour.value;
   const net =
@@ -65,7 +65,7 @@ export function maskOffHours(
   rates: MaskRates,
   slowed: number,
   crew: Crew,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): number {
   const hours = hoursOf((mask.area / rates.off) * constants.minPerHour.value * slowed, crew);
   rec?.line('maskOff', hours);

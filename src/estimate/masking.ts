@@ -1,5 +1,5 @@
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 import { edgeLength, openingsEdge } from '../walls/edge-length';
 import type { WallRow } from '../walls/wall-row';
 
@@ -53,7 +53,7 @@ export function maskingAllowances(factors: FactorsInForce): MaskingAllowances {
  * @param rec takes down the lines; `Area#` and `Openings#` have been taken down
  * @returns areas, fixtures and tape
  */
-export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder): Masking {
+export function masking(row: WallRow, allow: MaskingAllowances, rec?: RowRecord): Masking {
   const surface = row.masked ? row.area : row.openings;
   // Whatever its area, so that rows put together have the sums of the rows.
   const later = row.mask === 'yes' && row.material.masonry;
@@ -93,7 +93,7 @@ export function masking(row: WallRow, allow: MaskingAllowances, rec?: Recorder):
   };
 }
 
-function edgeOfOpenings({ openings, openingPerimeter }: WallRow, rec?: Recorder): number {
+function edgeOfOpenings({ openings, openingPerimeter }: WallRow, rec?: RowRecord): number {
   const edge = openingsEdge(openings, openingPerimeter);
   if (openingPerimeter > 0 || openings === 0)
     rec?.input(
@@ -107,7 +107,7 @@ function edgeOfOpenings({ openings, openingPerimeter }: WallRow, rec?: Recorder)
   return edge;
 }
 
-function edgeOf({ area, height, edge: edges }: WallRow, rec?: Recorder): number {
+function edgeOf({ area, height, edge: edges }: WallRow, rec?: RowRecord): number {
   // Rows put together have the sum of their edges.
   const edge = edges ?? edgeLength(area, height);
   if (height > 0) {

@@ -1,7 +1,7 @@
 import { GENTLEST_ACID, type CleanerClass } from '../rules/cleaner-classes';
 import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 
 /** The alkalis that the acid of a cleaner can be neutralized with: sodium bicarbonate and soda ash. */
 export type Alkali = 'NaHCO3' | 'Na2CO3';
@@ -72,7 +72,7 @@ export function acidUse(classToUse: CleanerClass, factors: FactorsInForce): Acid
 export function neutralizer(
   concentrate: number,
   use: AcidUse | undefined,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): { bicarbonate: number; sodaAsh: number } {
   if (use === undefined) {
     rec?.nothing('bicarbonate#', 'mass', 'noAcid');

@@ -1,5 +1,5 @@
 import { constants } from '../rules/constants';
-import type { Recorder } from '../trace/recorder';
+import type { Recorder, RowRecord } from '../trace/recorder';
 
 /**
  * Flow of a nozzle: number * sqrt(pressure / 4000 psi) US gal/min. Source: nozzle numbering convention.
@@ -8,7 +8,7 @@ import type { Recorder } from '../trace/recorder';
  * @param rec takes down the line; `pressure#` has been taken down
  * @returns flow in L/min
  */
-export function nozzleFlow(number: number, pressure: number, rec?: Recorder): number {
+export function nozzleFlow(number: number, pressure: number, rec?: RowRecord): number {
   const flow = number * constants.ratedFlow.value * Math.sqrt(pressure / constants.ratedPressure.value);
   rec?.line('nozzleFlow', flow);
   return flow;
@@ -35,7 +35,7 @@ export function fanWidth(distance: number, angle: number, rec?: Recorder): numbe
  * @param rec takes down the line; `flow#` and `pressure#` have been taken down
  * @returns force in N
  */
-export function reactionForce(flow: number, pressure: number, rec?: Recorder): number {
+export function reactionForce(flow: number, pressure: number, rec?: RowRecord): number {
   const force = constants.jetCoefficient.value * flow * Math.sqrt(pressure);
   rec?.line('reactionForce', force);
   return force;

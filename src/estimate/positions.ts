@@ -1,6 +1,6 @@
 import { hoursOf, type Crew } from './crew';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 import { traceHeight, type Elevation } from './elevation';
 
@@ -46,7 +46,7 @@ export function moveHours(
   elevation: Elevation,
   rules: AccessRules,
   crew: Crew,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): number {
   const positions = area / (rules.dropWidth * rules.lift);
   const height = elevation.height(row);

@@ -1,6 +1,6 @@
 import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { Recorder, RowRecord } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 import { sorptivity } from './sorptivity';
 
@@ -65,7 +65,7 @@ export function preWetRules(factors: FactorsInForce, rec?: Recorder): PreWetRule
  * @param rec takes down the lines; `spare` has been taken down
  * @returns minutes, passes and water
  */
-export function preWet(row: WallRow, rules: PreWetRules, rec?: Recorder): PreWet {
+export function preWet(row: WallRow, rules: PreWetRules, rec?: RowRecord): PreWet {
   const inLab = sorptivity(row, rules.density, rec);
   const field = inLab * rules.fieldShare;
   const { leastDwell, spare, capacity } = rules;

@@ -1,6 +1,6 @@
 import type { CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord, ZoneRecord } from '../trace/recorder';
 import type { Quantities, QuantityId } from './quantities';
 
 const priced = [
@@ -74,7 +74,7 @@ export function cleanerPrice(
   concentrate: number,
   classToUse: CleanerClass,
   prices: Prices,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): number {
   const price = concentrate * prices.cleaner[classToUse];
   if (rec) {
@@ -96,10 +96,9 @@ export const jobSums = {
  * zone. Nothing is rounded here.
  * @param of quantities in base units, with the price of the cleaner and the sums of the job; takes the parts of the price
  * @param prices the prices in force
- * @param at where the trace stands: `#` for a row, `@` for a zone
- * @param rec takes down the lines
+ * @param rec takes down the lines, of the row or the zone
  */
-export function addPrice(of: Quantities, prices: Prices, at: '#' | '@', rec?: Recorder): void {
+export function addPrice(of: Quantities, prices: Prices, rec?: ZoneRecord): void {
   of.priceLabor = prices.byCrew ? of.crewHours * prices.crew : of.laborHours * prices.labor;
   of.priceMasking = of.film * prices.film + of.tape * prices.tape;
   of.priceWater = of.water * prices.water;
@@ -126,19 +125,19 @@ export function addPrice(of: Quantities, prices: Prices, at: '#' | '@', rec?: Re
   of.priceProfit = (supervised + of.priceContingency + of.priceOverhead) * prices.profit;
   of.price = supervised + of.priceContingency + of.priceOverhead + of.priceProfit;
   if (!rec) return;
-  rec.lineAt(at, prices.byCrew ? 'priceCrew' : 'priceLabor', of.priceLabor);
-  rec.lineAt(at, 'priceMasking', of.priceMasking);
-  rec.lineAt(at, 'priceWater', of.priceWater);
-  rec.lineAt(at, 'priceEquipment', of.priceEquipment);
-  rec.lineAt(at, 'priceAccess', of.priceAccess);
-  rec.lineAt(at, 'priceNeutralizer', of.priceNeutralizer);
-  rec.lineAt(at, 'priceDisposal', of.priceDisposal);
-  rec.lineAt(at, 'priceDirect', direct);
-  rec.lineAt(at, 'priceSupervision', of.priceSupervision);
-  rec.lineAt(at, 'priceContingency', of.priceContingency);
-  rec.lineAt(at, 'priceOverhead', of.priceOverhead);
-  rec.lineAt(at, 'priceProfit', of.priceProfit);
-  rec.lineAt(at, 'priceBefore', of.price);
+  rec.line(prices.byCrew ? 'priceCrew' : 'priceLabor', of.priceLabor);
+  rec.line('priceMasking', of.priceMasking);
+  rec.line('priceWater', of.priceWater);
+  rec.line('priceEquipment', of.priceEquipment);
+  rec.line('priceAccess', of.priceAccess);
+  rec.line('priceNeutralizer', of.priceNeutralizer);
+  rec.line('priceDisposal', of.priceDisposal);
+  rec.line('priceDirect', direct);
+  rec.line('priceSupervision', of.priceSupervision);
+  rec.line('priceContingency', of.priceContingency);
+  rec.line('priceOverhead', of.priceOverhead);
+  rec.line('priceProfit', of.priceProfit);
+  rec.line('priceBefore', of.price);
 }
 
 /**

@@ -1,6 +1,6 @@
 import { symbolOf } from '../govern/govern-zone';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { Recorder, RowRecord } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 import { fanWidth, nozzleFlow, reactionForce } from './nozzle';
 
@@ -35,7 +35,7 @@ export function rinseRules(factors: FactorsInForce, rec?: Recorder): RinseRules 
  * @param rec takes down the lines
  * @returns kPa
  */
-export function rinsePressure(row: WallRow, rules: RinseRules, rec?: Recorder): number {
+export function rinsePressure(row: WallRow, rules: RinseRules, rec?: RowRecord): number {
   const pressure = Math.min(rules.pressure, row.material.pressure);
   if (rec) {
     const limit = `pressure_${symbolOf(row.material)}`;
@@ -52,7 +52,7 @@ export function rinsePressure(row: WallRow, rules: RinseRules, rec?: Recorder): 
  * @param rec takes down the lines
  * @returns min/m2; infinite where the material takes no pressure at all
  */
-export function rinseTime(row: WallRow, rules: RinseRules, rec?: Recorder): number {
+export function rinseTime(row: WallRow, rules: RinseRules, rec?: RowRecord): number {
   const pressure = rinsePressure(row, rules, rec);
   const flow = nozzleFlow(rules.nozzle, pressure, rec);
   const time = rules.perArea / flow;

@@ -1,7 +1,7 @@
 import { effortsOf, type Efforts } from '../govern/effort';
 import type { CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { Recorder, RowRecord } from '../trace/recorder';
 import { netArea } from '../walls/net-area';
 import type { WallRow } from '../walls/wall-row';
 import { stripBelow } from './below';
@@ -100,11 +100,10 @@ export function addFaceQuantities(
   elevation: Elevation,
   rules: JobRules,
   sums: Quantities,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): void {
   const { crew } = rules;
   if (rec) {
-    rec.inRow(row.row, row.wall);
     rec.input('Area#', row.area, 'area', 'Area of the row, gross', 'area');
     rec.input('Openings#', row.openings, 'area', 'Openings in the row', 'openings');
   }
@@ -149,11 +148,10 @@ export function addWashQuantities(
   decision: Pick<ZoneDecision, 'masonry' | 'how'>,
   rules: JobRules,
   sums: Quantities,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): RowWash {
   const { crew, again } = rules;
   const ofClass = rules.ofClass(wash.class);
-  rec?.inRow(row.row, row.wall);
   const area = netArea(row);
   const isMasonry = row.material.masonry;
   const washed = isMasonry ? area : 0;

@@ -1,4 +1,4 @@
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 
 /**
  * Runoff of a row that is collected: all that is applied less what the face takes up, times the share captured.
@@ -14,7 +14,7 @@ export function runoff(
   concentrate: number,
   absorbed: number,
   captured: number,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): number {
   const volume = (water + concentrate - absorbed) * captured;
   rec?.line('runoff', volume);

@@ -1,6 +1,6 @@
 import type { AccessKind } from '../rules/access-kinds';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 import { traceHeight, type Elevation } from './elevation';
 
@@ -46,7 +46,7 @@ export function scaffoldHours(
   row: WallRow,
   elevation: Elevation,
   rules: ScaffoldRules,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): number {
   if (!rules.ours || (row.access ?? rules.usual) !== 'scaffold') {
     rec?.line('noScaffold', 0);

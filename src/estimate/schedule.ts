@@ -1,7 +1,7 @@
 import type { Governing } from '../govern/govern-zone';
 import type { CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { Recorder, ZoneRecord } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 import type { Zone } from '../walls/zones';
 import { jobOwn, type JobOwn } from './job-own';
@@ -26,7 +26,7 @@ export interface ZoneEstimate {
   readonly classToUse: CleanerClass | undefined;
   /** The classes of the washes of the masked masonry afterwards, the most tolerant rows first. */
   readonly laterClasses: readonly CleanerClass[];
-  /** The rows that are washed, or one of each kind, each with how. */
+  /** The rows that are washed, or one of each group, each with how. */
   readonly washed: readonly WashedRow[];
   readonly totals: Readonly<Quantities>;
   /** Why some totals are NaN; undefined where all are numbers. */
@@ -74,7 +74,7 @@ export function estimateJob(
   const rules = jobRules(factors, rec);
   const recorded = rec && new Set(wanted);
   const owns = zones.map((zone, index) =>
-    zoneOwn(zone, index, rules, factors, recorded?.has(zone) ? rec : undefined),
+    zoneOwn(zone, index, rules, factors, recorded?.has(zone) ? rec?.zone(index, zone.name) : undefined),
   );
   return estimateFrom(owns, rules, factors, { wanted, rec, takeRow });
 }
@@ -95,24 +95,26 @@ export function estimateFrom(
 ): JobEstimate {
   const asked = wanted && new Set(wanted);
   const isWanted = (zone: Zone): boolean => asked?.has(zone) ?? true;
-  for (const own of owns) {
-    if (rec && !isWanted(own.zone)) traceElsewhere(own, 'ownHours', own.ownHours, 'laborHours', rec);
+  for (const { zone, index, ownHours } of owns) {
+    if (rec && !isWanted(zone))
+      rec.zone(index, zone.name).given('ownHours@', ownHours, 'laborHours', 'otherZone');
   }
   const job = jobOwn(owns, rules.crew, factors, rec);
   const all = owns.map((own, place) => {
     const share = job.shares[place] ?? 0;
-    return zoneTotals(own, share, job, rules, factors, isWanted(own.zone) ? rec : undefined);
+    const zoneRec = isWanted(own.zone) ? rec?.zone(own.index, own.zone.name) : undefined;
+    return zoneTotals(own, share, job, rules, factors, zoneRec);
   });
   const short = upToMinimum(owns, all, rules, isWanted, rec);
   const estimates = owns.flatMap((own, place) => {
     const totals = all[place];
     if (totals === undefined || !isWanted(own.zone)) return [];
-    rec?.inZone(own.index, own.zone.name);
+    const zoneRec = rec?.zone(own.index, own.zone.name);
     totals.priceMinimum = short * (job.shares[place] ?? 0);
     totals.price += totals.priceMinimum;
-    rec?.line('priceMinimum', totals.priceMinimum);
-    rec?.lineAt('@', 'price', totals.price);
-    rec?.lineAt('@', 'bidPrice', bidPrice(totals.price));
+    zoneRec?.line('priceMinimum', totals.priceMinimum);
+    zoneRec?.line('price', totals.price);
+    zoneRec?.line('bidPrice', bidPrice(totals.price));
     const { governing, first, later } = own.decision;
     const estimate: ZoneEstimate = {
       zone: own.zone,
@@ -123,7 +125,7 @@ export function estimateFrom(
       totals,
       finding: own.finding,
     };
-    if (takeRow || rec) shareOut(estimate, own, rules, rec, takeRow);
+    if (takeRow || zoneRec) shareOut(estimate, own, rules, zoneRec, takeRow);
     return [estimate];
   });
   const totals = sumOf(estimates);
@@ -165,7 +167,7 @@ function zoneTotals(
   job: JobOwn,
   { crew, prices }: JobRules,
   factors: FactorsInForce,
-  rec?: Recorder,
+  rec?: ZoneRecord,
 ): Quantities {
   const totals = { ...own.sums };
   totals.sampleHours = job.sampleHours * share;
@@ -181,7 +183,6 @@ function zoneTotals(
   totals.crewHours = totals.laborHours / persons;
   for (const id of sumsOfJob) totals[id] = prices[jobSums[id]] * share;
   if (rec) {
-    rec.inZone(own.index, own.zone.name);
     rec.lineNamed(
       'zoneShare@',
       own.ownHours > 0 ? 'ownHours@ / jobOwnHours' : String(share),
@@ -214,12 +215,12 @@ function zoneTotals(
     rec.line('otherHours', other);
     rec.line('days', totals.days);
     rec.line('setupHours', totals.setupHours);
-    rec.lineAt('@', 'laborHours', totals.laborHours, 'otherHours~ + setupHours~');
-    rec.lineAt('@', 'crewHours', totals.crewHours);
+    rec.line('laborHours', totals.laborHours, 'otherHours@ + setupHours@');
+    rec.line('crewHours', totals.crewHours);
     for (const id of sumsOfJob)
       rec.lineNamed(`${id}@`, `price_${jobSums[id]} * zoneShare@`, totals[id], 'money', 'zoneShare');
   }
-  addPrice(totals, prices, '@', rec);
+  addPrice(totals, prices, rec);
   return totals;
 }
 
@@ -239,8 +240,8 @@ function upToMinimum(
   const short = Math.max(0, prices.minimum - price);
   if (rec) {
     for (const { own, price: of } of known)
-      if (own && !isWanted(own.zone)) traceElsewhere(own, 'priceBefore', of, 'money', rec);
-    rec.inZone(undefined, '');
+      if (own && !isWanted(own.zone))
+        rec.zone(own.index, own.zone.name).given('priceBefore@', of, 'money', 'otherZone');
     rec.sum(
       'jobPrice',
       known.map(({ own }) => `priceBefore_z${String((own?.index ?? 0) + 1)}`),
@@ -253,27 +254,14 @@ function upToMinimum(
   return short;
 }
 
-/** A number of a zone that is not wanted itself, but shares with those that are. */
-function traceElsewhere(
-  { zone, index }: ZoneOwn,
-  symbol: string,
-  value: number,
-  kind: 'laborHours' | 'money',
-  rec: Recorder,
-): void {
-  rec.inZone(index, zone.name);
-  rec.given(`${symbol}@`, value, kind, 'otherZone');
-}
-
 function traceJob(estimates: readonly ZoneEstimate[], totals: Quantities, rec: Recorder): void {
-  rec.inZone(undefined, '');
   const suffixes = estimates.map((_, index) => `_z${String(index + 1)}`);
   for (const id of quantityIds) {
     const terms = suffixes.map((suffix) => id + suffix);
     const values = estimates.map((zone) => zone.totals[id]);
     rec.sum(id, terms, values, addedQuantities[id].kind, 'sum');
   }
-  rec.lineAt('', 'bidPrice', bidPrice(totals.price));
+  rec.line('bidPrice', bidPrice(totals.price));
   const governed = estimates.flatMap(({ governing }, index) =>
     governing ? [{ symbol: `ceiling_z${String(index + 1)}`, value: governing.ceiling }] : [],
   );
@@ -287,33 +275,32 @@ function shareOut(
   estimate: ZoneEstimate,
   own: ZoneOwn,
   rules: JobRules,
-  rec: Recorder | undefined,
+  rec: ZoneRecord | undefined,
   takeRow: RowTaker | undefined,
 ): void {
   const { totals, zone } = estimate;
   const by = totals.washedArea > 0 ? 'washedArea' : 'maskingArea';
-  rec?.inZone(own.index, zone.name);
   const passedOn: readonly QuantityId[] = [...shared, ...sumsOfJob, 'priceMinimum'];
   for (const row of zone.rows) {
     const ofRow = rowOwn(row, own, rules);
     const share = totals[by] > 0 ? ofRow[by] / totals[by] : 1 / zone.rows.length;
-    rec?.inRow(row.row, row.wall);
+    const rowRec = rec?.row(row.row, row.wall);
     const expression = totals[by] > 0 ? `${by}# / ${by}@` : `1 / ${String(zone.rows.length)}`;
-    rec?.lineNamed('share#', expression, share, 'ratio', 'share');
+    rowRec?.lineNamed('share#', expression, share, 'ratio', 'share');
     for (const id of passedOn) {
       ofRow[id] = totals[id] * share;
-      rec?.lineNamed(`${id}#`, `${id}@ * share#`, ofRow[id], addedQuantities[id].kind, 'share');
+      rowRec?.lineNamed(`${id}#`, `${id}@ * share#`, ofRow[id], addedQuantities[id].kind, 'share');
     }
     for (const part of hourParts) ofRow.laborHours += ofRow[part];
     ofRow.crewHours = ofRow.laborHours / (rules.crew.size * rules.crew.teams);
-    if (rec) {
+    if (rowRec) {
       const parts = hourParts.map((part) => `${part}#`).join(' + ');
-      rec.lineAt('#', 'laborHours', ofRow.laborHours, parts);
-      rec.lineAt('#', 'crewHours', ofRow.crewHours);
+      rowRec.line('laborHours', ofRow.laborHours, parts);
+      rowRec.line('crewHours', ofRow.crewHours);
     }
-    addPrice(ofRow, rules.prices, '#', rec);
+    addPrice(ofRow, rules.prices, rowRec);
     ofRow.price += ofRow.priceMinimum;
-    rec?.lineAt('#', 'price', ofRow.price);
+    rowRec?.line('price', ofRow.price);
     takeRow?.(row, ofRow, estimate);
   }
 }

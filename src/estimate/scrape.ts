@@ -3,7 +3,7 @@ import { residueOf } from '../govern/residue';
 import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
 import { residues, type Residue } from '../rules/residues';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 import { hoursOf, type Crew } from './crew';
 
@@ -40,7 +40,7 @@ export function scrapeHours(
   slowed: number,
   { rates, efforts }: { readonly rates: ScrapeRates; readonly efforts: Efforts },
   crew: Crew,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): number {
   const residue = residueOf(row);
   const effort = effortOf(row, efforts, rec);

@@ -2,7 +2,7 @@ import type { AccessKind } from '../rules/access-kinds';
 import { accessKinds } from '../rules/access-kinds';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { Texture } from '../rules/materials';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 
 /** What slows the person, not the label. */
@@ -46,7 +46,7 @@ export interface Slowdown {
  * @param rec takes down the lines
  * @returns ratios for masking and for scraping and washing
  */
-export function slowdownOf(row: WallRow, slowdowns: Slowdowns, rec?: Recorder): Slowdown {
+export function slowdownOf(row: WallRow, slowdowns: Slowdowns, rec?: RowRecord): Slowdown {
   const kind = row.access ?? slowdowns.usual;
   const { texture } = row.material;
   const masking = slowdowns.access[kind];

@@ -1,6 +1,6 @@
 import { symbolOf } from '../govern/govern-zone';
 import { constants } from '../rules/constants';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 
 /**
@@ -11,7 +11,7 @@ import type { WallRow } from '../walls/wall-row';
  * @param rec takes down the lines
  * @returns sorptivity in L/(m2 min^0.5)
  */
-export function sorptivity(row: WallRow, density: number, rec?: Recorder): number {
+export function sorptivity(row: WallRow, density: number, rec?: RowRecord): number {
   const measured = row.suction > 0;
   const suction = measured ? row.suction : row.material.suction;
   const value = suction / density / Math.sqrt(constants.iraTime.value);

@@ -2,7 +2,7 @@ import type { FactorsInForce } from '../rules/read-factors';
 import { fromBase } from '../quantity/conversions';
 import { DIGITS, tidy } from '../quantity/shown-number';
 import { show, unitOf } from '../quantity/systems';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 
 /** The window of the label, and how a team goes from patch to patch. Minutes and m2. */
 export interface CycleRules {
@@ -102,7 +102,7 @@ export function washCycle(
  * @param rules window, patches and passes
  * @param rec takes down the lines; `applyTime#`, `rinseTime#` and `scrubTime#` have been taken down
  */
-export function traceCycle(cycle: WashCycle, times: StepTimes, rules: CycleRules, rec: Recorder): void {
+export function traceCycle(cycle: WashCycle, times: StepTimes, rules: CycleRules, rec: RowRecord): void {
   const slower = times.apply >= times.rinse ? 'applyTime#' : 'rinseTime#';
   const quicker = times.apply >= times.rinse ? 'rinseTime#' : 'applyTime#';
   const byWindow = rules.mostDwell / (cycle.slower + cycle.scrub) <= rules.mostPatch;

@@ -2,7 +2,7 @@ import { leftToBrush, type ResidueRules } from '../govern/residue';
 import { constants } from '../rules/constants';
 import type { CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 import type { BelowRules } from './below';
 import type { Crew } from './crew';
@@ -63,7 +63,7 @@ export interface RowWash {
  * @param rec takes down the lines; `stripBelow#` has been taken down
  * @returns minutes of persons and water, on an area
  */
-export function washRow(row: WallRow, strip: number, rules: WashRules, rec?: Recorder): RowWash {
+export function washRow(row: WallRow, strip: number, rules: WashRules, rec?: RowRecord): RowWash {
   const { crew } = rules;
   const rinse = rinseTime(row, rules.rinse, rec);
   if (!row.material.masonry) return rinseOnly(rinse, rules, rec);
@@ -80,7 +80,7 @@ function withCleaner(
   row: WallRow,
   { rinse, scrub, strip }: FaceTimes,
   rules: WashRules,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): RowWash {
   const { size } = rules.crew;
   const apply = 1 / rules.applyRate;
@@ -123,7 +123,7 @@ function withCleaner(
   });
 }
 
-function withClearWater({ rinse, scrub, strip }: FaceTimes, rules: WashRules, rec?: Recorder): RowWash {
+function withClearWater({ rinse, scrub, strip }: FaceTimes, rules: WashRules, rec?: RowRecord): RowWash {
   const { size } = rules.crew;
   const time = scrub + rinse;
   rec?.line('clearWaterCycle', time);
@@ -140,7 +140,7 @@ function withClearWater({ rinse, scrub, strip }: FaceTimes, rules: WashRules, re
 }
 
 /** What is only protected is rinsed, by one person while the team stands by. */
-function rinseOnly(rinse: number, rules: WashRules, rec?: Recorder): RowWash {
+function rinseOnly(rinse: number, rules: WashRules, rec?: RowRecord): RowWash {
   const { size } = rules.crew;
   const work = { prewet: 0, apply: 0, scrub: 0, rinse, change: 0 };
   if (rec) {
@@ -167,7 +167,7 @@ function withHelpers(
   free: number,
   held: number,
   { crew: { size } }: WashRules,
-  rec: Recorder | undefined,
+  rec: RowRecord | undefined,
   rest: Pick<RowWash, 'passes' | 'wet' | 'mistWater' | 'rinseWater' | 'cycle'>,
 ): RowWash {
   const excess = Math.max(0, prewet + below.minutes - free);
@@ -208,7 +208,7 @@ function keepWet(
   free: number,
   strip: number,
   { below, crew: { size } }: WashRules,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): Below {
   const before = time + Math.max(0, prewet - free) / size;
   const wetted = (before / below.interval) * strip;
@@ -229,7 +229,7 @@ function rinsedOnce(
   return { passes: 1, wet: NO_PREWET, mistWater: 0, rinseWater: rules.rinse.perArea, cycle: undefined };
 }
 
-function noCleaner(rec: Recorder): void {
+function noCleaner(rec: RowRecord): void {
   for (const symbol of ['prewetWork#', 'applyWork#', 'changeWork#', 'held#'])
     rec.nothing(symbol, 'laborMinutesPerArea', 'noCleaner');
   for (const symbol of ['takenUp#', 'preWetPerArea#', 'mistPerArea#'])

@@ -2,7 +2,7 @@ import { governZone, type Governing } from '../govern/govern-zone';
 import { cleanerClasses, STRONGEST_CLASS, type CleanerClass } from '../rules/cleaner-classes';
 import { constants } from '../rules/constants';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord, ZoneRecord } from '../trace/recorder';
 import { netArea } from '../walls/net-area';
 import type { WallRow } from '../walls/wall-row';
 import { isWashedLater } from '../walls/washed-later';
@@ -57,7 +57,7 @@ export function decideZone(
   rulesOf: (classToUse: CleanerClass) => WashRules,
   slowdowns: Slowdowns,
   factors: FactorsInForce,
-  rec?: Recorder,
+  rec?: ZoneRecord,
 ): ZoneDecision {
   const governing = governZone({ rows, below }, factors, rec);
   const masonry = masonryByLevel(rows);
@@ -72,7 +72,7 @@ export function decideZone(
     }
     return minutes;
   };
-  const choose = (minutes: readonly number[], at: ChoiceOf, taker?: Recorder): CleanerClass => {
+  const choose = (minutes: readonly number[], at: ChoiceOf, taker?: ZoneRecord): CleanerClass => {
     const { chosenClass } = factors;
     if (chosenClass === undefined) {
       const classToUse = fewest(minutes);
@@ -107,10 +107,9 @@ export function decideZone(
     for (const row of waiting) minutesLater.set(row, minutesOf([row], ceilingOf(row)));
   const cleaners = minutesLater.size > 0 ? laterCleaners([...minutesLater.values()], setup) : [];
   const laterClasses = new Map<WallRow, CleanerClass>();
-  const chooseLater = (row: WallRow, taker?: Recorder): CleanerClass => {
+  const chooseLater = (row: WallRow, taker?: RowRecord): CleanerClass => {
     const ceiling = ceilingOf(row);
     if (taker) {
-      taker.inRow(row.row, row.wall);
       const limits = `min(${String(row.material.ceiling)}, ${governing ? 'ceiling@' : String(most)})`;
       taker.line('laterCeiling', ceiling, limits);
     }
@@ -134,7 +133,7 @@ export function decideZone(
     laterClasses.set(row, of);
     return of;
   };
-  for (const row of waiting) laterClasses.set(row, chooseLater(row, rec));
+  for (const row of waiting) laterClasses.set(row, chooseLater(row, rec?.row(row.row, row.wall)));
   return { governing, first, later: laterWashes(waiting, laterClass), laterClass, masonry, how };
 }
 
@@ -231,22 +230,20 @@ function traceTry(
   masonry: MasonryByLevel,
   elevation: Elevation,
   slowdowns: Slowdowns,
-  rec: Recorder,
+  rec: ZoneRecord,
 ): void {
   const minutes = rows.map((row) => {
-    rec.inRow(row.row, row.wall, rules.class);
+    const rowRec = rec.row(row.row, row.wall, rules.class);
     const area = netArea(row);
-    rec.input('Area#', row.area, 'area', 'Area of the row, gross', 'area');
-    rec.input('Openings#', row.openings, 'area', 'Openings in the row', 'openings');
-    rec.line('bareArea', area);
-    const slowed = slowdownOf(row, slowdowns, rec).washing;
-    const strip = stripBelow(row, elevation, masonry, rules.below, rec);
-    const hours = hoursOf(washRow(row, strip, rules, rec).all * area * slowed, rules.crew);
-    rec.line('hoursAtClass', hours);
+    rowRec.input('Area#', row.area, 'area', 'Area of the row, gross', 'area');
+    rowRec.input('Openings#', row.openings, 'area', 'Openings in the row', 'openings');
+    rowRec.line('bareArea', area);
+    const slowed = slowdownOf(row, slowdowns, rowRec).washing;
+    const strip = stripBelow(row, elevation, masonry, rules.below, rowRec);
+    const hours = hoursOf(washRow(row, strip, rules, rowRec).all * area * slowed, rules.crew);
+    rowRec.line('hoursAtClass', hours);
     return hours;
   });
-  const last = rows.at(-1);
-  if (last) rec.inRow(last.row, last.wall);
   const terms = rows.map(({ row }) => `hours_r${String(row)}_c${String(rules.class)}`);
   rec.sum(hoursSymbol(symbol, rules.class), terms, minutes, 'laborHours', 'hoursAtClass');
 }
@@ -259,7 +256,7 @@ function traceClass(
   { symbol, method }: ChoiceOf,
   classToUse: CleanerClass,
   minutes: readonly number[],
-  rec: Recorder,
+  rec: ZoneRecord,
   tryClass: (of: CleanerClass) => void,
 ): void {
   // A class whose cycle is an error is no candidate.

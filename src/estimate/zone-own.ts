@@ -1,6 +1,6 @@
 import type { CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { ZoneRecord } from '../trace/recorder';
 import { netArea } from '../walls/net-area';
 import type { WallRow } from '../walls/wall-row';
 import { isWashedLater } from '../walls/washed-later';
@@ -29,7 +29,7 @@ export interface ZoneOwn {
   readonly sums: Quantities;
   /** Labor-hours before set-up and before what belongs to the job. */
   readonly ownHours: number;
-  /** The rows that are washed, or one of each kind. */
+  /** The rows that are washed, or one of each group. */
   readonly washed: readonly WashedRow[];
   /** Why some numbers are NaN; undefined where all are numbers. */
   readonly finding: string | undefined;
@@ -45,7 +45,7 @@ const ownParts = hourParts.filter((id) => id !== 'setupHours' && !jobOwned.inclu
  * @param index its number within the job
  * @param rules what holds for the job
  * @param factors the factors in force
- * @param rec takes down the lines
+ * @param rec takes down the lines, of the zone
  * @returns the zone's own quantities, in base units
  */
 export function zoneOwn(
@@ -53,11 +53,10 @@ export function zoneOwn(
   index: number,
   rules: JobRules,
   factors: FactorsInForce,
-  rec?: Recorder,
+  rec?: ZoneRecord,
 ): ZoneOwn {
-  // A record is of each row. Otherwise one row of each kind tells it all.
-  const rows = (!rec && zone.kinds) || zone.rows;
-  rec?.inZone(index, zone.name);
+  // A record is of each row. Otherwise one row of each group tells it all.
+  const rows = (!rec && zone.groups) || zone.rows;
   const elevation = elevationOf(rows, rules.access.lift, rec);
   const decision = decideZone(
     { rows, below: zone.below },
@@ -71,14 +70,15 @@ export function zoneOwn(
   const washed: WashedRow[] = [];
   let finding: string | undefined;
   for (const row of rows) {
-    addFaceQuantities(row, elevation, rules, sums, rec);
+    const rowRec = rec?.row(row.row, row.wall);
+    addFaceQuantities(row, elevation, rules, sums, rowRec);
     const wash = washOf(row, decision);
     if (wash === undefined) {
-      for (const id of rec ? ofWashing : [])
-        rec?.nothing(`${id}#`, addedQuantities[id].kind, row.mask === 'only' ? 'leftOut' : 'notWashed');
+      for (const id of rowRec ? ofWashing : [])
+        rowRec?.nothing(`${id}#`, addedQuantities[id].kind, row.mask === 'only' ? 'leftOut' : 'notWashed');
       continue;
     }
-    const how = addWashQuantities(row, wash, elevation, decision, rules, sums, rec);
+    const how = addWashQuantities(row, wash, elevation, decision, rules, sums, rowRec);
     finding ??= how.finding;
     washed.push({ row, wash, how });
   }
@@ -125,7 +125,7 @@ export function rowOwn(
   return sums;
 }
 
-function traceSums(rows: readonly WallRow[], of: (row: WallRow) => Quantities, rec: Recorder): void {
+function traceSums(rows: readonly WallRow[], of: (row: WallRow) => Quantities, rec: ZoneRecord): void {
   const ofRows = rows.map(of);
   for (const id of [...rowOwned, 'priceCleaner' as const]) {
     const terms = rows.map(({ row }) => `${id}_r${String(row)}`);

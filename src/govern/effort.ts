@@ -1,6 +1,6 @@
 import { mortarTypes, DEFAULT_MORTAR, type MortarType } from '../rules/mortars';
 import type { FactorsInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { RowRecord } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 
 /** What each mortar asks of the one who scrapes and scrubs; 1 for Type N. */
@@ -25,7 +25,7 @@ export function effortsOf(factors: FactorsInForce): Efforts {
  * @param rec takes down the line
  * @returns a ratio to Type N
  */
-export function effortOf(row: WallRow, efforts: Efforts, rec?: Recorder): number {
+export function effortOf(row: WallRow, efforts: Efforts, rec?: RowRecord): number {
   const type = row.mortar ?? DEFAULT_MORTAR;
   rec?.line(row.mortar ? 'mortarEffort' : 'mortarDefault', efforts[type], { type });
   return efforts[type];

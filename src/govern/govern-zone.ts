@@ -1,7 +1,7 @@
 import { comparable } from '../quantity/cell';
 import { STRONGEST_CLASS, type CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce, MaterialInForce } from '../rules/read-factors';
-import type { Recorder } from '../trace/recorder';
+import type { ZoneRecord } from '../trace/recorder';
 import { netArea } from '../walls/net-area';
 import type { WallRow } from '../walls/wall-row';
 import type { Zone } from '../walls/zones';
@@ -28,7 +28,7 @@ export interface Governing {
 export function governZone(
   { rows, below }: Pick<Zone, 'rows' | 'below'>,
   factors: FactorsInForce,
-  rec?: Recorder,
+  rec?: ZoneRecord,
 ): Governing | undefined {
   let ceiling: number = STRONGEST_CLASS;
   let mostNeed: CleanerClass = 0;
@@ -42,8 +42,7 @@ export function governZone(
     materials.add(row.material);
     ceiling = Math.min(ceiling, row.material.ceiling);
     if (!row.material.masonry) continue;
-    rec?.inRow(row.row, row.wall);
-    const need = needClass(row, rules, rec);
+    const need = needClass(row, rules, rec?.row(row.row, row.wall));
     if (need > mostNeed) {
       mostNeed = need;
       inMostNeed = row;

@@ -1,7 +1,7 @@
 import { cleanerClasses, STRONGEST_CLASS, type CleanerClass } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
-import { foretoldResidue, residues, type Residue } from '../rules/residues';
-import type { Recorder } from '../trace/recorder';
+import { assumedResidue, residues, type Residue } from '../rules/residues';
+import type { RowRecord } from '../trace/recorder';
 import type { WallRow } from '../walls/wall-row';
 import { effortOf, effortsOf, type Efforts } from './effort';
 
@@ -39,7 +39,7 @@ export function residueRules(factors: FactorsInForce): ResidueRules {
  * @returns the residue
  */
 export function residueOf(row: WallRow): Residue {
-  return row.residue ?? foretoldResidue(row.brushed);
+  return row.residue ?? assumedResidue(row.brushed);
 }
 
 /**
@@ -54,7 +54,7 @@ export function leftToBrush(
   row: WallRow,
   withClass: CleanerClass,
   rules: ResidueRules,
-  rec?: Recorder,
+  rec?: RowRecord,
 ): number {
   const residue = residueOf(row);
   const left = (rules.left[withClass] ?? NaN) * rules.load[residue] * effortOf(row, rules.efforts, rec);
@@ -69,7 +69,7 @@ export function leftToBrush(
  * @param rec takes down the lines
  * @returns the class that the row needs
  */
-export function needClass(row: WallRow, rules: ResidueRules, rec?: Recorder): CleanerClass {
+export function needClass(row: WallRow, rules: ResidueRules, rec?: RowRecord): CleanerClass {
   const enough = cleanerClasses.find((candidate) => leftToBrush(row, candidate.class, rules) <= rules.least);
   const need = enough?.class ?? STRONGEST_CLASS;
   if (rec) {

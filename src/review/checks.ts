@@ -7,7 +7,7 @@ import {
   mortarDefault,
   openingPerimeterMissing,
   residueAndBrushed,
-  residueForetold,
+  residueAssumed,
 } from './checks/defaults-used';
 import { dryBeforeLeast } from './checks/drying';
 import { exampleRowsLeft } from './checks/example-rows';
@@ -63,7 +63,7 @@ export const allChecks: readonly Check[] = [
   strongMortar,
   suctionNotMeasured,
   mortarDefault,
-  residueForetold,
+  residueAssumed,
   residueAndBrushed,
   heightMissing,
   openingPerimeterMissing,

@@ -515,7 +515,7 @@ export const factors = [
     ...assumption,
     meaning: 'number of the rinse nozzle; 16 gives 5 gal/min at 400 psi',
     bracket:
-      '3 to 8 gal/min (High pressure water cleaning of new masonry); 5, 5 to 7, and 6 to 8 (Masonry Magazine, July 2006)',
+      '3 to 8 gal/min (Good Practice for Cleaning New Brickwork); 5, 5 to 7, and 6 to 8 (Masonry Magazine, July 2006)',
   },
   {
     id: 'nozzle.pressure',
@@ -529,7 +529,7 @@ export const factors = [
     ...assumption,
     meaning: 'pressure of the rinse, at the gauge; each material has its own limit',
     bracket:
-      'scales disagree: low is 100 to 400 psi (GSA 0440001P), or below 100 (Guide section on the maintenance of brick); new brick 400 to 800 (High pressure water cleaning of new masonry); a textbook rinses at 200 to 300 (Modern Masonry)',
+      'scales disagree: low is 100 to 400 psi (GSA 0440001P), or below 100 (Guide section on the maintenance of brick); new brick 400 to 800 (Good Practice for Cleaning New Brickwork); a textbook rinses at 200 to 300 (Modern Masonry)',
   },
   {
     id: 'nozzle.angle',
@@ -1153,7 +1153,7 @@ export const factors = [
     least: 0,
     most: 240,
     sourceKind: 'published',
-    source: 'stone-producer',
+    source: 'limestone-institute',
     meaning: 'minimum nozzle distance, published for limestone, used for all',
   },
   {
@@ -1211,7 +1211,7 @@ export const factors = [
     least: 0,
     most: 5000,
     sourceKind: 'published',
-    source: 'trade-site',
+    source: 'masonry-textbook',
     meaning: 'maximum pressure to apply cleaner with; above it, use a brush',
   },
   {

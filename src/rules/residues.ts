@@ -5,11 +5,11 @@ export const residues = ['light', 'moderate', 'heavy'] as const;
 export type Residue = (typeof residues)[number];
 
 /**
- * The residue foretold where none was seen: brushed down daily leaves light, otherwise moderate (assumption).
+ * The residue assumed where none was seen: brushed down daily leaves light, otherwise moderate (assumption).
  * Where residue is stated it was seen, and brushing counts no second time.
  * @param brushed whether the work was brushed down each day
- * @returns the residue to reckon with
+ * @returns the residue to go by
  */
-export function foretoldResidue(brushed: boolean): Residue {
+export function assumedResidue(brushed: boolean): Residue {
   return brushed ? 'light' : 'moderate';
 }

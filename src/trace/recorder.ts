@@ -3,10 +3,18 @@ import { shownUnit } from '../quantity/shown-unit';
 import { coherentKind, show, unitOf, type Kind, type System } from '../quantity/systems';
 import { constants, type ConstantId } from '../rules/constants';
 import { factors, type FactorId } from '../rules/factors';
-import { methods, type LineEntry, type LineId, type MethodId } from '../rules/methods';
+import {
+  methods,
+  type JobLineId,
+  type LineEntry,
+  type LineId,
+  type MethodId,
+  type ZoneLineId,
+} from '../rules/methods';
 import type { FactorsInForce, MaterialInForce, MaterialProperty } from '../rules/read-factors';
 import type { SourceKind } from '../rules/source-kinds';
 import { sources } from '../rules/sources';
+import { namedIn, WHOLE_JOB, type Place } from './place';
 
 /** What states the value of a line that is not worked out. */
 export type Statement =
@@ -44,7 +52,6 @@ const SYMBOL = /[A-Za-z_][A-Za-z0-9_]*/g;
 const TERMS_A_LINE = 20;
 
 const GIVEN = /_given$/;
-const NO_ROW = { suffix: '', label: '', number: undefined };
 
 type FactorRow = (typeof factors)[number];
 const symbolOf = (id: FactorId): string => id.replaceAll('.', '_');
@@ -54,44 +61,42 @@ const factorOf = new Map<string, FactorRow>(factors.map((row) => [symbolOf(row.i
 export type Filling = Readonly<Record<string, string | number>>;
 
 /**
- * Takes down how a number is worked out, while it is worked out. In symbols and expressions `@` stands for the
- * zone at hand and `#` for the wall row at hand. A factor's symbol is its id with `_` for the dots; the factors and
- * constants that an expression takes are taken down before it.
+ * Takes down how a number is worked out, while it is worked out: the record of a job, which makes that of a zone, which
+ * makes that of a row, all with the same lines. In symbols and expressions `@` stands for the zone at hand and `#` for
+ * the wall row at hand. A factor's symbol is its id with `_` for the dots; the factors and constants that an expression
+ * takes are taken down before it.
  */
-export class Recorder {
-  private readonly lines = new Map<string, TraceLine>();
-  private zone = { suffix: '', label: '' };
-  private row: { suffix: string; label: string; number: number | undefined } = NO_ROW;
-
+export class Recorder<Rule extends LineId = JobLineId> {
   /**
    * Starts an empty record.
    * @param factorsInForce the factors of the calculation, whose display system the lines use
+   * @param place whose the lines are
+   * @param lines those taken down so far, by name
    */
-  constructor(private readonly factorsInForce: FactorsInForce) {}
+  constructor(
+    protected readonly factorsInForce: FactorsInForce,
+    protected readonly place: Place = WHOLE_JOB,
+    protected readonly lines = new Map<string, TraceLine>(),
+  ) {}
+
+  /** How many lines are taken down. */
+  get size(): number {
+    return this.lines.size;
+  }
 
   private get system(): System {
     return this.factorsInForce.system;
   }
 
   /**
-   * Says which zone the next lines belong to.
-   * @param index number of the zone within the calculation; undefined for the job as a whole
+   * The record of a zone, whose lines stand among those of the job.
+   * @param index number of the zone within the calculation
    * @param label name of the zone
+   * @returns its record
    */
-  inZone(index: number | undefined, label: string): void {
-    this.zone = { suffix: index === undefined ? '' : `_z${String(index + 1)}`, label };
-    this.row = NO_ROW;
-  }
-
-  /**
-   * Says which wall row the next lines belong to.
-   * @param row row number within the range; undefined for the zone as a whole
-   * @param label the wall's label
-   * @param tried class of cleaner that the lines try out, where it is not yet the one that is used
-   */
-  inRow(row: number | undefined, label: string, tried?: number): void {
-    const trying = tried === undefined ? '' : `_c${String(tried)}`;
-    this.row = { suffix: row === undefined ? '' : `_r${String(row)}${trying}`, label, number: row };
+  zone(index: number, label: string): ZoneRecord {
+    const zone = { suffix: `_z${String(index + 1)}`, label };
+    return new ZoneRecord(this.factorsInForce, { sign: '@', zone }, this.lines);
   }
 
   /**
@@ -100,21 +105,11 @@ export class Recorder {
    * @param value in the base unit
    * @param how what takes the places in braces of its expression, or another expression where the usual one does not hold
    */
-  line(rule: LineId, value: number, how?: string | Filling): void {
-    this.lineAt('', rule, value, how);
-  }
-
-  /**
-   * A number that a row, a zone and the job have alike.
-   * @param at whose it is: `#` of the row at hand, `@` of the zone, empty of the job; it takes the place of `~`
-   * @param rule the rule, whose entry says what the number is called and what it measures
-   * @param value in the base unit
-   * @param how as for `line`
-   */
-  lineAt(at: '#' | '@' | '', rule: LineId, value: number, how?: string | Filling): void {
+  line(rule: Rule, value: number, how?: string | Filling): void {
     const { symbol, measures, is = '' }: LineEntry = methods[rule];
     const expression = typeof how === 'string' ? how : filled(is, how);
-    this.lineNamed(symbol.replaceAll('~', at), expression.replaceAll('~', at), value, measures, rule);
+    const { sign } = this.place;
+    this.lineNamed(symbol.replaceAll('~', sign), expression.replaceAll('~', sign), value, measures, rule);
   }
 
   /**
@@ -144,22 +139,6 @@ export class Recorder {
    */
   nothing(symbol: string, kind: Kind, method: MethodId): void {
     this.lineNamed(symbol, '0', 0, kind, method);
-  }
-
-  /**
-   * A number that a wall row states.
-   * @param symbol its name
-   * @param value in the base unit
-   * @param kind what it measures
-   * @param what the rule beside it
-   * @param column the column of its cell, by its name in the code
-   */
-  input(symbol: string, value: number, kind: Kind, what: string, column: string): void {
-    const own = this.isConverted(kind);
-    const { number: row } = this.row;
-    const stated: Statement | undefined = row === undefined ? undefined : { by: 'cell', row, column };
-    this.put(own ? `${symbol}_given` : symbol, '', value, kind, what, sources.rows, 'input', stated);
-    if (own) this.convert(symbol, value, kind);
   }
 
   /**
@@ -329,11 +308,11 @@ export class Recorder {
   }
 
   /** Whether a trace computes in another unit than the table shows. */
-  private isConverted(kind: Kind): boolean {
+  protected isConverted(kind: Kind): boolean {
     return unitOf(kind, this.system) !== unitOf(coherentKind(kind), this.system);
   }
 
-  private convert(symbol: string, value: number, kind: Kind): void {
+  protected convert(symbol: string, value: number, kind: Kind): void {
     const to = coherentKind(kind);
     const fromUnit = unitOf(kind, this.system);
     const toUnit = unitOf(to, this.system);
@@ -388,7 +367,7 @@ export class Recorder {
     this.put(id, '', value, kind, meaning, sources[source], sourceKind, { by: 'constant' });
   }
 
-  private put(
+  protected put(
     symbol: string,
     expression: string,
     value: number,
@@ -399,6 +378,7 @@ export class Recorder {
     stated?: Statement,
   ): void {
     const name = this.named(symbol);
+    const { zone, row } = this.place;
     const ofRow = symbol.includes('#');
     const ofZone = symbol.includes('@');
     this.lines.set(name, {
@@ -409,14 +389,49 @@ export class Recorder {
       rule,
       source: citationOf(source),
       kind: sourceKind,
-      where: ofRow ? this.row.label : ofZone ? this.zone.label : '',
-      ...(ofRow && this.row.number !== undefined && { row: this.row.number }),
+      where: (ofRow ? row?.label : ofZone ? zone?.label : undefined) ?? '',
+      ...(ofRow && row && { row: row.number }),
       ...(stated && { stated }),
     });
   }
 
   private named(text: string): string {
-    return text.replaceAll('@', this.zone.suffix).replaceAll('#', this.row.suffix);
+    return namedIn(text, this.place);
+  }
+}
+
+/** The record of a zone. */
+export class ZoneRecord<Rule extends LineId = ZoneLineId> extends Recorder<Rule> {
+  /**
+   * The record of a wall row of the zone.
+   * @param number row number within the range
+   * @param label the wall's label
+   * @param tried class of cleaner that the lines try out, where it is not yet the one that is used
+   * @returns its record
+   */
+  row(number: number, label: string, tried?: number): RowRecord {
+    const trying = tried === undefined ? '' : `_c${String(tried)}`;
+    const row = { suffix: `_r${String(number)}${trying}`, label, number };
+    return new RowRecord(this.factorsInForce, { ...this.place, sign: '#', row }, this.lines);
+  }
+}
+
+/** The record of a wall row. */
+export class RowRecord extends ZoneRecord<LineId> {
+  /**
+   * A number that the row states.
+   * @param symbol its name
+   * @param value in the base unit
+   * @param kind what it measures
+   * @param what the rule beside it
+   * @param column the column of its cell, by its name in the code
+   */
+  input(symbol: string, value: number, kind: Kind, what: string, column: string): void {
+    const own = this.isConverted(kind);
+    const { row } = this.place;
+    const stated: Statement | undefined = row && { by: 'cell', row: row.number, column };
+    this.put(own ? `${symbol}_given` : symbol, '', value, kind, what, sources.rows, 'input', stated);
+    if (own) this.convert(symbol, value, kind);
   }
 }
 

@@ -1,9 +1,9 @@
 import type { Kind } from '../quantity/systems';
 import { accessKinds } from '../rules/access-kinds';
 import { mortarTypes } from '../rules/mortars';
+import type { MaterialInForce } from '../rules/read-factors';
 import { residues } from '../rules/residues';
 import { masks } from './masks';
-import { NO_ZONE } from './wall-row';
 
 /** How a cell that holds a text or a number as a label is read. */
 export interface TextReading {
@@ -47,9 +47,12 @@ export interface Column {
   readonly name: string;
   readonly needed: boolean;
   readonly reading: ColumnReading;
-  /** Rows that differ in such columns alone are of one kind: what they hold adds up, or tells the rows apart. */
+  /** Rows that differ in such columns alone are of one group: what they hold adds up, or tells the rows apart. */
   readonly ofRow?: true;
 }
+
+/** The zone of the rows that state none. */
+export const NO_ZONE = '(no zone)';
 
 // Bounds of sense, in base units: they keep every total finite and catch a value typed in the wrong unit.
 const MOST_AREA = 1e7;
@@ -165,3 +168,13 @@ export type ColumnsRead<As extends ColumnReading['as']> = {
 
 /** The words that a column takes. */
 export type ChoiceOf<Id extends ColumnsRead<'choice'>> = (typeof columns)[Id]['reading']['choices'][number];
+
+/** What the cell of a column is read as. */
+export type ValueOf<Id extends ColumnId> =
+  Id extends ColumnsRead<'choice'>
+    ? ChoiceOf<Id> | undefined
+    : (typeof columns)[Id]['reading'] extends NumberReading
+      ? number
+      : (typeof columns)[Id]['reading'] extends MaterialReading
+        ? MaterialInForce
+        : string;

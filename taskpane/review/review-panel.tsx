@@ -120,8 +120,8 @@ function Outcome({
   const [remembered, setRemembered] = useState(review.remembered);
   const [accepted, setAccepted] = useState(false);
   const { findings, formulas, followers, gone } = review;
-  const fail = (error: unknown) => {
-    say(failureText(error));
+  const fail = (undone: string) => (error: unknown) => {
+    say(failureText(error, undone));
   };
   const writeSheet = async () => {
     const rows = reviewRows(findings, { formulas: formulas.length, agree: review.agree }, at);
@@ -142,7 +142,7 @@ function Outcome({
         <button
           type="button"
           onClick={() => {
-            writeSheet().catch(fail);
+            writeSheet().catch(fail('There is no copy of the review.'));
           }}
         >
           Copy to a new sheet
@@ -162,7 +162,7 @@ function Outcome({
               keepFormulas(port, { formulas, followers, gone: [] }).then(() => {
                 setAccepted(true);
                 say('Accepted: the next review does not list these cells.');
-              }, fail);
+              }, fail('The cells are not accepted.'));
             }}
           >
             Accept the cells as they are
@@ -181,7 +181,7 @@ function Outcome({
               keepOnSheet(port, 'formulas', formulasText(review)).then(() => {
                 setRemembered(true);
                 say(`Saved on the sheet ${NOTES_SHEET}.`);
-              }, fail);
+              }, fail('The formulas are not kept.'));
             }}
           >
             Add the sheet

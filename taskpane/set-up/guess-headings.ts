@@ -3,32 +3,13 @@ import type { Kind, System } from '../../src/quantity/systems';
 import { findMaterial } from '../../src/rules/material-names';
 import { materials } from '../../src/rules/materials';
 import { columnIds, columns, type Column, type ColumnId } from '../../src/walls/columns';
+import { columnWords } from '../../src/walls/column-words';
 import { unitInHeading } from '../../src/walls/heading-units';
 import type { CellContent } from '../workbook/port';
 
 /** Which heading of a table stands for which of our columns, by its place; a column that has none is left out. */
 export type HeadingMatch = ReadonlyMap<ColumnId, number>;
 
-// Words that estimators head such columns with, beside our own. A unit behind the word does not count.
-const alsoCalled: Readonly<Record<ColumnId, readonly string[]>> = {
-  wall: ['wall id', 'wall name', 'wall no', 'mark', 'label', 'location', 'wall type'],
-  zone: ['wash zone', 'area name', 'section', 'facade', 'side'],
-  level: ['floor', 'storey', 'story', 'lift'],
-  material: ['masonry', 'unit', 'substrate', 'veneer', 'cladding', 'finish', 'material type', 'masonry type'],
-  area: ['gross area', 'face area', 'wall area', 'surface', 'gross'],
-  height: ['wall height', 'ht', 'hgt'],
-  openings: ['opening area', 'openings area', 'windows', 'window area', 'glazing', 'deduct'],
-  openingPerimeter: ['openings perimeter', 'perimeter', 'perim', 'window perimeter', 'openings', 'windows'],
-  fixtures: ['fixture count', 'lights', 'items to cover', 'penetrations'],
-  mortar: ['mortar type', 'type of mortar'],
-  residue: ['mortar residue', 'soiling', 'smears', 'condition', 'dirt'],
-  brushed: ['brushed daily', 'daily brushing', 'brushed down'],
-  age: ['age days', 'days', 'days since laid', 'wall age'],
-  masked: ['mask', 'covered', 'protected', 'cover'],
-  access: ['access from', 'reached by', 'means of access'],
-  suction: ['ira', 'initial rate of absorption', 'absorption', 'rate of absorption'],
-  receives: ['receives rinse', 'runoff from', 'below'],
-};
 // Words of many senses: they count where they are the whole heading, after all others; the first column that is free
 // takes them.
 const lastResorts: readonly (readonly [ColumnId, string])[] = [
@@ -158,7 +139,7 @@ function farFrom(id: ColumnId, heading: string): number {
   );
   const atLast = resort < 0 ? Infinity : LAST_RESORT + resort * A_STEP;
   if (seen === '') return atLast;
-  const names = [columns[id].name, ...alsoCalled[id]]
+  const names = [columns[id].name, ...columnWords[id].alsoCalled]
     .map(plain)
     // What is the name of another column here stands for this one by its unit alone.
     .filter((name) => isOurs || !(id === 'openingPerimeter' && ['openings', 'windows'].includes(name)));

@@ -27,8 +27,8 @@ export function ProgressNotices({
   say: (sentence: string) => void;
 }) {
   const [saved, setSaved] = useState('');
-  const sayFailed = (error: unknown) => {
-    say(failureText(error));
+  const sayFailed = (undone: string) => (error: unknown) => {
+    say(failureText(error, undone));
   };
   if (state.is === 'unreadable') {
     return (
@@ -43,7 +43,7 @@ export function ProgressNotices({
             putOnNewSheet(port, UNREAD_SHEET, inPieces(state.text)).then((sheet) => {
               setSaved(sheet);
               say(`The text that cannot be read is on the sheet ${sheet}.`);
-            }, sayFailed);
+            }, sayFailed('The text is not copied.'));
           }}
         >
           Copy it to a new sheet
@@ -54,7 +54,7 @@ export function ProgressNotices({
             onClick={() => {
               startAnew().then(() => {
                 say('The steps start over.');
-              }, sayFailed);
+              }, sayFailed('The steps do not start over.'));
             }}
           >
             Start over
@@ -75,7 +75,7 @@ export function ProgressNotices({
           onClick={() => {
             keepOnSheet().then(() => {
               say(`The progress is saved on the sheet ${NOTES_SHEET}.`);
-            }, sayFailed);
+            }, sayFailed('The progress is not kept.'));
           }}
         >
           Save it on a sheet

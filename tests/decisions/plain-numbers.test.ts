@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { catalogue } from '../../functions/catalogue';
+import { plainFunctions } from '../../functions/plain-numbers';
 import { call, refusal, spill } from '../functions/call';
 import { expectSame } from '../properties/call';
 
@@ -275,3 +277,11 @@ describe('a number that cannot be used', () => {
     }
   });
 });
+
+it.each(Object.entries(plainFunctions))(
+  '%s takes its arguments as the host lists them',
+  (name, { takes }) => {
+    const listed = catalogue.find((entry) => entry.name === name)?.parameters;
+    expect(takes).toEqual(listed?.map((parameter) => parameter.name));
+  },
+);

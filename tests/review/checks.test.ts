@@ -9,7 +9,7 @@ import {
   mortarDefault,
   openingPerimeterMissing,
   residueAndBrushed,
-  residueForetold,
+  residueAssumed,
 } from '../../src/review/checks/defaults-used';
 import { dryBeforeLeast } from '../../src/review/checks/drying';
 import { exampleRowsLeft } from '../../src/review/checks/example-rows';
@@ -477,11 +477,11 @@ const cases: readonly Case[] = [
 
   {
     says: 'washed rows without a residue',
-    check: residueForetold,
+    check: residueAssumed,
     rows: [wall('A', { Residue: '' }), wall('B'), wall('C', { Residue: '', Masked: 'only' })],
     found: [['South: A', 'Residue is not stated']],
   },
-  { says: 'a stated residue', check: residueForetold, rows: [brick], found: [] },
+  { says: 'a stated residue', check: residueAssumed, rows: [brick], found: [] },
 
   {
     says: 'rows without a height, masked ones too',

@@ -89,7 +89,7 @@ describe.each(Object.entries(jobs))('%s', (_, job) => {
 
   it('every number of the wall rows comes out of its lines, and is the cell', () => {
     const cells = cellsOfJob();
-    // TRACE works the whole job out anew each time; of a long one a few rows are asked for, and the next test takes
+    // Of a long job a few rows are asked for, and the next test takes
     // all of them.
     const asked = cells.walls.filter((_, index) => cells.walls.length < 20 || index % 22 === 0);
     for (const wall of asked) {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { NOTHING_WASHED } from '../../functions/governing';
 import { readFactors } from '../../src/rules/read-factors';
 import { bareLoop, labelsDiffer } from '../../workbench/bench/bare-loop';
 import { figureTable, isMissed } from '../../workbench/bench/figures';
@@ -13,6 +14,7 @@ import {
 import { nativeFormulas } from '../../workbench/bench/native-formulas';
 import { expectSameTotals } from '../../workbench/bench/same-totals';
 import { inTurn, median } from '../../workbench/bench/timing';
+import { bundled } from '../../workbench/bench/without-recorder';
 import { number, spill } from '../functions/call';
 
 const factors = readFactors(madeFactors);
@@ -125,6 +127,14 @@ describe('what SCHEDULE is compared with', () => {
     const { totals, milliseconds } = await nativeFormulas(walls, factors);
     expectSameTotals(schedule, totals, 'the ordinary formulas');
     expect(milliseconds).toBeGreaterThan(0);
+  });
+
+  it('comes to the same without the recorder, which then takes nothing down', async () => {
+    const { runs } = await bundled(false);
+    expect(runs.SCHEDULE([walls, null, madeFactors])).toEqual(schedule);
+    const trace = ['water', walls, null, madeFactors] as const;
+    expect(spill('TRACE', ...trace).length).toBeGreaterThan(1);
+    expect(() => runs.TRACE(trace)).toThrow(NOTHING_WASHED);
   });
 
   it('proves nothing where a quantity differs, or is missing', () => {

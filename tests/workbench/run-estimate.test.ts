@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { RULES_VERSION } from '../../src/rules/version';
-import { readKeptTexts } from '../../workbench/page/files/kept-parts';
+import { readKeptTexts } from '../../workbench/xlsx/kept-parts';
 import { runEstimate } from '../../workbench/estimate/run';
 import { openArchive, packArchive, partText } from '../../workbench/xlsx/archive';
 import { fakeBundle, fakeUnit } from './fake-bundle';

@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { filesOf } from '../../workbench/serve/files-of';
-import { inPlaceOf } from '../../workbench/serve/in-place-of';
+import { inPlaceOf } from '../../scripts/in-place-of';
 import { serveFiles, type FileServer } from '../../workbench/serve/serve-files';
 
 const folder = mkdtempSync(join(tmpdir(), 'washdown-serve-'));

@@ -8,7 +8,7 @@ import ts from 'typescript';
 
 const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 
-const RECORDERS = ['rec', 'recorded', 'taker'];
+const RECORDERS = ['rec', 'zoneRec', 'rowRec', 'recorded', 'taker'];
 
 /** Puts `undefined` in the place of every recorder that is used, so that the bundler leaves out what it would do. */
 const withoutRecorders: ts.TransformerFactory<ts.SourceFile> = (context) => {

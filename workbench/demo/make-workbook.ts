@@ -3,7 +3,7 @@ import type { Bundle } from '../engine/bundle';
 import { estimateBook } from '../estimate/estimate-book';
 import { RULES_VERSION } from '../../src/rules/version';
 import type { WallSource } from '../../taskpane/shared/wall-source';
-import { writeKeptTexts } from '../page/files/write-kept-parts';
+import { writeKeptTexts } from '../xlsx/write-kept-parts';
 import { openArchive, packArchive } from '../xlsx/archive';
 import { workbookPart } from '../xlsx/parts';
 import { addActuals } from './actuals-sheet';

@@ -1,5 +1,5 @@
 import { readableFormula } from '../engine/washdown-names';
-import { removeRelationships, reachable, sweep, type Parts } from '../page/files/package-parts';
+import { removeRelationships, reachable, sweep, type Parts } from '../xlsx/package-parts';
 import { cellAddress } from '../xlsx/address';
 import { partText, type Archive } from '../xlsx/archive';
 import { relationships, workbookPart } from '../xlsx/parts';

@@ -1,7 +1,7 @@
 import type { Bundle } from '../engine/bundle';
 import { RULES_VERSION } from '../../src/rules/version';
-import type { Parts } from '../page/files/package-parts';
-import { writeKeptTexts } from '../page/files/write-kept-parts';
+import type { Parts } from '../xlsx/package-parts';
+import { writeKeptTexts } from '../xlsx/write-kept-parts';
 import { openArchive, packArchive, type Archive } from '../xlsx/archive';
 import { BadFile } from '../xlsx/bad-file';
 import { endingOf, isSigned } from '../xlsx/kind-of-file';

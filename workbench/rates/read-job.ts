@@ -6,7 +6,7 @@ import { readFactors } from '../../src/rules/read-factors';
 import { readZones } from '../../src/walls/read-zones';
 import { selectZones } from '../../src/walls/zones';
 import { readWallSource, type Reference, type WallSource } from '../../taskpane/shared/wall-source';
-import { readKeptTexts } from '../page/files/kept-parts';
+import { readKeptTexts } from '../xlsx/kept-parts';
 import { cellAddress, parseArea, type Area } from '../xlsx/address';
 import type { Archive } from '../xlsx/archive';
 import { BadFile } from '../xlsx/bad-file';

@@ -17,7 +17,7 @@ export const mortarDefault = rowCheck(
 );
 
 /** Residue not stated. */
-export const residueForetold = rowCheck(
+export const residueAssumed = rowCheck(
   (row) => isWashedRow(row) && row.material.masonry && row.residue === undefined,
   () => ({
     check: 'default used',

@@ -10,7 +10,7 @@ import type { StepBuilder } from '../step';
 export const scrape: StepBuilder = ({ zone, factors }) => {
   const washed = washedRows(zone).filter(({ material }) => material.masonry);
   if (washed.length === 0) return undefined;
-  const foretold = washed.filter(({ residue }) => residue === undefined);
+  const assumed = washed.filter(({ residue }) => residue === undefined);
   return {
     id: 'scrape',
     title: 'Scrape and brush',
@@ -26,11 +26,11 @@ export const scrape: StepBuilder = ({ zone, factors }) => {
         const rows = washed.filter((row) => residueOf(row) === residue);
         return rows.length > 0 ? [rowsFact(`Residue, ${residue}`, wallsNamed(rows))] : [];
       }),
-      ...(foretold.length > 0
+      ...(assumed.length > 0
         ? [
             {
               label: 'Not seen yet, assumed from brushing',
-              value: wallsNamed(foretold),
+              value: wallsNamed(assumed),
               source: 'estimate' as const,
               kind: 'assumption' as const,
             },

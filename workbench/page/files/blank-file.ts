@@ -1,6 +1,6 @@
 import { partBytes } from '../../xlsx/archive';
-import { CONTENT, MAIN, OFFICE } from './format-names';
-import { DECLARATION, type Parts } from './package-parts';
+import { CONTENT, MAIN, OFFICE } from '../../xlsx/format-names';
+import { DECLARATION, type Parts } from '../../xlsx/package-parts';
 import { PLAIN } from './read-looks';
 
 const PACKAGE = 'http://schemas.openxmlformats.org/package/2006';

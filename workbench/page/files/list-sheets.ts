@@ -3,7 +3,7 @@ import type { IWorkbookData, IWorksheetData } from '@univerjs/presets';
 import { relationships } from '../../xlsx/parts';
 import { elements } from '../../xlsx/xml';
 import { BLANK_SHEET } from './blank-file';
-import { CONTENT, OFFICE, pointWith, relationshipId } from './format-names';
+import { CONTENT, OFFICE, pointWith, relationshipId } from '../../xlsx/format-names';
 import { sheetId } from './names-of-file';
 import {
   addPart,
@@ -15,7 +15,7 @@ import {
   removeElement,
   removeRelationships,
   type Parts,
-} from './package-parts';
+} from '../../xlsx/package-parts';
 import { renameInFormulas } from './renamed-sheets';
 import type { ShownWorkbook } from './shown-workbook';
 import { WORKBOOK_ORDER, writeNames } from './write-names';

@@ -8,7 +8,7 @@ import { workbookPart } from '../../xlsx/parts';
 import { readBook } from '../../xlsx/read-book';
 import { elements, parseXml } from '../../xlsx/xml';
 import { typedFormula } from './formula-form';
-import { readKeptTexts } from './kept-parts';
+import { readKeptTexts } from '../../xlsx/kept-parts';
 import { meansKeptName, withoutShadowed } from './shadowed-names';
 import { kindsOfThings } from './kinds-of-things';
 import { BUILT_IN_NAME, sheetId } from './names-of-file';

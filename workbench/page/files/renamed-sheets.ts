@@ -1,7 +1,7 @@
 import { partBytes, partText } from '../../xlsx/archive';
 import { withNewNames, type Renames } from '../../../src/spreadsheet/rename-sheets';
 import { decodeXml, encodeXml } from '../../xlsx/xml';
-import type { Parts } from './package-parts';
+import type { Parts } from '../../xlsx/package-parts';
 
 const FORMULA =
   /(<(?:[\w.-]+:)?(?:f|formula|formula1|formula2|calculatedColumnFormula|totalsRowFormula|definedName)(?:\s[^<>]*)?>)([^<]+)(?=<)/g;

@@ -11,7 +11,7 @@ import { elements, parseXml } from '../../xlsx/xml';
 import { BLANK_STYLES, blankFile } from './blank-file';
 import { CellLooks } from './cell-looks';
 import { shownValueOf } from './cell-xml';
-import { CONTENT, OFFICE } from './format-names';
+import { CONTENT, OFFICE } from '../../xlsx/format-names';
 import { kindsOfThings } from './kinds-of-things';
 import { listSheets, renameSheets, shownSheets } from './list-sheets';
 import {
@@ -25,12 +25,12 @@ import {
   setContentType,
   sweep,
   type Parts,
-} from './package-parts';
+} from '../../xlsx/package-parts';
 import { readLooks, type Looks } from './read-looks';
 import { isTrue, readSheet, sheetFrame, type FiledBook } from './read-sheet';
 import type { SavedWorkbook, ShownWorkbook } from './shown-workbook';
 import { CellsWriter } from './write-cells-of-sheet';
-import { writeKeptTexts } from './write-kept-parts';
+import { writeKeptTexts } from '../../xlsx/write-kept-parts';
 import { LooksWriter } from './write-looks';
 import { changeFrame, sheetText } from './write-sheet';
 import { writeTables } from './write-tables';

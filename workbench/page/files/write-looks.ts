@@ -3,7 +3,7 @@ import type { IBorderStyleData, IStyleData, Nullable } from '@univerjs/presets';
 import { elements } from '../../xlsx/xml';
 import { plainColour } from './colour';
 import { builtInFormat, FIRST_OWN_FORMAT } from '../../xlsx/number-formats';
-import { makeElement, orderedChild, removeElement } from './package-parts';
+import { makeElement, orderedChild, removeElement } from '../../xlsx/package-parts';
 import { children } from './read-looks';
 import { ACROSS, BORDER_LINES, DOWN, INDENT, PADDING, RAISED, wordOf, WRAPPED } from './style-words';
 

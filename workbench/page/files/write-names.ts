@@ -3,7 +3,7 @@ import type { NameInfo } from '../../../taskpane/workbook/port';
 import { elements } from '../../xlsx/xml';
 import { filedFormula, typedFormula } from './formula-form';
 import { BUILT_IN_NAME } from './names-of-file';
-import { makeElement, orderedChild, removeElement } from './package-parts';
+import { makeElement, orderedChild, removeElement } from '../../xlsx/package-parts';
 
 /** Children of the workbook in the order that the format wants (ECMA-376 Part 1, 18.2.27). */
 export const WORKBOOK_ORDER = [

@@ -5,7 +5,7 @@ import { elements } from '../../xlsx/xml';
 import type { CellLooks } from './cell-looks';
 import { plainColour } from './colour';
 import { heightInPoints, widthInCharacters } from './measure';
-import { DECLARATION, makeElement, orderedChild, removeElement, rootOf } from './package-parts';
+import { DECLARATION, makeElement, orderedChild, removeElement, rootOf } from '../../xlsx/package-parts';
 import { children } from './read-looks';
 import { SHEET_ORDER } from './sheet-order';
 

@@ -4,7 +4,7 @@ import { partText } from '../../xlsx/archive';
 import { relationships } from '../../xlsx/parts';
 import type { CellValue } from '../../xlsx/cell-value';
 import { decodeEscapes, elements, encodeEscapes, parseXml } from '../../xlsx/xml';
-import { CONTENT, MAIN, OFFICE, pointWith, relationshipId } from './format-names';
+import { CONTENT, MAIN, OFFICE, pointWith, relationshipId } from '../../xlsx/format-names';
 import {
   addPart,
   addRelationship,
@@ -16,7 +16,7 @@ import {
   removeElement,
   removeRelationships,
   type Parts,
-} from './package-parts';
+} from '../../xlsx/package-parts';
 import { children } from './read-looks';
 import { contentOf } from './read-sheet';
 import type { ShownTable } from './shown-workbook';

@@ -1,7 +1,7 @@
 import { XMLSerializer, type Document, type Element } from '@xmldom/xmldom';
-import { partBytes, partText, type Archive } from '../../xlsx/archive';
-import { relationships, relationshipsPath } from '../../xlsx/parts';
-import { elements, parseXml } from '../../xlsx/xml';
+import { partBytes, partText, type Archive } from './archive';
+import { relationships, relationshipsPath } from './parts';
+import { elements, parseXml } from './xml';
 
 /** The parts of a file that is being changed. */
 export type Parts = Map<string, Uint8Array>;

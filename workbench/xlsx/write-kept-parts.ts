@@ -1,7 +1,7 @@
-import { partXml } from '../../../taskpane/workbook/part-xml';
-import type { PartName } from '../../../taskpane/workbook/port';
-import { partNamespace } from '../../../taskpane/workbook/part-xml';
-import { partBytes } from '../../xlsx/archive';
+import { partXml } from '../../taskpane/workbook/part-xml';
+import type { PartName } from '../../taskpane/workbook/port';
+import { partNamespace } from '../../taskpane/workbook/part-xml';
+import { partBytes } from './archive';
 import { CONTENT, OFFICE } from './format-names';
 import { keptPartPath, PART_NAMES } from './kept-parts';
 import { addPart, addRelationship, DECLARATION, freePath, type Parts } from './package-parts';

@@ -1,7 +1,7 @@
 import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
-import { noticesOf, packagesOf, shippedPackages } from '../../scripts/licence-notices.mjs';
+import { noticesOf, packagesOf, shippedPackages } from './licence-notices.mjs';
 
 const PLATFORM_SCRIPT = /<script src="?https:\/\/[^">]+\/office\.js"?><\/script>/;
 

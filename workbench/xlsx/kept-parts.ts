@@ -1,8 +1,8 @@
-import type { PartName } from '../../../taskpane/workbook/port';
-import { partNamespace, partText as keptText } from '../../../taskpane/workbook/part-xml';
-import { partText, type Archive } from '../../xlsx/archive';
-import { relationships } from '../../xlsx/parts';
-import { parseXml } from '../../xlsx/xml';
+import type { PartName } from '../../taskpane/workbook/port';
+import { partNamespace, partText as keptText } from '../../taskpane/workbook/part-xml';
+import { partText, type Archive } from './archive';
+import { relationships } from './parts';
+import { parseXml } from './xml';
 
 /** The names under which texts are kept in a workbook. */
 export const PART_NAMES: readonly PartName[] = ['source', 'formulas', 'steps', 'rules'];
