@@ -284,7 +284,7 @@ describe('price, wash, learn', () => {
     await page.locator('.rate').getByRole('checkbox').check();
     await press(page, 'Use these rates');
     await page.getByText('rate.scrape.light: starting value 600 ft²/labor-h, no row yet → ').waitFor();
-    expect(await page.getByText('the notes are not kept').count()).toBe(columns === 2 ? 1 : 0);
+    expect(await page.getByText('the notes are not saved').count()).toBe(columns === 2 ? 1 : 0);
     await press(page, 'Write them');
     await said(page, 'Written.');
     const [id, value, note] = (await cellsOf(page, 'Factors', 'A4:C4'))[0] ?? [];

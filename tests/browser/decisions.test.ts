@@ -337,7 +337,7 @@ it('ranges of a long job are stopped; nothing is shown then, and the draws can b
     ],
   });
   await press('Work out the ranges');
-  await page.getByText(/^Draws: [1-9]\d* of 10000$/).waitFor();
+  await page.getByText(/^Trials: [1-9]\d* of 10000$/).waitFor();
   // A pane that answers within the draws can be left and come back to.
   await page.getByRole('tab', { name: 'Set up' }).click();
   await page.getByRole('tab', { name: 'Review' }).click();

@@ -154,7 +154,7 @@ describe('a workbook of others on the page', () => {
       (globalThis as Host).washdownWorkbook.write([{ sheet: 'Sheet1', address: 'A1', rows: [['mine']] }]),
     );
     await page.getByLabel('Demo').selectOption('demo-bid-metric.xlsx');
-    await expect.poll(() => questions).toEqual([expect.stringContaining('not saved')]);
+    await expect.poll(() => questions).toEqual([expect.stringContaining('unsaved changes')]);
     expect(await values('Sheet1', 'A1')).toEqual([['mine']]);
   });
 });
