@@ -72,7 +72,7 @@ export function ReviewPanel({ port, source, say }: ReviewProps) {
       <h2>Review</h2>
       <p>
         Recalculates and checks every Washdown formula of this workbook, and lists what a reviewer should look
-        at. No cell is changed; where a formula differs, the workbook is made to calculate.
+        at. No cell is changed; where a formula differs, the workbook is recalculated.
       </p>
       <p class="actions">
         {/* One button throughout, so that the focus stays where it is. */}
