@@ -136,7 +136,7 @@ function rateLine(rate: ObservedRate, isStated: boolean, note: string, system: S
       ...(outliers.length > 0 ? [`Far from the others, counted anyway: ${rowsInWords(outliers)}.`] : []),
       ...(isFromEntries(note)
         ? [
-            'The value in force is itself from entries: where they are these, they count twice. Blend from the value before.',
+            'The value in force is itself from entries. If they are the same entries, they count twice: blend from the earlier value.',
           ]
         : []),
     ].join(' '),

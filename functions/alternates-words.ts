@@ -98,7 +98,7 @@ export function togetherInWords(result: AlternatesResult): string {
     ({ alternate, by }) => `${alternate.name} (it sets a cell that ${by.name} has set)`,
   );
   return [
-    `Takes ${names}, the largest first, worked out once and not summed; a combination, not an optimum.`,
+    `Includes ${names}, the largest first. Worked out as one bid, not summed; not always the best combination.`,
     ...(left.length > 0 ? [`Leaves out ${listed(left)}.`] : []),
     ...(line ? notesInWords(line, result) : []),
     ...(problem === undefined ? [] : [problem]),

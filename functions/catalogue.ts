@@ -48,7 +48,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     parameters: question,
     result: 'scalar',
     unit: 'class',
-    rule: 'fewest labor-hours from clear water to the governing ceiling, ties to the gentlest',
+    rule: 'fewest labor-hours, from clear water to the governing ceiling; a tie goes to the gentlest',
     example: '=WASH.CLASS(Walls[#All],"Library south")',
   },
   GOVERNING: {
@@ -57,7 +57,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     parameters: question,
     result: 'scalar',
     unit: 'class',
-    rule: 'least of the ceilings of the unmasked rows',
+    rule: 'lowest of the ceilings of the unmasked rows',
     example: '=WASH.GOVERNING(Walls[#All],"Library south")',
   },
   GOVERNOR: {
@@ -65,15 +65,15 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     parameters: question,
     result: 'scalar',
     unit: 'text',
-    rule: 'unmasked materials whose ceiling is the least',
+    rule: 'unmasked materials with the lowest ceiling',
     example: '=WASH.GOVERNOR(Walls[#All],"Library south")',
   },
   WATER: {
-    description: 'Water volume: pre-wet, below, mist, mix, rinse and re-clean.',
+    description: 'Water volume: pre-wet, keeping wet what lies below, mist, mix, rinse and re-clean.',
     parameters: [WALLS, ZONE, FACTORS, part(waterParts), HEADINGS],
     result: 'scalar',
     unit: 'volume',
-    rule: 'square-root-of-time uptake and run-off of each pass; what lies below kept wet; dilution of the cleaner; rinse water per area',
+    rule: 'square-root-of-time uptake and runoff of each pass; what lies below kept wet; dilution of the cleaner; rinse water per area',
     example: '=WASH.WATER(Walls[#All],"Library south",Factors[#All],"rinse")',
   },
   MASKING: {
@@ -93,15 +93,15 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     example: '=WASH.TAPE(Walls[#All],"Library south")',
   },
   CREWHOURS: {
-    description: 'Crew-hours: the whole crew, all teams together, for one hour is one.',
+    description: 'Crew-hours: one is the whole crew, all teams together, for one hour.',
     parameters: [WALLS, ZONE, FACTORS, part(hourParts), HEADINGS],
     result: 'scalar',
     unit: 'crewHours',
-    rule: 'labor-hours by the persons of all teams',
+    rule: 'labor-hours divided by the people of all teams',
     example: '=WASH.CREWHOURS(Walls[#All],"Library south",Factors[#All])',
   },
   LABORHOURS: {
-    description: 'Labor-hours: one person for one hour is one. This is what is priced.',
+    description: 'Labor-hours: one is one person for one hour. This is what is priced.',
     parameters: [WALLS, ZONE, FACTORS, part(hourParts, ', rate (washed area per labor-hour)'), HEADINGS],
     result: 'scalar',
     unit: 'laborHours',
@@ -113,7 +113,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     parameters: question,
     result: 'scalar',
     unit: 'volume',
-    rule: 'area by coverage in each pass, in a mix of 1 part to n parts of water',
+    rule: 'area divided by coverage in each pass, in a mix of 1 part to n parts of water',
     example: '=WASH.CLEANER(Walls[#All],"Library south")',
   },
   SCHEDULE: {
@@ -177,7 +177,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     example: '=WASH.MATERIALS(Factors[#All])',
   },
   SOURCES: {
-    description: 'Spills every source that a rule, factor or material rests on.',
+    description: 'Spills every source that a rule, factor or material comes from.',
     parameters: [],
     result: 'matrix',
     unit: 'text',
@@ -206,7 +206,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     parameters: [WALLS, ZONE, FACTORS, part(priceParts, ', rate (price per area)'), HEADINGS],
     result: 'scalar',
     unit: 'money',
-    rule: 'labor, cleaner, masking, water, equipment, access, neutralizer, disposal and fixed sums; then supervision, contingency, overhead, profit; at least the least price of the job',
+    rule: 'labor, cleaner, masking, water, equipment, access, neutralizer, disposal and fixed sums; then supervision, contingency, overhead, profit; at least the minimum price of the job',
     example: '=WASH.BIDPRICE(Walls[#All],"Library south",Factors[#All])',
   },
   OPTIONS: {
@@ -252,7 +252,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
   },
   PROGRESS: {
     description:
-      'Spills how recorded work stands against the estimate by zone and task: budget, done, earned, actual, index of productivity and three forecasts, of hours, water and cleaner.',
+      'Spills recorded work against the estimate, by zone and task: budget, done, earned, actual, index of productivity and three forecasts, of hours, water and cleaner.',
     parameters: [WALLS, ACTUALS, ZONE, FACTORS, HEADINGS],
     result: 'matrix',
     unit: 'text',
@@ -270,7 +270,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
   },
   PATCH: {
     description:
-      'Spills the largest area to wash in one go, the wait, and the contact of its first and last point.',
+      'Spills the largest area to wash at one time, the wait, and the contact of its first and last point.',
     parameters: [
       one('applyRate', 'Area covered with cleaner in a minute: ft2/min or m2/min', false),
       one('rinseRate', 'Area rinsed in a minute: ft2/min or m2/min', false),
@@ -303,7 +303,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
   },
   DAYPLAN: {
     description:
-      'Spills a plan by working day: zone, walls of the day, persons, hours, what to bring and what to wait for.',
+      'Spills a plan by working day: zone, walls of the day, people, hours, what to bring and what to wait for.',
     parameters: question,
     result: 'matrix',
     unit: 'text',

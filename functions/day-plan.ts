@@ -39,7 +39,7 @@ export const runDayPlan: Run = ([walls, zone, factors, headings]) => {
       'Day',
       'Zone',
       'Walls',
-      'Persons',
+      'People',
       'Crew-hours',
       'Labor-hours',
       heading('Cleaner', 'volume', system),

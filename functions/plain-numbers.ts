@@ -109,7 +109,7 @@ function ofNumbers<Before extends Numbers, After extends Numbers>(
 // min/ft2: no stronger bound than one of sense.
 const MOST_SCRUB = 1000;
 
-/** The largest area that is washed in one go. */
+/** The largest area that is washed at one time. */
 const patch = ofNumbers(
   {
     applyRate: like('rate.apply'),

@@ -16,7 +16,7 @@ function shown(value: number): string {
 }
 
 function difference({ relation, value }: PublishedCheck, ours: number): string {
-  if (relation !== undefined) return 'keeps to it';
+  if (relation !== undefined) return 'within the bound';
   const off = ours - value;
   return Math.abs(off) <= SAME * Math.max(1, Math.abs(value)) ? '0' : String(tidy(off, 2));
 }
@@ -55,7 +55,7 @@ export async function freshTable(): Promise<string> {
   const intro = [
     '# Checks against values from outside the project',
     `Made by \`npx tsx scripts/write-published-table.ts\` from \`tests/published/checks\`, and run by the tests. ${String(all.length)} values: ${count('published')} published (read in the source or in a page that quotes it), ${count('computed')} computed (worked out from such values), ${count('from memory')} from memory (each with a second way beside it), ${count('common practice')} common practice; ${String(all.filter(({ reading }) => reading).length)} of them are readings.`,
-    'A bound says what ours must keep to; any other value must come out as far as it is known. A reading only says that our table holds what the source says: it guards against a slip of the pen, and proves no rule.',
+    'A bound ("at most", "at least") is a limit that our value must stay within. Any other value must match as closely as it is known. A reading only says that our table holds what the source says: it guards against typing errors and proves no rule.',
   ];
   const parts = checkedParts.flatMap(({ title, text: says, sources }) => [
     `## ${title}`,

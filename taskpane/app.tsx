@@ -57,9 +57,7 @@ export function App({ port }: { port: WorkbookPort }) {
         if (text !== undefined) setSource(readWallSource(text));
       })
       .catch(() => {
-        say(
-          'The place of the wall table that this workbook remembers cannot be read. Choose it again under Set up.',
-        );
+        say('The saved location of the wall table cannot be read. Choose it again under Set up.');
       })
       .finally(() => {
         setReady(true);
@@ -108,20 +106,20 @@ export function App({ port }: { port: WorkbookPort }) {
       )}
       {waits && (
         <p class="notice" role="alert">
-          The workbook does not answer yet. Is a cell being edited? Press Enter or Esc in it; the pane goes on
-          then.
+          The workbook does not answer yet. Is a cell being edited? Press Enter or Esc in it; then the pane
+          continues.
         </p>
       )}
       {unkept && source && (
-        <section class="notice" aria-label="Not kept">
-          <p>This workbook does not keep where its wall table stands. A sheet “{NOTES_SHEET}” can keep it.</p>
+        <section class="notice" aria-label="Not saved">
+          <p>This workbook does not save where its wall table is. A sheet “{NOTES_SHEET}” can hold it.</p>
           <button
             type="button"
             onClick={() => {
               keepOnSheet(port, 'source', JSON.stringify(source))
                 .then(() => {
                   setUnkept(false);
-                  say(`Kept on the sheet ${NOTES_SHEET}.`);
+                  say(`Saved on the sheet ${NOTES_SHEET}.`);
                 })
                 .catch((error: unknown) => {
                   say(failureText(error));

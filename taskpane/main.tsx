@@ -18,7 +18,7 @@ async function start(): Promise<void> {
 
 function shown(opened: Opened) {
   if (opened === 'unreached') {
-    console.error(`The WASH functions are not there: ${PLATFORM_ADDRESS} cannot be reached.`);
+    console.error(`The WASH functions are not loaded: ${PLATFORM_ADDRESS} cannot be reached.`);
     return <Unreached />;
   }
   if (opened === 'outside') {
@@ -30,16 +30,13 @@ function shown(opened: Opened) {
 function Unreached() {
   return (
     <section class="panel" role="alert">
-      <p>
-        The script of the platform cannot be reached, so that neither this pane nor the WASH functions work:
-      </p>
+      <p>The platform’s script cannot be reached, so neither this pane nor the WASH functions work:</p>
       <p>
         <code>{PLATFORM_ADDRESS}</code>
       </p>
       <p>
-        Is this computer online? Otherwise ask whoever looks after the network to allow
-        appsforoffice.microsoft.com, then close the pane and open it again. Cells keep the values that they
-        have.
+        Is this computer online? Otherwise ask your network administrator to allow
+        appsforoffice.microsoft.com, then close the pane and open it again. Cells keep their current values.
       </p>
     </section>
   );

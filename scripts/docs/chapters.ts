@@ -23,7 +23,7 @@ interface Plan {
 const GOVERNING: Plan = {
   title: 'Governing class',
   words:
-    'What cannot be kept apart is washed with one cleaner, and the unmasked material that tolerates least sets how strong it may be. Masked masonry is washed afterwards, at no stronger class than the bare rows tolerate. The class of each wash is the one up to its ceiling that takes the fewest labor-hours: a milder cleaner leaves more to the brush. Residue that is not stated is assumed: light where the work was brushed down each day, otherwise moderate.',
+    'Walls that cannot be kept apart are washed with one cleaner, and the unmasked material that tolerates least sets how strong it may be. Masked masonry is washed afterwards, at no stronger class than the bare rows tolerate. Each wash gets the class up to its ceiling that takes the fewest labor-hours: a milder cleaner leaves more to the brush. Residue that is not stated is assumed: light if the work was brushed down each day, otherwise moderate.',
   methods: [
     'leftToBrush',
     'leftToBrushAssumed',
@@ -47,7 +47,7 @@ const PLANS: readonly Plan[] = [
   {
     title: 'Pre-wet',
     words:
-      'A porous face takes water up with the square root of time. It is wet enough when what it would still take up during the minimum dwell is no more than the mix of one pass less the film that must stay on the face, or when the unit is full.',
+      'A porous face takes up water with the square root of time. It is wet enough when the unit is full, or when it would take up no more during the minimum dwell than it may: the mix of one pass less the film that must stay on the face.',
     methods: [
       'sorptivity',
       'fieldSuction',
@@ -64,7 +64,7 @@ const PLANS: readonly Plan[] = [
   {
     title: 'The wash cycle',
     words:
-      'A team washes patch after patch: apply, scrub, rinse, step over. The patch is the largest whose last point keeps the maximum dwell, scrubbing included; the quicker of applying and rinsing is paced, or the team waits, so that the first point keeps the least. Scrubbing that does not fit into the dwell of the smallest patch is done in more passes. Helpers pre-wet and keep wet what lies below while one applies or rinses; what does not fit lengthens the cycle.',
+      'A team washes patch after patch: apply, scrub, rinse, move on. The patch is the largest whose last point stays within the maximum dwell, scrubbing included. The quicker of applying and rinsing is slowed down, or the team waits, so that the first point gets the minimum dwell. Scrubbing that does not fit into the dwell of the smallest patch is done in more passes. While one person applies or rinses, helpers pre-wet and keep wet what lies below. What does not fit lengthens the cycle.',
     methods: [
       'rinsePressure',
       'nozzleFlow',
@@ -122,7 +122,7 @@ const PLANS: readonly Plan[] = [
   {
     title: 'What lies below',
     words:
-      'Levels stand on one another. What lies below a row is kept wet while the row is washed: a strip as wide as a drop on each level, no more than is bare there.',
+      'Levels stand on one another. While a row is washed, what lies below it is kept wet: a strip as wide as a drop on each level, no more than is bare there.',
     methods: [
       'levelHeight',
       'rowHeight',
@@ -140,7 +140,7 @@ const PLANS: readonly Plan[] = [
   {
     title: 'Water and cleaner',
     words:
-      'Water is for the pre-wet, for what lies below, for misting, in the mix and for the rinse; a share of the wash is done once more after inspection.',
+      'Water is for the pre-wet, for what lies below, for misting, in the mix and for the rinse; a share of the wash is done again after inspection.',
     methods: [
       'bareArea',
       'washedArea',
@@ -187,7 +187,7 @@ const PLANS: readonly Plan[] = [
   {
     title: 'Labor-hours and days',
     words:
-      'One person for one hour is one labor-hour; the whole crew, all teams together, for one hour is one crew-hour. Rates are net: an hour holds less than 60 minutes of work. What belongs to the job is shared out over the zones by their hours, and what belongs to a zone over its rows by washed area.',
+      'A labor-hour is one person for one hour. A crew-hour is the whole crew, all teams together, for one hour. Rates are net: an hour holds less than 60 minutes of work. What belongs to the job is split among the zones by their hours, and what belongs to a zone among its rows by washed area.',
     methods: [
       'scrape',
       'positions',
@@ -230,7 +230,7 @@ const PLANS: readonly Plan[] = [
   {
     title: 'Price',
     words:
-      'Every price is yours to state and starts at nothing, in whatever money yours are in. Supervision is a share of labor; contingency, overhead and profit are added in that order, each on all before it; the price is rounded once, at the end.',
+      'Every price is yours to state and starts at nothing. It is in whatever currency you use. Supervision is a share of labor; contingency, overhead and profit are added in that order, each on all before it; the price is rounded once, at the end.',
     methods: [
       'priceLabor',
       'priceCrew',
@@ -268,14 +268,14 @@ const PLANS: readonly Plan[] = [
   {
     title: 'Rates from recorded work',
     words:
-      'The unit times of the entries of a rate are log-normal: the rate in force is a prior that is worth some entries, and each entry weighs by its area (normal with scaled inverse chi-squared: Gelman and others, Bayesian Data Analysis, section 3.3).',
+      'The times per unit of area of the entries are taken as log-normal. The rate in force is a prior that is worth some entries, and each entry weighs by its area (normal with scaled inverse chi-squared: Gelman and others, Bayesian Data Analysis, section 3.3).',
     methods: [],
     factors: ['rates.'],
     constants: ['fence', 'upperTenth'],
   },
   {
-    title: 'What the checks hold against',
-    words: 'These enter no quantity; `WASH.CHECKS` and the steps compare with them.',
+    title: 'Limits for the checks',
+    words: 'These enter no quantity. `WASH.CHECKS` and the steps compare the job with them.',
     methods: [],
     factors: ['sample.', 'limit.', 'apply.', 'wash.date'],
     constants: [],

@@ -40,10 +40,10 @@ const slowPatch: Cells = [
 
 const unknownPart = value('the part is not known', { part: 'rinsing twice' });
 const noWindow = value(
-  'a zone asked for has no contact window: its cleaner is chosen, and its smallest patch takes longer than the dwell',
+  'a zone has no contact window: its class is set by `cleaner.class`, and even its smallest patch takes longer than the dwell',
   { factors: slowPatch },
 );
-const allMasked = none('every row asked for is masked', { walls: masked, zone: '' });
+const allMasked = none('every row of the zone or job is masked', { walls: masked, zone: '' });
 const noWindowCells = inCells(
   value(
     'in the cells of hours, days and price of a zone without a contact window; the others keep their numbers',
@@ -74,7 +74,7 @@ export const errorsOfWalls: readonly FunctionError[] = [
 
 /** What a function gives besides. */
 export const errorsOf: Readonly<Record<FunctionName, readonly FunctionError[]>> = {
-  CLASS: [value('the zones asked for are washed with different classes: name one', { zone: '' }), allMasked],
+  CLASS: [value('the zones are washed with different classes: name one zone', { zone: '' }), allMasked],
   GOVERNING: [allMasked],
   GOVERNOR: [allMasked],
   WATER: [unknownPart],
@@ -92,9 +92,9 @@ export const errorsOf: Readonly<Record<FunctionName, readonly FunctionError[]>> 
   WALLROWS: [noWindowCells],
   TRACE: [
     value('the quantity is missing or not known', { quantity: '' }),
-    value('each zone has a number of its own and no zone is named', { quantity: 'class', zone: '' }),
-    value('a wall is named for a number that belongs to its zone', { quantity: 'class', wall: 'rear wall' }),
-    value('each wall has a number of its own and no wall is named', { quantity: 'patch' }),
+    value('each zone has its own number, and no zone is named', { quantity: 'class', zone: '' }),
+    value('a wall is named, but the number belongs to its zone', { quantity: 'class', wall: 'rear wall' }),
+    value('each wall has its own number, and no wall is named', { quantity: 'patch' }),
     value('the quantity is a price and neither `price.labor` nor `price.crew` is given', {
       quantity: 'price',
       factors: null,
@@ -145,7 +145,7 @@ export const errorsOf: Readonly<Record<FunctionName, readonly FunctionError[]>> 
     ),
   ],
   ALTERNATES: [
-    value('a row of the table of alternates cannot be read, or its cell refuses the value', {
+    value('a row of the table of alternates cannot be read, or the value is not accepted in that column', {
       alternates: [
         ['Alternate', 'Wall', 'Column', 'Value'],
         ['Weaker mortar', 'rear wall', 'Mortar', 'K'],

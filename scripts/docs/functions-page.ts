@@ -26,9 +26,10 @@ function errorLines(errors: readonly FunctionError[]): string[] {
   return errors.map(({ error, where }) => `- \`${error}\`: ${where}`);
 }
 
-/** What the columns of a spill are called; or its lines, where each has a name and a unit of its own. */
-function spilled({ run, parameters }: WorksheetFunction, factors: unknown): string[] {
+/** What the columns of a spill are called; or its lines, where each has a name and a unit of its own; or its parts. */
+function spilled({ name, run, parameters }: WorksheetFunction, factors: unknown): string[] {
   const rows = run(exampleArguments(parameters, { factors })) as CellValue[][];
+  if (name === 'BIDPAGE') return rows.map(([part]) => text(part)).filter((part) => part !== '');
   return typeof rows[0]?.[1] === 'number'
     ? rows.map(([label, , unit]) => `${text(label)} (${text(unit)})`)
     : (rows[0] ?? []).map(text);
@@ -44,12 +45,12 @@ function givesOf(entry: WorksheetFunction): string {
     if (entry.unit === 'class') return 'One number, a class from 0 to 3.';
     const { US, SI } = kinds[entry.unit];
     if (entry.unit === 'money') return 'One number, in the money of your prices.';
-    return US === SI ? `One number: ${US}.` : `One number: ${US}, or ${SI} in the system SI.`;
+    return US === SI ? `One number: ${US}.` : `One number: ${US}, or ${SI} in SI units.`;
   }
   const priced = spilled(entry, examplePrices);
   const plain = spilled(entry, null);
   const more = priced.filter((heading) => !plain.includes(heading));
-  const besides = more.length > 0 ? ` Where \`price.labor\` is given also: ${more.join(', ')}.` : '';
+  const besides = more.length > 0 ? ` With a price of labor also: ${more.join(', ')}.` : '';
   return `A spill: ${plain.join(', ')}.${besides}`;
 }
 
@@ -87,15 +88,15 @@ export function freshFunctionsPage(): Promise<string> {
   return page('docs/functions.md', [
     '# The worksheet functions',
     'Made by `npm run docs` from `functions/catalogue.ts` and by calling the functions.',
-    'Each is an ordinary formula, to be typed with `WASH.` before its name. None writes into another cell, remembers anything or depends on the time of day.',
+    'Each is an ordinary formula, typed with `WASH.` before its name. None writes into another cell, remembers anything or depends on the time of day.',
     worksheetFunctions.map(({ name }) => `[${name}](#${name.toLowerCase()})`).join(' · '),
     '## What many of them share',
     argumentTable(shared),
     'Numbers are in US units (ft, ft2, US gal, lb, psi, degrees F) unless the factors have a row `units` with `SI` (m, m2, L, kg, kPa, degrees C). The other factors are on the page [how the numbers are made](how-the-numbers-are-made.md).',
-    'An error is a cell error whose message says what was seen and what is accepted; it is never a text in place of a number. Every function with the argument `walls` gives',
+    'An error is a cell error, never text in place of a number. Its message says what was seen and what is accepted. Every function with the argument `walls` gives',
     errorLines(errorsOfWalls).join('\n'),
     '### A what-if in one cell',
-    'An ordinary `IF` over a whole range, inside a Washdown formula, asks for walls or factors with some cells replaced. The sheet stays as it is. For several choices side by side use [ALTERNATES](#alternates).',
+    'Put an ordinary `IF` over a whole range inside a Washdown formula, and it works with some cells replaced. The sheet stays as it is. To compare several choices side by side, use [ALTERNATES](#alternates).',
     table(
       ['question', 'formula'],
       whatIfs.map(({ ask, formula }) => [ask, `\`${formula}\``]),

@@ -17,7 +17,7 @@ import { digits, page, table } from './markdown';
 
 const KINDS: Readonly<Record<SourceKind, string>> = {
   published: 'read in the source, or in a page that quotes it',
-  'common practice': 'what the trade does, without a document to point at',
+  'common practice': 'what the trade does, without a document to cite',
   'from memory': 'known, but not read in a source at hand',
   assumption: 'our own estimate, to be replaced by yours',
   'yours to state': 'what only you can know; ours is a placeholder',
@@ -104,11 +104,11 @@ function classAndMaterialBlocks(): string[] {
   return [
     '### Cleaner classes',
     cleanerClasses.map((row) => `- ${classInWords(row.class)}: \`${row.source}\``).join('\n'),
-    'Unbuffered acid is not offered. The factor `cleaner.class` takes a class of your own choice, never above the ceiling.',
+    'Unbuffered acid is not offered. To choose a class yourself, set the factor `cleaner.class`; it never goes above the ceiling.',
     '### Materials',
-    'Each number is open to the factor `material.<code>.ceiling`, `.suction` or `.pressure`; all three together make a material of your own. The kind is that of the weakest founded number in the row.',
+    'Change a number with the factor `material.<code>.ceiling`, `.suction` or `.pressure`. All three together make a material of your own. The kind shown is that of the least certain number in the row.',
     table(
-      ['code', 'material', 'ceiling', 'suction', 'most pressure', 'kind', 'why'],
+      ['code', 'material', 'ceiling', 'suction', 'maximum pressure', 'kind', 'why'],
       materials.map(({ code, name, ceiling, suction, pressure, kind, why }) => [
         `\`${code}\``,
         name,
@@ -120,7 +120,7 @@ function classAndMaterialBlocks(): string[] {
       ]),
     ),
     '### Mortar',
-    `The types of ASTM C270: ${mortarTypes.join(', ')}. Type ${DEFAULT_MORTAR} where none is stated; ${mortarTypes.filter(isStrong).join(' and ')} count as strong.`,
+    `The types of ASTM C270: ${mortarTypes.join(', ')}. Type ${DEFAULT_MORTAR} is assumed where none is stated; ${mortarTypes.filter(isStrong).join(' and ')} count as strong.`,
   ];
 }
 
@@ -156,12 +156,12 @@ export function freshNumbersPage(): Promise<string> {
   return page('docs/how-the-numbers-are-made.md', [
     '# How the numbers are made',
     'Made by `npm run docs` from the tables in `src/rules/`. In a workbook, `WASH.TRACE` shows the same rules with your own walls, line by line.',
-    "**The product's label, its safety data sheet, local codes and licensed practice come before any number here.** Put a value of your own beside the id of a factor, and it holds in place of ours.",
-    `Every number says how well it is founded. ${countOfKinds()}`,
+    "**The product's label, its safety data sheet, local codes and licensed practice come before any number here.** Put your own value beside the id of a factor, and it replaces ours.",
+    `Every number says what it is based on. ${countOfKinds()}`,
     Object.entries(KINDS)
       .map(([kind, words]) => `- **${kind}**: ${words}`)
       .join('\n'),
-    'Below a rule stands how a trace writes it: a factor by its id, with `_` in place of `.`; what stands in braces differs from row to row; `_given` one in its customary unit, before it is converted; `0 * x` is a zero with the unit of `x`. Where US units and SI differ, both are given.',
+    'Below each rule is its formula as a trace writes it. A factor appears by its id, with `_` in place of `.`. Text in braces differs from row to row. `_given` marks a value in its customary unit, before conversion. `0 * x` is a zero with the unit of `x`. Where US units and SI differ, both are given.',
     ...(first ? [...chapterBlocks(first), ...classAndMaterialBlocks()] : []),
     ...others.flatMap(chapterBlocks),
     '## Sources',

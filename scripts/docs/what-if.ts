@@ -7,16 +7,16 @@ export interface WhatIf {
 /** One-cell what-ifs: an ordinary IF over the range, inside a Washdown formula. */
 export const whatIfs: readonly WhatIf[] = [
   {
-    ask: 'What would the bid be with granite wherever limestone is drawn?',
+    ask: 'What would the bid be with granite in place of all limestone?',
     formula: '=WASH.BIDPRICE(IF(Walls[#All]="Limestone","Granite",Walls[#All]),,Factors[#All])',
   },
   {
-    ask: 'What does it save to lay Type N in place of Type S?',
+    ask: 'What does Type N mortar save over Type S?',
     formula:
       '=WASH.BIDPRICE(Walls[#All],,Factors[#All])-WASH.BIDPRICE(IF(Walls[#All]="S","N",Walls[#All]),,Factors[#All])',
   },
   {
-    ask: 'What would the labor-hours be with a team of three in place of two?',
+    ask: 'How many labor-hours would a team of three take, not two?',
     formula:
       '=WASH.LABORHOURS(Walls[#All],,IF((Factors[#All]=2)*(INDEX(Factors[#All],,1)="team.size"),3,Factors[#All]))',
   },

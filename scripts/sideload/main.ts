@@ -15,7 +15,7 @@ const MANIFEST = join(DIST, 'manifest.xml');
 
 function remove(): void {
   console.log(unregister(thisMachine, MANIFEST));
-  console.log(`The certificate stays: npx ${CERTIFICATES} uninstall takes it away.`);
+  console.log(`The certificate stays: npx ${CERTIFICATES} uninstall removes it.`);
 }
 
 function portOf(given: string): number {
@@ -45,7 +45,7 @@ async function serve(port: number): Promise<void> {
   });
   console.log(register(thisMachine, MANIFEST, address));
   console.log(
-    `\nServing dist/ at ${address}. Ctrl+C ends it; npm run sideload -- --remove takes the add-in away.`,
+    `\nServing dist/ at ${address}. Ctrl+C ends it; npm run sideload -- --remove removes the add-in.`,
   );
 }
 

@@ -53,7 +53,7 @@ export function unregister(machine: Machine, manifest: string): string {
     rmSync(macFile(machine, manifest), { force: true });
     return `${GONE} Where it still shows, quit Excel and empty the folder ${join(machine.home, MAC_CACHE)}.`;
   }
-  return "In Excel on the web the add-in goes when the browser's cache is cleared; it is kept there alone.";
+  return "In Excel on the web the add-in goes when the browser's cache is cleared; it is kept only there.";
 }
 
 function macFile({ home }: Machine, manifest: string): string {

@@ -12,14 +12,14 @@ import type { NoRate } from './rates';
 export function findingInWords(finding: ProgressFinding, system: System): string {
   switch (finding.type) {
     case 'nothing earned':
-      return 'Hours are booked and nothing is earned yet: no forecast.';
+      return 'Hours are recorded and nothing is earned yet: no forecast.';
     case 'not in the estimate':
       return 'The estimate has no hours for this: no forecast.';
     case 'wash and parts':
       return 'Recorded as wash and by its parts too: more than the area there is. It counts as done once.';
     case 'beyond': {
       const [done, area] = [areaInWords(finding.done, system), areaInWords(finding.area, system)];
-      return `${finding.where}: ${done} recorded of ${area}. It counts as done once; see whether an area is recorded twice.`;
+      return `${finding.where}: ${done} recorded of ${area}. It counts as done once; check whether an area is recorded twice.`;
     }
   }
 }
@@ -45,11 +45,11 @@ export function noRateInWords(why: NoRate, task: string, entries: readonly Recor
     case 'no single rate':
       return task === 'wash'
         ? 'The wash as a whole shows no single rate: record prewet, apply, scrub, rinse and below separately.'
-        : `No single rate makes the hours of ${task}.`;
+        : `No single rate sets the hours of ${task}.`;
     case 'no area':
-      return `Without an area no rate shows: ${rowsInWords(entries)}.`;
+      return `No rate without an area: ${rowsInWords(entries)}.`;
     case 'no hours':
-      return `Without hours no rate shows: ${rowsInWords(entries)}.`;
+      return `No rate without hours: ${rowsInWords(entries)}.`;
     case 'not in the estimate':
       return `The estimate has no hours for this there: ${rowsInWords(entries)}.`;
   }

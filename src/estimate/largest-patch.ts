@@ -1,4 +1,4 @@
-/** The largest area that is washed in one go: m2, times in min. */
+/** The largest area that is washed at one time: m2, times in min. */
 export interface Patch {
   readonly area: number;
   /** Between the end of applying and scrubbing and the start of rinsing. */

@@ -55,7 +55,7 @@ export const addedQuantities = {
   protectHours: { heading: 'Protect hours', kind: 'laborHours', of: 'job' },
   setupHours: { heading: 'Set-up hours', kind: 'laborHours', of: 'zone' },
   days: { heading: 'Days', kind: 'days', of: 'zone' },
-  hireDays: { heading: 'Hire days', kind: 'days', of: 'job' },
+  hireDays: { heading: 'Rental days', kind: 'days', of: 'job' },
   price: { heading: 'Price', kind: 'money', of: 'price' },
   priceLabor: { heading: 'Labor price', kind: 'money', of: 'price' },
   priceCleaner: { heading: 'Cleaner price', kind: 'money', of: 'price' },
@@ -72,7 +72,7 @@ export const addedQuantities = {
   priceContingency: { heading: 'Contingency', kind: 'money', of: 'price' },
   priceOverhead: { heading: 'Overhead', kind: 'money', of: 'price' },
   priceProfit: { heading: 'Profit', kind: 'money', of: 'price' },
-  priceMinimum: { heading: 'Up to the minimum', kind: 'money', of: 'price' },
+  priceMinimum: { heading: 'Added to reach the minimum', kind: 'money', of: 'price' },
 } as const satisfies Record<string, AddedQuantity>;
 
 /** The name of a quantity that adds up. */

@@ -61,7 +61,7 @@ export function cycleRules(factors: FactorsInForce): CycleRules {
 }
 
 /**
- * The wash of a face, patch after patch: apply, scrub, rinse, step over. With g the slower and q the quicker of applying
+ * The wash of a face, patch after patch: apply, scrub, rinse, move on. With g the slower and q the quicker of applying
  * and rinsing and e the scrubbing of a pass, a patch A takes its last point A (g + e) at the most from cleaner to rinse
  * and its first A (q + e) at the least; the patch is the largest that keeps the maximum dwell, and the quicker step is
  * paced, or the team waits, so that the least is kept too. Scrubbing that does not fit into the window of the smallest
@@ -134,7 +134,7 @@ export function noCycle(
   const { system } = factors;
   const number = (value: number): string => String(tidy(value, DIGITS.site));
   if (none === 'passes') {
-    return `Wall ${wall} would take ${number(passes)} passes of cleaner, more than cleaner.mostApplications, ${number(factors.value('cleaner.mostApplications'))}: its residue does not come off within the dwell. Accepted: a stronger class, a longer dwell.most, a smaller patch.least, more persons in team.size, or more passes where the label allows them.`;
+    return `Wall ${wall} would take ${number(passes)} passes of cleaner, more than cleaner.mostApplications, ${number(factors.value('cleaner.mostApplications'))}: its residue does not come off within the dwell. Accepted: a stronger class, a longer dwell.most, a smaller patch.least, more people in team.size, or more passes where the label allows them.`;
   }
   const patch = `${number(show(factors.value('patch.least'), 'area', system))} ${unitOf('area', system)}`;
   const slow = Math.max(1 / factors.value('rate.apply'), rinse) * factors.value('patch.least');

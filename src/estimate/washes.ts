@@ -40,7 +40,7 @@ export interface ZoneDecision {
 /**
  * How a zone is washed: its bare rows with one cleaner, then the masked masonry, each row with the class that suits it,
  * rows of one class together and the strongest first, at no stronger class than the bare rows tolerate. The class of
- * the bare rows is the one from clear water to the ceiling that takes the fewest labor-hours, ties to the gentlest; the
+ * the bare rows is the one from clear water to the ceiling that takes the fewest labor-hours; a tie goes to the gentlest; the
  * classes of the masked rows are those that take the fewest with a set-up for each. A class chosen by the user beats
  * them, never above the ceiling. As the best of what is allowed, neither takes fewer hours where a row tolerates less.
  * @param zone its rows, or one of each kind, and the rows below that its rinse runs over

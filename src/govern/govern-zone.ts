@@ -18,7 +18,7 @@ export interface Governing {
 }
 
 /**
- * The governing ceiling of what is bare in a zone: the least of the ceilings of the unmasked rows, and of the unmasked
+ * The governing ceiling of what is bare in a zone: the lowest of the ceilings of the unmasked rows, and of the unmasked
  * rows below that receive its rinse. A row with nothing to wash governs nothing. Common practice.
  * @param zone the rows of the zone, and the rows below that its rinse runs over
  * @param factors the factors in force

@@ -4,7 +4,7 @@ const names: Readonly<Record<string, string>> = {
   'crew-h': 'crew-hours',
   'labor-h': 'labor-hours',
   d: 'days',
-  person: 'persons',
+  person: 'people',
   'ug/m3': 'µg/m³',
 };
 
@@ -58,7 +58,7 @@ const plural: Readonly<Record<string, string>> = {
   h: 'hours',
   'labor-min': 'labor-minutes',
   degree: 'degrees',
-  person: 'persons',
+  person: 'people',
 };
 const each: Readonly<Record<string, string>> = {
   min: 'minute',

@@ -34,7 +34,10 @@ type Headed = { [Id in LineId]: (typeof methods)[Id] extends { called: string } 
 const quantities: Readonly<Record<Stem<(typeof methods)[Headed]['symbol']>, { readonly heading: string }>> =
   addedQuantities;
 
-const CONSTANTS: Readonly<Record<string, string>> = { guard: 'a hair', minPerHour: 'minutes in an hour' };
+const CONSTANTS: Readonly<Record<string, string>> = {
+  guard: 'a tiny margin',
+  minPerHour: 'minutes in an hour',
+};
 const NUMBERED = /^(.*?)(\d+)$/;
 const CONVERSION = /^k_/;
 const TOKENS = /[A-Za-z_]\w*|\d[\d.e+-]*|==|<=|[-+*/^(),?:]/g;

@@ -134,21 +134,21 @@ export const cautions: readonly Caution[] = [
   {
     id: 'safety-data-sheet',
     topic: 'first',
-    text: "Keep the product's safety data sheet at hand and read it first: protection to wear, first aid, storage, spills, disposal.",
+    text: "Keep the product's safety data sheet on site and read it first: protection to wear, first aid, storage, spills, disposal.",
     when: 'always',
     ...practice,
   },
   {
     id: 'local-codes',
     topic: 'first',
-    text: 'Keep to local codes and permits. Ask the local authority about water, runoff, noise and work beside public ways.',
+    text: 'Follow local codes and permits. Ask the local authority about water, runoff, noise and work next to streets and sidewalks.',
     when: 'always',
     ...practice,
   },
   {
     id: 'licensed-practice',
     topic: 'first',
-    text: 'Leave to licensed persons what is theirs: electrical work, scaffold design, waste, structural judgment. This sheet replaces none of them.',
+    text: 'Electrical work, scaffold design, waste and structural judgment belong to people licensed for them. This sheet replaces none of them.',
     when: 'always',
     ...practice,
   },
@@ -205,7 +205,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'hydrogen-chloride',
     topic: 'persons',
-    text: 'Hydrogen chloride in the air you breathe: never above {ceiling}. Stay upwind, keep enclosed places aired.',
+    text: 'Hydrogen chloride in the air you breathe: never above {ceiling}. Stay upwind, and ventilate enclosed places.',
     numbers: { ceiling: { value: 5, unit: 'ppm' } },
     when: 'acid',
     ...published('cfr-1926.55'),
@@ -228,7 +228,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'calcium-gluconate',
     topic: 'persons',
-    text: 'Where section 4 of the safety data sheet names calcium gluconate, have it at hand before the drum is opened, and tell the doctor about the fluoride.',
+    text: 'Where section 4 of the safety data sheet names calcium gluconate, have it on hand before the drum is opened, and tell the doctor about the fluoride.',
     when: 'acid',
     ...published('hf-first-aid'),
   },
@@ -242,14 +242,14 @@ export const cautions: readonly Caution[] = [
   {
     id: 'slipping',
     topic: 'persons',
-    text: 'Wet boards, ground and hoses are slippery. Keep walkways clear and persons out of the spray.',
+    text: 'Wet boards, ground and hoses are slippery. Keep walkways clear and people out of the spray.',
     when: 'washed',
     ...practice,
   },
   {
     id: 'heat-stress',
     topic: 'persons',
-    text: 'In heat: keep water at hand and drink every {every}, rest in the shade, and ease new workers in. Confusion or collapse is an emergency: call for help and cool the person.',
+    text: 'In heat: keep water on hand and drink every {every}, rest in the shade, and ease new workers in. Confusion or collapse is an emergency: call for help and cool the person.',
     numbers: { every: { value: 15, unit: 'min' } },
     when: 'weather',
     ...published('heat-stress'),
@@ -293,7 +293,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'scaffold-load',
     topic: 'height',
-    text: 'A scaffold carries its own weight and {times} its greatest load: count water, drums and wet masking in.',
+    text: 'A scaffold must carry its own weight and {times} its maximum intended load: include water, drums and wet masking.',
     numbers: { times: { value: 4, unit: 'times' } },
     when: 'height',
     ...published('cfr-1926.451'),
@@ -503,7 +503,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'acid-on-concrete',
     topic: 'wall',
-    text: 'Acid dissolves concrete and lime: a public specification (UFGS 04900) allows no acidic cleaner on limestone, marble, concrete and other calcareous masonry. Use class 1, or get written approval from the unit manufacturer and an accepted sample.',
+    text: 'Acid dissolves concrete and lime: a public specification (UFGS 04900) allows no acidic cleaner on limestone, marble, concrete and other calcareous masonry. Use class 1 (neutral detergent), or get written approval from the unit manufacturer and an accepted sample.',
     when: 'acid on calcareous',
     ...published('ufgs-04900'),
   },
@@ -570,7 +570,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'stone',
     topic: 'beside',
-    text: 'Keep acid off limestone, marble and other lime-bound stone: seal the cover, and keep water running below.',
+    text: 'Keep acid off limestone, marble and other calcareous stone: seal the cover, and keep water running below.',
     when: 'acid beside masked group',
     groups: ['stone'],
     ...published('ufgs-04900'),
@@ -585,7 +585,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'landscaping',
     topic: 'beside',
-    text: 'Find out where the wind takes spray and mist. Keep people out of it, move cars or cover them, wet and cover landscaping, and rinse all of it afterward. Clear film over plants in the sun kills them.',
+    text: 'Find out where the wind takes spray and mist. Keep people out of it, move cars or cover them, wet and cover landscaping, and rinse all of it afterwards. Clear film over plants in the sun kills them.',
     when: 'cleaner',
     ...published('overspray'),
   },
@@ -668,14 +668,14 @@ export const cautions: readonly Caution[] = [
   {
     id: 'dries-early',
     topic: 'weather',
-    text: 'The cleaner dries before its maximum dwell is over: mist it before it does, or wash smaller areas, in shade, or at a cooler time of day.',
+    text: 'The cleaner dries before its maximum dwell is over: mist it in time, or wash smaller areas, in shade, or at a cooler time of day.',
     when: 'dries early',
     ...advice,
   },
   {
     id: 'dries-too-soon',
     topic: 'weather',
-    text: 'Without misting the cleaner is dry before even its minimum dwell is over: apply none without water at hand, {factor:weather.mist} each time, and rinse where it starts to dry.',
+    text: 'Without misting, the cleaner dries before its minimum dwell is over. Apply it only with water on hand to mist it, {factor:weather.mist} each time, and rinse where it starts to dry.',
     when: 'dries too soon',
     ...advice,
   },

@@ -1,8 +1,8 @@
 /** The groups of a form of the factors, by what an estimator looks for, and their titles; the order of the form. */
 export const factorGroups = {
   crew: 'Crew and shift',
-  prices: 'Prices and hire',
-  markUps: 'Mark-ups, least price and span',
+  prices: 'Prices and rental',
+  markUps: 'Markups, minimum price and price range',
   label: 'Cleaner label',
   site: 'Site and weather',
   rates: 'Scraping, applying and scrubbing',

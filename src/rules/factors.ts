@@ -103,7 +103,7 @@ export const factors = [
     most: 20,
     whole: true,
     ...yours,
-    meaning: 'persons in a team: one washes, the others tend hose, pre-wet and scrub',
+    meaning: 'people on a team: one washes, the others tend hose, pre-wet and scrub',
   },
   {
     id: 'teams',
@@ -115,7 +115,7 @@ export const factors = [
     most: 100,
     whole: true,
     ...yours,
-    meaning: 'teams that work side by side, each with its own lance',
+    meaning: 'teams that work side by side, each with its own wand',
   },
   {
     id: 'shift',
@@ -148,7 +148,7 @@ export const factors = [
     least: 0,
     most: 8,
     ...assumption,
-    meaning: 'set-up and clear-up of each person each day',
+    meaning: 'set-up and cleanup per person per day',
   },
   {
     id: 'setup.zone',
@@ -179,49 +179,50 @@ export const factors = [
     group: 'residue',
     value: 1,
     ...left,
-    meaning: 'share of the residue that is left to the brush after class 0',
+    meaning: 'share of the residue that is left to the brush after class 0 (clear water)',
   },
   {
     id: 'left.1',
     group: 'residue',
     value: 0.4,
     ...left,
-    meaning: 'share of the residue that is left to the brush after class 1',
+    meaning: 'share of the residue that is left to the brush after class 1 (neutral detergent)',
   },
   {
     id: 'left.2',
     group: 'residue',
     value: 0.16,
     ...left,
-    meaning: 'share of the residue that is left to the brush after class 2',
+    meaning: 'share of the residue that is left to the brush after class 2 (buffered mild acid)',
   },
   {
     id: 'left.3',
     group: 'residue',
     value: 0.06,
     ...left,
-    meaning: 'share of the residue that is left to the brush after class 3',
+    meaning:
+      'share of the residue that is left to the brush after class 3 (buffered acid at full label strength)',
   },
   {
     id: 'load.light',
     group: 'residue',
     value: 0.2,
     ...load,
-    meaning: 'light residue after scraping, against heavy',
+    meaning: 'light residue after scraping, relative to heavy',
   },
   {
     id: 'load.moderate',
     group: 'residue',
     value: 0.5,
     ...load,
-    meaning: 'moderate residue after scraping, against heavy',
+    meaning: 'moderate residue after scraping, relative to heavy',
   },
   {
     id: 'load.heavy',
     group: 'residue',
     value: 1,
     ...load,
-    meaning: 'heavy residue after scraping, against heavy',
+    meaning: 'heavy residue after scraping, the base of the other two',
   },
   {
     id: 'scrub.least',
@@ -333,7 +334,7 @@ export const factors = [
     ...areaRate,
     meaning: 'one person applies cleaner',
     bracket:
-      'a thin liquid put on brick facades by hand, the whole job: 97 ft2 per labor-hour (Repair unit rates, table 62-19)',
+      'a thin liquid applied to brick facades by hand, the whole job: 97 ft2 per labor-hour (Repair unit rates, table 62-19)',
   },
   {
     id: 'rinse.perArea',
@@ -353,7 +354,7 @@ export const factors = [
     group: 'rates',
     value: 8,
     ...patchArea,
-    meaning: 'smallest area worth washing in one go',
+    meaning: 'smallest area worth washing at one time',
     bracket: 'about 1 m2 at a time (Cleaning of clay masonry, Australian practice)',
   },
   {
@@ -361,14 +362,14 @@ export const factors = [
     group: 'rates',
     value: 60,
     ...patchArea,
-    meaning: 'largest area that is washed in one go',
+    meaning: 'largest area that is washed at one time',
   },
   {
     id: 'patch.change',
     group: 'rates',
     value: 0.5,
     ...minutes,
-    meaning: 'a team steps over to the next patch',
+    meaning: 'a team moves to the next patch',
   },
   {
     id: 'cleaner.applications',
@@ -380,7 +381,7 @@ export const factors = [
     most: 10,
     whole: true,
     ...assumption,
-    meaning: 'least passes of cleaner, each applied, scrubbed and rinsed; the label decides',
+    meaning: 'minimum passes of cleaner, each applied, scrubbed and rinsed; the label decides',
   },
   {
     id: 'cleaner.mostApplications',
@@ -392,7 +393,7 @@ export const factors = [
     most: 20,
     whole: true,
     ...assumption,
-    meaning: 'most passes of cleaner on one wall; the label decides',
+    meaning: 'maximum passes of cleaner on one wall; the label decides',
   },
   {
     id: 'prewet.fieldShare',
@@ -402,7 +403,7 @@ export const factors = [
     most: 1,
     ...ratio,
     ...assumption,
-    meaning: 'suction of a wall in the field against that of an oven-dry unit',
+    meaning: 'suction of a wall in the field, relative to an oven-dry unit',
     bracket: 'C67 is measured oven-dry; a wall in the field takes less (ASTM STP 1577)',
   },
   {
@@ -414,7 +415,7 @@ export const factors = [
     least: 0,
     most: 200,
     ...assumption,
-    meaning: 'water that a wythe holds at most',
+    meaning: 'most water that a wythe holds',
     bracket: 'measured 14.7 to 25.3 L/m2 in clay brick of 3 5/8 in. (MASEA; RIBuild), 13 in concrete (MASEA)',
   },
   {
@@ -439,7 +440,7 @@ export const factors = [
     most: 20,
     whole: true,
     ...practice,
-    meaning: 'least passes of plain water',
+    meaning: 'minimum passes of plain water',
   },
   {
     id: 'prewet.mostPasses',
@@ -451,7 +452,7 @@ export const factors = [
     most: 50,
     whole: true,
     ...assumption,
-    meaning: 'most passes of plain water',
+    meaning: 'maximum passes of plain water',
   },
   {
     id: 'prewet.runoffPerPass',
@@ -689,7 +690,7 @@ export const factors = [
     value: 1,
     ...slowdown,
     ...assumption,
-    meaning: 'hours of washing, scraping and masking from the ground, against the scaffold',
+    meaning: 'hours of washing, scraping and masking from the ground, relative to a scaffold',
   },
   {
     id: 'access.factor.scaffold',
@@ -698,7 +699,7 @@ export const factors = [
     ...slowdown,
     sourceKind: 'published',
     source: 'table-62-19',
-    meaning: 'hours of washing, scraping and masking from a scaffold, against a scaffold',
+    meaning: 'hours of washing, scraping and masking from a scaffold, the base of the others',
   },
   {
     id: 'access.factor.lift',
@@ -706,7 +707,7 @@ export const factors = [
     value: 1,
     ...slowdown,
     ...assumption,
-    meaning: 'hours of washing, scraping and masking from a lift, against a scaffold',
+    meaning: 'hours of washing, scraping and masking from a lift, relative to a scaffold',
   },
   {
     id: 'access.factor.ladder',
@@ -715,7 +716,7 @@ export const factors = [
     ...slowdown,
     sourceKind: 'published',
     source: 'table-62-19',
-    meaning: 'hours of washing, scraping and masking from a ladder, against a scaffold',
+    meaning: 'hours of washing, scraping and masking from a ladder, relative to a scaffold',
   },
   {
     id: 'access.factor.suspended',
@@ -724,7 +725,7 @@ export const factors = [
     ...slowdown,
     sourceKind: 'published',
     source: 'table-62-19',
-    meaning: 'hours of washing, scraping and masking from suspended access, against a scaffold',
+    meaning: 'hours of washing, scraping and masking from suspended access, relative to a scaffold',
   },
   {
     id: 'texture.factor.smooth',
@@ -733,7 +734,7 @@ export const factors = [
     ...slowdown,
     sourceKind: 'published',
     source: 'table-62-19',
-    meaning: 'hours of washing and scraping a smooth face',
+    meaning: 'hours of washing and scraping a smooth face, the base of the rough one',
   },
   {
     id: 'texture.factor.rough',
@@ -742,7 +743,7 @@ export const factors = [
     ...slowdown,
     sourceKind: 'published',
     source: 'table-62-19',
-    meaning: 'hours of washing and scraping a rough face',
+    meaning: 'hours of washing and scraping a rough face, relative to a smooth one',
   },
   {
     id: 'scaffold',
@@ -755,7 +756,7 @@ export const factors = [
     whole: true,
     choices: ['no', 'yes'],
     ...yours,
-    meaning: 'whether putting the scaffold up and taking it down is in this bid',
+    meaning: 'whether erecting and dismantling the scaffold is in this bid',
   },
   {
     id: 'rate.scaffold.low',
@@ -768,7 +769,7 @@ export const factors = [
     positive: true,
     sourceKind: 'published',
     source: 'cdhu-202',
-    meaning: 'scaffold up and down by one person, up to scaffold.low',
+    meaning: 'scaffold erected and dismantled by one person, up to scaffold.low',
   },
   {
     id: 'rate.scaffold.high',
@@ -781,7 +782,7 @@ export const factors = [
     positive: true,
     sourceKind: 'published',
     source: 'cdhu-202',
-    meaning: 'scaffold up and down by one person, above scaffold.low',
+    meaning: 'scaffold erected and dismantled by one person, above scaffold.low',
   },
   {
     id: 'scaffold.low',
@@ -809,7 +810,7 @@ export const factors = [
     group: 'label',
     value: 64,
     ...dilution,
-    meaning: 'parts of water to 1, class 1; the label decides',
+    meaning: 'parts of water to 1 of concentrate, class 1 (neutral detergent); the label decides',
     bracket: 'detergent by hand 1:128 to 1:256 (NAVFAC MO-913); 0.0063 L/m2 of it (SINAPI 99813)',
   },
   {
@@ -817,14 +818,15 @@ export const factors = [
     group: 'label',
     value: 8,
     ...dilution,
-    meaning: 'parts of water to 1, class 2; the label decides',
+    meaning: 'parts of water to 1 of concentrate, class 2 (buffered mild acid); the label decides',
   },
   {
     id: 'cleaner.dilution.3',
     group: 'label',
     value: 5,
     ...dilution,
-    meaning: 'parts of water to 1, class 3; the label decides',
+    meaning:
+      'parts of water to 1 of concentrate, class 3 (buffered acid at full label strength); the label decides',
   },
   {
     id: 'acid.2.fraction',
@@ -832,7 +834,8 @@ export const factors = [
     value: 5,
     ...share,
     ...assumption,
-    meaning: 'acid in the concentrate by mass, as HCl, class 2; the safety data sheet decides',
+    meaning:
+      'acid in the concentrate by mass, as HCl, class 2 (buffered mild acid); the safety data sheet decides',
   },
   {
     id: 'acid.3.fraction',
@@ -840,21 +843,23 @@ export const factors = [
     value: 15,
     ...share,
     ...assumption,
-    meaning: 'acid in the concentrate by mass, as HCl, class 3; the safety data sheet decides',
+    meaning:
+      'acid in the concentrate by mass, as HCl, class 3 (buffered acid at full label strength); the safety data sheet decides',
   },
   {
     id: 'acid.2.density',
     group: 'label',
     value: 1.02,
     ...density,
-    meaning: 'density of the concentrate, class 2; the safety data sheet decides',
+    meaning: 'density of the concentrate, class 2 (buffered mild acid); the safety data sheet decides',
   },
   {
     id: 'acid.3.density',
     group: 'label',
     value: 1.07,
     ...density,
-    meaning: 'density of the concentrate, class 3; the safety data sheet decides',
+    meaning:
+      'density of the concentrate, class 3 (buffered acid at full label strength); the safety data sheet decides',
   },
   {
     id: 'runoff.captured',
@@ -958,7 +963,7 @@ export const factors = [
     value: 2,
     ...laborHours,
     ...assumption,
-    meaning: 'sample panel of one masonry material, washed and looked at',
+    meaning: 'sample panel of one masonry material, washed and inspected',
   },
   {
     id: 'reclean.share',
@@ -966,7 +971,7 @@ export const factors = [
     value: 5,
     ...share,
     ...assumption,
-    meaning: 'share of the wash that is done once more after inspection',
+    meaning: 'share of the wash that is done again after inspection',
   },
   {
     id: 'price.labor',
@@ -986,9 +991,24 @@ export const factors = [
     unset: true,
     meaning: 'price of the whole crew, all teams together, for one hour; give this or price.labor',
   },
-  { id: 'price.cleaner.1', group: 'prices', ...volumePrice, meaning: 'price of concentrate, class 1' },
-  { id: 'price.cleaner.2', group: 'prices', ...volumePrice, meaning: 'price of concentrate, class 2' },
-  { id: 'price.cleaner.3', group: 'prices', ...volumePrice, meaning: 'price of concentrate, class 3' },
+  {
+    id: 'price.cleaner.1',
+    group: 'prices',
+    ...volumePrice,
+    meaning: 'price of concentrate, class 1 (neutral detergent)',
+  },
+  {
+    id: 'price.cleaner.2',
+    group: 'prices',
+    ...volumePrice,
+    meaning: 'price of concentrate, class 2 (buffered mild acid)',
+  },
+  {
+    id: 'price.cleaner.3',
+    group: 'prices',
+    ...volumePrice,
+    meaning: 'price of concentrate, class 3 (buffered acid at full label strength)',
+  },
   {
     id: 'price.film',
     group: 'prices',
@@ -1010,13 +1030,13 @@ export const factors = [
     id: 'price.equipment',
     group: 'prices',
     ...dayPrice,
-    meaning: 'hire of the equipment of one team for a day',
+    meaning: 'equipment rental for one team for one day',
   },
   {
     id: 'price.access',
     group: 'prices',
     ...dayPrice,
-    meaning: 'hire of lift or scaffold of one team for a day',
+    meaning: 'lift or scaffold rental for one team for one day',
   },
   { id: 'price.bicarbonate', group: 'prices', ...massPrice, meaning: 'price of sodium bicarbonate' },
   { id: 'price.sodaAsh', group: 'prices', ...massPrice, meaning: 'price of soda ash' },
@@ -1030,7 +1050,7 @@ export const factors = [
     least: 0,
     most: 365,
     ...yours,
-    meaning: 'least days that equipment and access are hired for',
+    meaning: 'minimum days that equipment and access are rented for',
   },
   { id: 'price.mobilization', group: 'prices', ...sum, meaning: 'mobilization, a sum for the job' },
   {
@@ -1064,7 +1084,7 @@ export const factors = [
     meaning: 'overhead on direct price, supervision and contingency',
   },
   { id: 'price.profit', group: 'markUps', ...markUp, meaning: 'profit on all before it' },
-  { id: 'price.minimum', group: 'markUps', ...sum, meaning: 'least price of the job' },
+  { id: 'price.minimum', group: 'markUps', ...sum, meaning: 'minimum price of the job' },
   {
     id: 'price.span.least',
     group: 'markUps',
@@ -1072,7 +1092,7 @@ export const factors = [
     kind: 'moneyPerArea',
     ...price,
     unset: true,
-    meaning: 'least price per washed area that you expect of such a job; CHECKS says where it is less',
+    meaning: 'lowest price per washed area that you expect on such a job; CHECKS warns below it',
   },
   {
     id: 'price.span.most',
@@ -1081,7 +1101,7 @@ export const factors = [
     kind: 'moneyPerArea',
     ...price,
     unset: true,
-    meaning: 'most price per washed area that you expect of such a job; CHECKS says where it is more',
+    meaning: 'highest price per washed area that you expect on such a job; CHECKS warns above it',
   },
   {
     id: 'sample.area',
@@ -1103,7 +1123,7 @@ export const factors = [
     least: 0,
     most: 100000,
     ...advice,
-    meaning: 'least sample area',
+    meaning: 'minimum sample area',
   },
   {
     id: 'sample.wait',
@@ -1112,7 +1132,7 @@ export const factors = [
     ...ageDays,
     sourceKind: 'published',
     source: 'masonry-textbook',
-    meaning: 'least wait between a sample and its inspection',
+    meaning: 'minimum wait between a sample and its inspection',
   },
   { id: 'limit.age', group: 'samples', value: 7, ...ageDays, ...advice, meaning: 'youngest masonry to wash' },
   {
@@ -1134,7 +1154,7 @@ export const factors = [
     most: 240,
     sourceKind: 'published',
     source: 'limestone-institute',
-    meaning: 'least nozzle distance, published for limestone, taken for all',
+    meaning: 'minimum nozzle distance, published for limestone, used for all',
   },
   {
     id: 'limit.angle',
@@ -1157,7 +1177,7 @@ export const factors = [
     most: 200,
     sourceKind: 'published',
     source: 'guide-section-brick',
-    meaning: 'face too hot to put cleaner on, at this temperature and above',
+    meaning: 'face too hot for cleaner, at this temperature and above',
   },
   {
     id: 'limit.late',
@@ -1169,7 +1189,7 @@ export const factors = [
     most: 36500,
     sourceKind: 'published',
     source: 'masonry-2007',
-    meaning: 'age after which mortar smears come off hard; block and strong mortar earlier',
+    meaning: 'age after which mortar smears are hard to remove; block and strong mortar sooner',
   },
   {
     id: 'limit.wind',
@@ -1180,7 +1200,7 @@ export const factors = [
     least: 0,
     most: 100,
     ...assumption,
-    meaning: 'most wind to spray cleaner in; above it a brush, or wait',
+    meaning: 'maximum wind to spray cleaner in; above it, use a brush or wait',
   },
   {
     id: 'apply.pressure',
@@ -1192,7 +1212,7 @@ export const factors = [
     most: 5000,
     sourceKind: 'published',
     source: 'masonry-textbook',
-    meaning: 'pressure to put cleaner on with, at most; a brush otherwise',
+    meaning: 'maximum pressure to apply cleaner with; above it, use a brush',
   },
   {
     id: 'rates.prior',
@@ -1247,7 +1267,7 @@ export type FactorId = (typeof factors)[number]['id'];
 
 /** Ids of former versions, each with what took its place. */
 export const formerIds: Readonly<Record<string, string>> = {
-  crew: 'team.size (persons in a team) and teams',
+  crew: 'team.size (people on a team) and teams',
   'rate.rinse': 'rinse.perArea',
   'rate.scrub': 'scrub.full',
   'need.light': 'left.0 to left.3 and load.light',

@@ -264,7 +264,7 @@ class OverrideReader {
     atMost('patch.least', 'patch.most', 'The smallest patch is larger than the largest.');
     atMost('access.groundMove', 'access.move', 'A move on the ground takes longer than one above it.');
     if (given.has('price.span.least') && given.has('price.span.most')) {
-      atMost('price.span.least', 'price.span.most', 'The least price per area is above the most.');
+      atMost('price.span.least', 'price.span.most', 'The lowest price per area is above the highest.');
     }
     if (value('setup.perDay') >= value('shift')) {
       this.#problems.push({

@@ -20,7 +20,7 @@ export const sources = {
     section: 'summary of recommendations',
     address:
       'https://docplayer.net/940842-1850-centennial-park-drive-reston-virginia-20191-www-gobrick-com-703-620-0010.html',
-    used: 'gentlest effective method; saturate first; top down; 20 ft2 sample looked at dry; 7 days old; no unbuffered acid',
+    used: 'gentlest effective method; saturate first; top down; 20 ft2 sample inspected dry; 7 days old; no unbuffered acid',
     kind: 'published',
   },
   'masonry-1994-clay': {
@@ -129,7 +129,7 @@ export const sources = {
     edition: '2022',
     section: '12.5.1, pages 252 and 254',
     address: 'https://g-wonlinetextbooks.com/modern-masonry-2022/268',
-    used: 'blasting advised against; at least 1 week before a sample is inspected; cleaner put on at 30 to 50 psi, rinse at 200 to 300 (printed as psf)',
+    used: 'blasting advised against; at least 1 week before a sample is inspected; cleaner applied at 30 to 50 psi, rinse at 200 to 300 (printed as psf)',
     kind: 'published',
   },
   'ufgs-04900': {
@@ -225,7 +225,7 @@ export const sources = {
     kind: 'yours to state',
   },
   'table-62-19': {
-    document: 'Repair unit rates (Russia), thin liquids put on facades',
+    document: 'Repair unit rates (Russia), thin liquids applied to facades',
     address: 'https://base.garant.ru/6722697',
     edition: 'as stored',
     section: 'table 62-19',

@@ -17,7 +17,7 @@ export const wholeCleans = [
     source: 'sinapi',
   },
   {
-    work: 'existing masonry by steam: 1 ft2/min per nozzle, two persons',
+    work: 'existing masonry by steam: 1 ft2/min per nozzle, two people',
     value: 60 / 2,
     unit: 'ft2/labor-h',
     source: 'mo-913',

@@ -89,7 +89,7 @@ function cleanerOf(
     }, 0);
     const named = classInWords(wash.class);
     return [
-      [`Cleaner, ready-mixed: ${named}`, mix, 'volume'],
+      [`Mixed cleaner: ${named}`, mix, 'volume'],
       [`Concentrate in it: ${named}`, concentrate(mix, use), 'volume'],
     ] as const;
   });

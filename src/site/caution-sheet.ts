@@ -238,7 +238,7 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
     return most === undefined
       ? undefined
       : {
-          why: `${factorAmount('apply.pressure', factors)} set, the most is ${amount(most, 'pressure', factors.system)}`,
+          why: `${factorAmount('apply.pressure', factors)} set; the maximum is ${amount(most, 'pressure', factors.system)}`,
         };
   },
   'sample missing': (zone, _, { factors }) =>

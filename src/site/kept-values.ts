@@ -81,5 +81,5 @@ export function timeOf(raw: unknown, at: string): string {
  * @returns the error
  */
 export function unreadable(why: string): WashdownError {
-  return badInput(`The progress kept in this workbook cannot be read: ${why}.`);
+  return badInput(`The progress saved in this workbook cannot be read: ${why}.`);
 }

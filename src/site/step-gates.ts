@@ -72,7 +72,11 @@ function standingOf(
   const added = decidedOn.filter((item) => !before.has(item));
   return added.length === 0
     ? { ...free, standing: 'done', reason: '' }
-    : { ...free, standing: 'again', reason: `New in the workbook since then: ${listed(added)}. Look again.` };
+    : {
+        ...free,
+        standing: 'again',
+        reason: `New in the workbook since then: ${listed(added)}. Check again.`,
+      };
 }
 
 /** A condition as it is kept where somebody overrules it, the same on every device, and as it is read out. */

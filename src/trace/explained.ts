@@ -23,5 +23,5 @@ export const explainedByFactors = {
   mistings: 'mistings',
   'fan width': 'fanWidth',
   'days of the job': 'jobDays',
-  'days of hire': 'jobHireDays',
+  'rental days of the job': 'jobHireDays',
 } as const;

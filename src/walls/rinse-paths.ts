@@ -51,7 +51,7 @@ function reach(from: string, receivers: ReadonlyMap<string, readonly WallRow[]>,
       if (midway) return;
       const circle = [...path.slice(path.indexOf(zone)), zone].join(' -> ');
       throw badInput(
-        `Zones receive each other's rinse in a circle: ${circle}. Accepted: rinse that runs downwards only.`,
+        `Zones receive each other's rinse in a circle: ${circle}. Accepted: rinse that runs downward only.`,
       );
     }
     // Many rows of one zone receive the same rinse; walking on from each would take for ever.

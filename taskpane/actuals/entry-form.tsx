@@ -184,10 +184,12 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
         {field('Labor-hours', hours, setHours, { ...number, 'aria-describedby': `${id}-planned` })}
       </div>
       <p id={`${id}-planned`}>
-        {offer.counted === undefined ? 'All persons together. ' : 'Counted by the dwell clock for the team. '}
+        {offer.counted === undefined
+          ? 'The hours of everyone, added up. '
+          : 'Counted by the dwell clock for the team. '}
         {rest
           ? `The estimate has ${amount(rest.hours, 'laborHours', system)} for ${rest.area > 0 ? `the ${amount(rest.area, 'area', system)} that are not recorded yet` : 'this'}.`
-          : 'By the estimate nothing is left of this task here.'}
+          : 'By the estimate, none of this task is left here.'}
       </p>
       <div class="pair">
         {field(`Water, ${unit('volume')}`, water, setWater, number)}

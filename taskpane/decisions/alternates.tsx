@@ -120,7 +120,7 @@ function Compared({
         { sheet: workedOn, address: 'A1', rows: [[formula(table)]] },
         ownerPage(result, chosen, sheet, workedOn),
       ],
-      says: [`The page is the sheet ${sheet}; its numbers come from the sheet ${workedOn}.`],
+      says: [`The page is on the sheet ${sheet}; its numbers come from the sheet ${workedOn}.`],
       place: { sheet, address: 'A1' },
     });
   };
@@ -172,9 +172,9 @@ function Compared({
       </section>
       {lines.length > 0 && (
         <p class="actions">
-          {picked.length > 0 && button('Insert the picked ones as a table', putTable)}
+          {picked.length > 0 && button('Insert the picked lines as a table', putTable)}
           {button('Insert the formula', putFormula)}
-          {picked.length > 0 && button('A page for the owner', putPage)}
+          {picked.length > 0 && button('Make a page for the owner', putPage)}
         </p>
       )}
       <WritingNotice port={port} of={writing} say={say} />

@@ -64,7 +64,7 @@ export function ApplyLine({
   return (
     <section class="apply" aria-label="Apply a line of the ladder">
       {offered.length === 0 ? (
-        <p>No other line can be applied: the walls are masked as each has it.</p>
+        <p>No other line can be applied: the walls are already masked that way.</p>
       ) : (
         <>
           <p>Mask the walls of {zone} in the workbook as for:</p>

@@ -31,7 +31,7 @@ export function Baseline({ port, source, say }: PanelProps) {
     const block = await baselineBlock(port, source.walls, dayText(new Date()));
     writing.offer({
       blocks: [block],
-      says: [`The walls as they are now are the table ${block.table} on the sheet ${block.sheet}.`],
+      says: [`The current walls are saved as the table ${block.table} on the sheet ${block.sheet}.`],
       place: { sheet: block.sheet, address: 'A1' },
       then: () => {
         choose(block.table);
@@ -54,8 +54,8 @@ export function Baseline({ port, source, say }: PanelProps) {
   return (
     <>
       <p>
-        A baseline is a dated copy of the wall table. Later the walls are compared with it: what has changed,
-        and what each change does to the price.
+        A baseline is a dated copy of the wall table. Later you can compare the walls with it: what has
+        changed, and what each change does to the price.
       </p>
       <p class="actions">
         <button

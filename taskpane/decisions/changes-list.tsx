@@ -32,10 +32,10 @@ export function ChangesList({
       <p>Total change:</p>
       <Differences of={whole} factors={factors} />
       <p>
-        Each change has what it does on average over every order in which the changes can be made, so that
-        together they make the total change.
+        Each number is what a change does on average, over every order in which the changes can be made.
+        Together they make the total change.
         {!exact &&
-          ' There are too many orders to try them all: the numbers are means over 100 of them, give or take the standard error.'}
+          ' There are too many orders to try them all: the numbers are averages over 100 of them, give or take the standard error.'}
       </p>
       <ol>
         {changes.slice(0, shown).map((change) => (

@@ -64,7 +64,7 @@ export function ladderOutcome(options: readonly MaskOption[], factors: FactorsIn
   const least = priced ? 'Cheapest' : 'Fewest labor-hours';
   if (best.class === undefined) return `${least}: as marked, ${costText(best.job)} for the job.`;
   const masking = best.masked.length === 0 ? 'nothing masked' : `${wallsNamed(best.masked)} masked`;
-  const line = `${least}: class ${String(best.class)} with ${masking}, ${costText(best.job)} for the job`;
+  const line = `${least}: ${classInWords(best.class)} with ${masking}, ${costText(best.job)} for the job`;
   const saved = (options.find((option) => option.class === undefined)?.job ?? NaN) - best.job;
   return Number.isNaN(saved)
     ? `${line}; as marked has no value.`

@@ -29,8 +29,8 @@ export function Ladder({ job: { zones, factors }, ...props }: PanelProps & { job
     <>
       <p>
         A zone is washed with one cleaner, and the unmasked material that tolerates least sets its class.
-        Masking that wall allows a stronger one for the rest; what is masonry is then washed afterwards, with
-        its own. Every line leaves the same walls clean.
+        Masking that wall allows a stronger one for the rest; masonry that was masked is washed afterwards,
+        with its own. Every line leaves the same walls clean.
       </p>
       <p class="field">
         <label for={`${id}-zone`}>Zone of the ladder</label>

@@ -40,7 +40,7 @@ export function Ranges({ port, source, say, factors }: PanelProps & { factors: F
     writing.offer({
       blocks: [{ sheet, address: 'A1', rows: starterRanges(factors), table }],
       says: [
-        `The table ${table} is on the sheet ${sheet}: put your own figures in, add rows for other factors.`,
+        `The table ${table} is on the sheet ${sheet}: enter your own figures, and add rows for other factors.`,
       ],
       place: { sheet, address: 'A2' },
     });
@@ -104,7 +104,7 @@ function Draw({ port, source, say, tables }: PanelProps & { tables: readonly Tab
       if (!controller.signal.aborted) setState({ is: 'running', progress: now, stop });
     };
     progress({ done: 0, total: DRAWS });
-    say('The draws are running.');
+    say('The trials are running.');
     const drawn = await drawRanges({
       port,
       source,
@@ -115,7 +115,7 @@ function Draw({ port, source, say, tables }: PanelProps & { tables: readonly Tab
       progress,
     });
     setState(drawn ? { is: 'done', drawn, changedSince: false } : { is: 'idle' });
-    say(drawn ? spreadOutcome(drawn) : 'The draws were stopped.');
+    say(drawn ? spreadOutcome(drawn) : 'The trials were stopped.');
   };
   const start = () => {
     if (!seedIsWhole) {
@@ -152,7 +152,7 @@ function Draw({ port, source, say, tables }: PanelProps & { tables: readonly Tab
         </GoThere>
       </p>
       <p class="field">
-        <label for={`${id}-seed`}>Seed of the draws: the same seed gives the same ranges</label>
+        <label for={`${id}-seed`}>Seed of the trials: the same seed gives the same ranges</label>
         <input
           id={`${id}-seed`}
           inputMode="numeric"
@@ -164,9 +164,9 @@ function Draw({ port, source, say, tables }: PanelProps & { tables: readonly Tab
         />
       </p>
       {state.is === 'running' ? (
-        <section aria-label="The draws are running">
+        <section aria-label="The trials are running">
           <label>
-            Draws: {state.progress.done} of {state.progress.total}
+            Trials: {state.progress.done} of {state.progress.total}
             <progress value={state.progress.done} max={state.progress.total} />
           </label>
           <p class="actions">
@@ -178,13 +178,13 @@ function Draw({ port, source, say, tables }: PanelProps & { tables: readonly Tab
       ) : (
         <p class="actions">
           <button type="button" class="main" onClick={start}>
-            {state.is === 'done' ? 'Draw again' : 'Work out the ranges'}
+            {state.is === 'done' ? 'Run again' : 'Work out the ranges'}
           </button>
         </p>
       )}
       {state.is === 'failed' && <p class="notice">{state.message}</p>}
       {state.is === 'done' && state.changedSince && (
-        <p class="notice">The workbook has changed since these ranges were worked out. Draw again.</p>
+        <p class="notice">The workbook has changed since these ranges were worked out. Run again.</p>
       )}
       {state.is === 'done' && <SpreadView drawn={state.drawn} />}
     </>

@@ -22,8 +22,8 @@ export function spreadOutcome(drawn: DrawnRanges): string {
   const said = measuresOf(drawn).map(({ label, kind, spread }) => {
     const [low, likely, high] = ends(spread.drawn).map((end) => costText(end, kind));
     return Number.isNaN(spread.mean)
-      ? `${label}: some draws have no value.`
-      : `${label}: ${low ?? ''} to ${high ?? ''}, half of the draws below ${likely ?? ''}.`;
+      ? `${label}: some trials have no value.`
+      : `${label}: ${low ?? ''} to ${high ?? ''}, half of the trials below ${likely ?? ''}.`;
   });
   return said.join(' ');
 }
@@ -42,7 +42,7 @@ export function SpreadView({ drawn }: { drawn: DrawnRanges }) {
   return (
     <section aria-labelledby={`${id}-title`}>
       <h4 id={`${id}-title`}>
-        Ranges from {of}: {DRAWS.toLocaleString()} draws, seed {seed}
+        Ranges from {of}: {DRAWS.toLocaleString()} trials, seed {seed}
       </h4>
       <div class="scroll" role="region" aria-label="Ranges" tabIndex={0}>
         <table>
@@ -59,7 +59,7 @@ export function SpreadView({ drawn }: { drawn: DrawnRanges }) {
               (['drawn', 'threePoint'] as const).map((which) => (
                 <tr key={label + which}>
                   <th scope="row">
-                    {label}, {which === 'drawn' ? 'draws' : 'three points'}
+                    {label}, {which === 'drawn' ? 'trials' : 'three points'}
                   </th>
                   {ends(spread[which]).map((end, place) => (
                     <td key={place} class="number">
@@ -73,12 +73,12 @@ export function SpreadView({ drawn }: { drawn: DrawnRanges }) {
         </table>
       </div>
       <p>
-        Draws: a tenth lies below low, half below likely, a tenth above high. Three points: every factor at
+        Trials: a tenth lies below low, half below likely, a tenth above high. Three points: every factor at
         its better end, at its likely value, at its worse end.
       </p>
       {measures.some(({ spread }) => Number.isNaN(spread.mean)) && (
         <p class="notice">
-          Some draws have no value: a zone has no wash cycle there. Look at the ranges of dwell, rates and
+          Some trials have no value: a zone has no wash cycle there. Look at the ranges of dwell, rates and
           patches.
         </p>
       )}

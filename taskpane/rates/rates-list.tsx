@@ -42,8 +42,8 @@ function Shown({ port, source, say, recorded }: PanelProps & { readonly recorded
   return (
     <>
       <p>
-        What the entries of the table Actuals show of the rates of this estimate. A blended value is between
-        the value in force and the entries: the more entries, the nearer to them.
+        What the entries in the table Actuals say about the rates of this estimate. A blended value lies
+        between the value in force and the entries: the more entries, the closer to them.
       </p>
       {rates.length === 0 && (
         <p>
@@ -131,10 +131,10 @@ function Notice({
             ))}
           </ul>
           <p>
-            Value and note of these rows are replaced, a formula too. From then on progress is measured
-            against the estimate with these rates.
+            Value and note of these rows are replaced, even where they are formulas. From then on progress is
+            measured against the estimate with these rates.
             {!writing.keepsNotes &&
-              ' The factor table has no third column, so that the notes are not kept: add a column Note to keep them.'}
+              ' The factor table has no third column, so the notes are not saved: add a column Note to save them.'}
           </p>
           <p class="actions">
             <button type="button" onClick={drop}>

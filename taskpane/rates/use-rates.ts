@@ -58,7 +58,7 @@ export function useRates(
     });
     if (now.some(({ changed }) => changed)) {
       setWriting({ is: 'asking', asked: now, keepsNotes: hasNotes(table.rows) });
-      say('Nothing was written: the factor table has changed since it was shown. Look again.');
+      say('Nothing was written: the factor table has changed since it was shown. Check again.');
       return;
     }
     const changes = asked.map(({ change }) => change);

@@ -28,7 +28,7 @@ export function PlainSection({ port, say }: { port: WorkbookPort; say: (sentence
     if (plan.places.length === 0) say('There is no Washdown formula in this workbook.');
     else if (first) {
       say(
-        `${String(plan.unready.length)} of ${String(plan.places.length)} formulas show no value, such as ${first.sheet}!${first.address}. Have the workbook calculate first.`,
+        `${String(plan.unready.length)} of ${String(plan.places.length)} formulas show no value, such as ${first.sheet}!${first.address}. Recalculate the workbook first.`,
       );
     } else setState({ is: 'asking', plan });
   };
@@ -46,7 +46,7 @@ export function PlainSection({ port, say }: { port: WorkbookPort; say: (sentence
     <section aria-labelledby="plain">
       <h3 id="plain">For people without the add-in</h3>
       <p>
-        Without the add-in a Washdown formula turns into #NAME? as soon as it is worked out. Save a copy of
+        Without the add-in, a Washdown formula turns into #NAME? as soon as it is recalculated. Save a copy of
         this workbook, open the copy, and replace the formulas there.
       </p>
       {state.is !== 'asking' && (
@@ -99,9 +99,7 @@ export function PlainSection({ port, say }: { port: WorkbookPort; say: (sentence
               ))}
             </ul>
           )}
-          <p>
-            Validation and conditional formats were not looked through: one that calls WASH. does nothing now.
-          </p>
+          <p>Validation and conditional formats were not checked: one that calls WASH. does nothing now.</p>
         </div>
       )}
     </section>

@@ -72,7 +72,7 @@ export function ReviewPanel({ port, source, say }: ReviewProps) {
       <h2>Review</h2>
       <p>
         Recalculates and checks every Washdown formula of this workbook, and lists what a reviewer should look
-        at. No cell is changed; where a formula differs, the workbook is made to calculate.
+        at. No cell is changed; where a formula differs, the workbook is recalculated.
       </p>
       <p class="actions">
         {/* One button throughout, so that the focus stays where it is. */}
@@ -170,17 +170,17 @@ function Outcome({
         </section>
       )}
       {!remembered && (
-        <section class="notice" aria-label="Not kept">
+        <section class="notice" aria-label="Not saved">
           <p>
-            This workbook does not keep which formulas stood where, so that the next review cannot tell what
-            was typed over. A sheet “{NOTES_SHEET}” can keep it.
+            This workbook does not save which cells held formulas, so the next review cannot tell what was
+            typed over. A sheet “{NOTES_SHEET}” can hold it.
           </p>
           <button
             type="button"
             onClick={() => {
               keepOnSheet(port, 'formulas', formulasText(review)).then(() => {
                 setRemembered(true);
-                say(`Kept on the sheet ${NOTES_SHEET}.`);
+                say(`Saved on the sheet ${NOTES_SHEET}.`);
               }, fail('The formulas are not kept.'));
             }}
           >

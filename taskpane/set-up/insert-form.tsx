@@ -80,7 +80,7 @@ function Choices({ port, source, say, job }: SetUpProps & { source: WallSource; 
     const table = tableUnder(spill ?? (fillsMore(wanted) ? at : undefined), await port.tables());
     if (table !== undefined) {
       writing.refuse(
-        `The result would stand in the table ${table}, where no formula may fill other cells. Choose a cell outside of it.`,
+        `The result would be inside the table ${table}, where no formula may fill other cells. Choose a cell outside it.`,
       );
       return;
     }
@@ -210,7 +210,7 @@ async function readPlace(text: string, port: SetUpProps['port']): Promise<Place>
   const area = parseAddress(text.slice(end + 1).trim());
   if (!area || (sheet === undefined && !SHEET_NAME.test(wanted))) {
     throw new Error(
-      `"${text}" is not a cell of this workbook. Accepted: a sheet and a cell, such as Estimate!B4; a sheet that is not there is added.`,
+      `"${text}" is not a cell of this workbook. Accepted: a sheet and a cell, such as Estimate!B4; a sheet that does not exist yet is added.`,
     );
   }
   return { sheet: sheet ?? wanted, address: cellAddress(area.top, area.left) };
@@ -219,8 +219,8 @@ async function readPlace(text: string, port: SetUpProps['port']): Promise<Place>
 /** What is measured, where it is a number. */
 function unitWords(name: string, system: System): string {
   const { unit, parameters, result } = functionNamed(name);
-  if (result === 'matrix') return 'It fills the cells below and beside.';
-  if (unit === 'class') return 'A class from 0 to 3; its words are put beside it.';
+  if (result === 'matrix') return 'It fills the cells below and to the right.';
+  if (unit === 'class') return 'A class from 0 to 3; its words go beside it.';
   const shown = resultUnit(
     name,
     parameters.map((parameter) => (parameter.name === 'factors' ? [[UNITS, system]] : null)),

@@ -10,7 +10,7 @@ import type { HeadingMatch } from './guess-headings';
 export function missingColumns(match: HeadingMatch): string[] {
   return columnIds
     .filter((id) => columns[id].needed && !match.has(id))
-    .map((id) => `No heading is taken for ${columns[id].name}, which every wall needs. Choose it above.`);
+    .map((id) => `No heading is matched to ${columns[id].name}, which every wall needs. Choose it above.`);
 }
 
 /**
@@ -30,11 +30,11 @@ export function matchWarnings(
   const area = headings[match.get('area') ?? -1] ?? '';
   const openings = headings[match.get('openings') ?? -1];
   return [
-    ...(left.length > 0 ? [`Left alone: ${left.join(', ')}.`] : []),
+    ...(left.length > 0 ? [`Not used: ${left.join(', ')}.`] : []),
     ...(['zone', 'level'] as const).flatMap((id) => gaps(id, headings, match, below)),
     ...(/\bnet\b/i.test(area) && openings !== undefined
       ? [
-          `“${area}” reads as if openings were taken off; “${openings}” is taken off it once more. Where that is wrong choose “not here” for ${columns.openings.name}.`,
+          `“${area}” sounds like a net area; “${openings}” is deducted from it again. If that is wrong, choose “not here” for ${columns.openings.name}.`,
         ]
       : []),
   ];
@@ -54,6 +54,6 @@ function gaps(
   const blank = walls.filter((row) => (row[place] ?? '') === '').length;
   if (blank === 0 || blank === walls.length) return [];
   return [
-    `“${headings[place] ?? ''}” is blank in ${String(blank)} of ${String(walls.length)} walls: a merged cell fills its first row alone. Those walls are taken as without a ${columns[id].name.toLowerCase()}; fill the cells where they have one.`,
+    `“${headings[place] ?? ''}” is blank in ${String(blank)} of ${String(walls.length)} walls: a merged cell fills only its first row. Those walls count as without a ${columns[id].name.toLowerCase()}; fill in the cells where they have one.`,
   ];
 }

@@ -108,7 +108,7 @@ export function newEstimate(system: System, names: FreeNames): Plan {
       one(checks, 'A1', 'CHECKS'),
     ],
     says: [
-      `Sheet ${walls.sheet}: the table ${walls.table} with three example rows, to be typed over: they count until a wall of yours is there.`,
+      `Sheet ${walls.sheet}: the table ${walls.table} with three example rows. Type over them: they count until you enter a wall of your own.`,
       `Sheet ${factors.sheet}: the table ${factors.table}: ${FORM_SAYS}. Beside it every factor in force.`,
       `Sheet ${estimate}: the quantities of the job, and a line for each zone.`,
       `Sheet ${checks}: what to look at on these walls.`,

@@ -11,7 +11,7 @@ const NOT_YET = ['#BUSY!', '#GETTING_DATA'];
 const NAMED = /^=WASH\.(\w+)\(/;
 const REASONS: Readonly<Record<string, string>> = {
   '#NAME?': 'The workbook does not know the functions of Washdown: is the add-in loaded here?',
-  '#SPILL!': 'The cells that the result fills are not free.',
+  '#SPILL!': 'The cells that the result fills are not empty.',
 };
 
 /**

@@ -11,8 +11,8 @@ export const formHeadings = [
   'Note',
   'Unit',
   'Starting value',
-  'Least',
-  'Most',
+  'Minimum',
+  'Maximum',
   'What it is',
 ] as const;
 

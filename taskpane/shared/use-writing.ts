@@ -84,7 +84,7 @@ export function useWriting(
 
 const BY_HAND = 'This workbook is set to manual calculation: press F9 to see the numbers.';
 const NOT_REMEMBERED =
-  'Which formulas were written could not be kept, so that the first review cannot tell which were typed over.';
+  'The list of written formulas could not be saved, so the first review cannot tell which were typed over.';
 
 /** Keeps which formulas were written, and tells what the user should know of them. */
 async function afterwards(port: WorkbookPort, blocks: readonly Block[]): Promise<string[]> {

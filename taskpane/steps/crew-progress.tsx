@@ -42,9 +42,7 @@ export function CrewProgress(props: CrewProgressProps) {
   return (
     <>
       {recorded.is === 'failed' && (
-        <p class="notice">
-          The recorded work cannot be read, so that nothing is offered to be recorded. {recorded.message}
-        </p>
+        <p class="notice">The recorded work cannot be read, so no entry is offered. {recorded.message}</p>
       )}
       <Disclosure title="Progress against the estimate" open={open} toggle={toggle}>
         {open && recorded.is === 'ready' && (

@@ -40,7 +40,7 @@ export function OverruleForm({
             else overrule(who.trim(), why.trim());
           }}
         >
-          <p>Whoever overrules it signs for what comes of it. Name and reason are kept and printed.</p>
+          <p>Whoever overrules it is responsible for the result. Name and reason are saved and printed.</p>
           <p class="field">
             <label for={`${id}-who`}>Name of the person who signs</label>
             <input

@@ -34,8 +34,8 @@ export function ProgressNotices({
     return (
       <section class="notice" aria-label="Progress that cannot be read">
         <p>
-          {state.message} It is left as it is, and nothing can be ticked until it is put aside.{' '}
-          {saved !== '' && `It is on the sheet ${saved}.`}
+          {state.message} It is left as it is. Copy it to a new sheet, then start over; until then nothing can
+          be ticked. {saved !== '' && `It is on the sheet ${saved}.`}
         </p>
         <button
           type="button"
@@ -65,20 +65,20 @@ export function ProgressNotices({
   }
   if (state.is === 'ready' && !state.kept) {
     return (
-      <section class="notice" aria-label="Progress not kept">
+      <section class="notice" aria-label="Progress not saved">
         <p>
-          This workbook does not keep the progress: it is lost when the pane closes. A sheet “{NOTES_SHEET}”
-          can keep it.
+          This workbook does not save the progress: it is lost when the pane closes. A sheet “{NOTES_SHEET}”
+          can hold it.
         </p>
         <button
           type="button"
           onClick={() => {
             keepOnSheet().then(() => {
-              say(`The progress is kept on the sheet ${NOTES_SHEET}.`);
+              say(`The progress is saved on the sheet ${NOTES_SHEET}.`);
             }, sayFailed('The progress is not kept.'));
           }}
         >
-          Keep it on a sheet
+          Save it on a sheet
         </button>
       </section>
     );
@@ -87,7 +87,7 @@ export function ProgressNotices({
 }
 
 function inPieces(text: string): string[][] {
-  const rows = [['Progress as it was kept']];
+  const rows = [['Progress as it was saved']];
   for (let start = 0; start < text.length; start += CHARACTERS_A_CELL) {
     rows.push([text.slice(start, start + CHARACTERS_A_CELL)]);
   }

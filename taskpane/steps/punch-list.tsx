@@ -57,7 +57,7 @@ export function PunchList({
       <div class="not-printed">
         <WallChoice id={`${id}-wall`} walls={walls} wall={wall} choose={setWall} />
         <p class="field">
-          <label for={`${id}-what`}>What to put right</label>
+          <label for={`${id}-what`}>What to fix</label>
           <input
             id={`${id}-what`}
             value={what}
@@ -69,7 +69,7 @@ export function PunchList({
         <button
           type="button"
           onClick={() => {
-            if (what.trim() === '') say('Say what to put right first.');
+            if (what.trim() === '') say('Say what to fix first.');
             else if (add(wall, what.trim())) setWhat('');
           }}
         >

@@ -104,7 +104,7 @@ export function StepItem(props: StepItemProps) {
                     takeDown(record.done, written);
                   }}
                 >
-                  Keep the note
+                  Save the note
                 </button>
               )}
             </p>

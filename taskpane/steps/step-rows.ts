@@ -11,7 +11,7 @@ const HEADINGS = [
   'Value',
   'Source',
   'Kind of source',
-  'Standing',
+  'Status',
   'Who',
   'When',
   'Note',

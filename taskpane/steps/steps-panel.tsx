@@ -142,7 +142,7 @@ function Checklist(props: ChecklistProps) {
       .change((now) => changeZone(now, zones, list.zone, to))
       .then(
         (isKept) => {
-          say(isKept ? done : `${done} The workbook did not keep it.`);
+          say(isKept ? done : `${done} The workbook did not save it.`);
           then?.();
         },
         () => {
@@ -152,7 +152,7 @@ function Checklist(props: ChecklistProps) {
   };
   const sign = () => {
     if (who.trim() !== '') return { who: who.trim(), when: new Date().toISOString() };
-    say('Give your name first: each tick says who and when.');
+    say('Enter your name first: each tick records who and when.');
     whoField.current?.focus();
     return undefined;
   };

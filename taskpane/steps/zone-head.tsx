@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { ZoneEstimate } from '../../src/estimate/schedule';
 import { LABEL_FIRST } from '../../src/rules/cautions';
-import { className } from '../../src/rules/cleaner-classes';
+import { classInWords, className } from '../../src/rules/cleaner-classes';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import { Elevation } from '../pictures/elevation';
 import { HoursBars } from '../pictures/hours-bars';
@@ -36,7 +36,7 @@ export function ZoneHead({
       <p class="first-line">{LABEL_FIRST} See Cautions.</p>
       {governing && classToUse !== undefined && (
         <p>
-          Class {classToUse}, {className(classToUse)}. At most class {governing.ceiling}, because of{' '}
+          Class {classToUse}, {className(classToUse)}. At most {classInWords(governing.ceiling)}, because of{' '}
           {governing.governors.map(({ name }) => name).join(', ')}.
         </p>
       )}

@@ -70,7 +70,7 @@ export function WhereFromSection({ port, source, say }: WhereFromProps) {
   return (
     <section class="where-from" aria-labelledby="where-from">
       <h3 id="where-from">Where a number comes from</h3>
-      <p>Opens a number of the bid part by part, down to the cells, factors and sources it rests on.</p>
+      <p>Opens a number of the bid part by part, down to the cells, factors and sources it comes from.</p>
       {source && (
         <Chosen
           port={port}

@@ -301,7 +301,7 @@ export class OfficeWorkbook implements WorkbookPort {
       return results;
     });
     const failed = (error: unknown) => {
-      console.error(`Changes of the workbook are not followed. ${messageOf(error, '')}`);
+      console.error(`Changes to the workbook are not followed. ${messageOf(error, '')}`);
     };
     added.catch(failed);
     return () => {

@@ -118,10 +118,10 @@ describe('RATES', () => {
 
   it.each([
     [['', 'A', '', 'wash', 100, 3], 'wash', 'record prewet, apply, scrub, rinse and below separately'],
-    [['', 'A', '', 'move', 100, 3], 'move', 'No single rate makes the hours of move'],
-    [['', '', '', 'setup', 0, 3], 'setup', 'No single rate makes the hours of setup'],
-    [['', 'A', '', 'tend', 100, 3], 'tend', 'No single rate makes the hours of tend'],
-    [['', 'A', '', 'scrub', 0, 3], 'scrub', 'Without an area no rate shows: row 2'],
+    [['', 'A', '', 'move', 100, 3], 'move', 'No single rate sets the hours of move'],
+    [['', '', '', 'setup', 0, 3], 'setup', 'No single rate sets the hours of setup'],
+    [['', 'A', '', 'tend', 100, 3], 'tend', 'No single rate sets the hours of tend'],
+    [['', 'A', '', 'scrub', 0, 3], 'scrub', 'No rate without an area: row 2'],
     [['', '', 'plain', 'glass', 100, 3], 'glass', 'The estimate has no hours for this there: row 2'],
   ])('%j gives none, in words', (entry, task, says) => {
     const [line, ...more] = rates([entry]);

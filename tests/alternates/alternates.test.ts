@@ -307,7 +307,7 @@ describe('the last line', () => {
     const after = edited(edited(walls, wall('S1'), 'Area', 500), wall('N1'), 'Area', 650);
     expect(numberIn(last, 'Price')).toBeCloseTo(bid(after), 9);
     expect(text(last?.['Note'])).toBe(
-      'Takes Much less, Less in the north, the largest first, worked out once and not summed; a combination, not an optimum. Leaves out Some less (it sets a cell that Much less has set). Washes 450 ft² less than the base bid.',
+      'Includes Much less, Less in the north, the largest first. Worked out as one bid, not summed; not always the best combination. Leaves out Some less (it sets a cell that Much less has set). Washes 450 ft² less than the base bid.',
     );
   });
 
@@ -316,7 +316,7 @@ describe('the last line', () => {
       ['One', 'S1', 'Area', 500],
       ['Two', 'S1', 'Area', 500],
     ]);
-    expect(text(last?.['Note'])).toContain('Takes One, the largest first');
+    expect(text(last?.['Note'])).toContain('Includes One, the largest first');
     expect(text(last?.['Note'])).toContain('Two (it sets a cell that One has set)');
   });
 

@@ -284,7 +284,7 @@ describe('price, wash, learn', () => {
     await page.locator('.rate').getByRole('checkbox').check();
     await press(page, 'Use these rates');
     await page.getByText('rate.scrape.light: starting value 600 ft²/labor-h, no row yet → ').waitFor();
-    expect(await page.getByText('the notes are not kept').count()).toBe(columns === 2 ? 1 : 0);
+    expect(await page.getByText('the notes are not saved').count()).toBe(columns === 2 ? 1 : 0);
     await press(page, 'Write them');
     await said(page, 'Written.');
     const [id, value, note] = (await cellsOf(page, 'Factors', 'A4:C4'))[0] ?? [];
@@ -308,7 +308,7 @@ describe('work that is offered to be recorded', () => {
     const scraped = step(page, 'Scrape and brush');
     await scraped.getByRole('button', { name: 'Scrape and brush' }).click();
     await scraped.getByLabel('Note').fill('dry');
-    await press(page, 'Keep the note');
+    await press(page, 'Save the note');
     await scraped.getByText(': dry').waitFor();
     expect(await form(page).count()).toBe(0);
     // Ticked again, it is offered again; taken back, it is not.
@@ -535,8 +535,8 @@ describe('rates to look at', () => {
     await openRates(page);
     // Four entries within 6 % of the estimate, and one of nine times as long.
     await page.getByText('Far from the others, counted anyway: row 6 of Actuals.').waitFor();
-    await page.getByText('No single rate makes the hours of move.').waitFor();
-    await page.getByText('Without an area no rate shows: row 9.').waitFor();
+    await page.getByText('No single rate sets the hours of move.').waitFor();
+    await page.getByText('No rate without an area: row 9.').waitFor();
     for (const box of await page.locator('.rate').getByRole('checkbox').all()) await box.check();
     await press(page, 'Use these rates');
     await page.getByRole('button', { name: 'Write them' }).waitFor();

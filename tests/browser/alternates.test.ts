@@ -70,10 +70,10 @@ it('shows the open choices as bars with words, inserts them, and takes one of th
   expect(await overflow(page)).toBe(0);
   await picture(page, 'pane-alternates');
 
-  await press('Insert the picked ones as a table');
+  await press('Insert the picked lines as a table');
   await said('The table Alternates');
   expect((await rows('Alternates', 'A1:D1'))[0]).toEqual(['Alternate', 'Wall', 'Column', 'Value']);
-  await press('A page for the owner');
+  await press('Make a page for the owner');
   await said('Alternates for the owner');
   expect((await rows('Alternates worked out', 'A1:B3')).flat()).toContain('Base bid');
 

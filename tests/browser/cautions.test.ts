@@ -29,7 +29,7 @@ describe('cautions', () => {
     const lines = page.locator('.caution-text');
     await lines.first().waitFor();
     const texts = await lines.allInnerTexts();
-    const first = ["product's label", 'safety data sheet', 'local codes', 'licensed persons'];
+    const first = ["product's label", 'safety data sheet', 'local codes', 'people licensed for them'];
     first.forEach((words, index) => {
       expect(texts[index]).toContain(words);
     });

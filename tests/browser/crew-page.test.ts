@@ -161,7 +161,7 @@ describe('inspection', () => {
     await page.getByLabel('Viewed from').fill('20 ft');
     await page.getByLabel('Light').fill('open shade');
     await page.getByRole('button', { name: 'Record the acceptance' }).click();
-    await page.getByText('Give your name first').waitFor();
+    await page.getByText('Enter your name first').waitFor();
     await page.getByLabel('Your name').fill('R. Mason');
     await page.getByRole('button', { name: 'Record the acceptance' }).click();
     const agreed = 'Accepted by the architect on 2026-05-02, viewed dry from 20 ft in open shade.';
@@ -177,7 +177,7 @@ describe('inspection', () => {
     await look.getByRole('button').first().click();
     await look.getByText(agreed).waitFor();
     await look.getByLabel('Wall').first().selectOption('S-1');
-    await look.getByLabel('What to put right').fill('streak below the sill');
+    await look.getByLabel('What to fix').fill('streak below the sill');
     await look.getByRole('button', { name: 'Add to the punch list' }).click();
     await look.getByText('1 open, 0 done.').waitFor();
     await look.getByLabel('Wall').last().selectOption('S-1');

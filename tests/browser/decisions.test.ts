@@ -107,10 +107,10 @@ it.each(Object.entries(LOOKS))('in %s all parts together are within the rules', 
   await page.getByText('One change since').waitFor();
   await openAlso(RANGES);
   await press('Add a table of ranges');
-  await said('put your own figures in');
+  await said('enter your own figures');
   await press('Hide the message');
   await press('Work out the ranges');
-  await said('half of the draws below');
+  await said('half of the trials below');
   await picture(page, `decisions-${name}`.replace(/ /g, '-'));
   expect(await violations(page)).toEqual([]);
   expect(await overflow(page)).toBe(0);
@@ -153,7 +153,7 @@ it('the ladder shows for each class hours and price, what is masked and washed a
   const saved = numberIn(options[0], 'Price of the job') - numberIn(options[3], 'Price of the job');
   await page
     .getByText(
-      `Cheapest: class 2 with F-2 masked, ${price(numberIn(options[3], 'Price of the job'))} for the job; ${price(saved)} less than as marked.`,
+      `Cheapest: class 2 (buffered mild acid) with F-2 masked, ${price(numberIn(options[3], 'Price of the job'))} for the job; ${price(saved)} less than as marked.`,
     )
     .waitFor();
   await page.getByText('The ladder as a table').click();
@@ -276,16 +276,16 @@ const FEW_RANGES: Partial<PlainContents> = {
 it('ranges are drawn from a table of the workbook: the same seed, the same ranges', async () => {
   await openPart(RANGES, book(FEW_RANGES));
   await press('Work out the ranges');
-  await said('half of the draws below');
+  await said('half of the trials below');
   const shown = () => page.getByRole('region', { name: 'Ranges' }).getByRole('row').allInnerTexts();
   const first = await shown();
   await page.getByLabel(/^Seed/).fill('2');
-  await press('Draw again');
-  await page.getByText('10,000 draws, seed 2').waitFor();
+  await press('Run again');
+  await page.getByText('10,000 trials, seed 2').waitFor();
   const other = await shown();
   await page.getByLabel(/^Seed/).fill('1');
-  await press('Draw again');
-  await page.getByText('10,000 draws, seed 1').waitFor();
+  await press('Run again');
+  await page.getByText('10,000 trials, seed 1').waitFor();
   expect(await shown()).toEqual(first);
   expect(other).not.toEqual(first);
 
@@ -337,12 +337,12 @@ it('ranges of a long job are stopped; nothing is shown then, and the draws can b
     ],
   });
   await press('Work out the ranges');
-  await page.getByText(/^Draws: [1-9]\d* of 10000$/).waitFor();
+  await page.getByText(/^Trials: [1-9]\d* of 10000$/).waitFor();
   // A pane that answers within the draws can be left and come back to.
   await page.getByRole('tab', { name: 'Set up' }).click();
   await page.getByRole('tab', { name: 'Review' }).click();
   await press('Stop');
-  await said('The draws were stopped.');
+  await said('The trials were stopped.');
   expect(await page.locator('.swings').count()).toBe(0);
   await press('Work out the ranges');
   await page.getByRole('progressbar').waitFor();
@@ -356,7 +356,7 @@ it('a table of ranges is added with a few factors, and ranges that have become o
   expect((await rows('Ranges 2', 'A1:D7')).map(([id]) => id)).toContain('price.labor');
   await press('Hide the message');
   await press('Work out the ranges');
-  await said('half of the draws below');
+  await said('half of the trials below');
   await typeWall('E2', 900);
   await page.getByText('The workbook has changed since').waitFor();
   expect(await sheets()).toContain('Ranges 2');

@@ -164,17 +164,17 @@ it('from a bid of somebody else to a linked total with own rates takes less than
   await user.choose(pane.getByLabel(`“${OWN_NAME}” is`), 'Red clay brick');
   await pane.getByText('5 walls in 3 zones can be read.').waitFor();
   await pane.getByText('Row 10 (“TOTAL”) and what is below it are left out.').waitFor();
-  await pane.getByText('Left alone: Remarks.').waitFor();
+  await pane.getByText('Not used: Remarks.').waitFor();
   await user.click(pane.getByRole('button', { name: 'Use these walls' }));
   await pane.getByRole('status').getByText('Written.').waitFor();
   await page.screenshot({ path: join(SCREENS, 'first-hour-walls.png') });
 
   await user.click(pane.getByText('Factors', { exact: true }));
   await user.type(pane.getByLabel('team.size', { exact: true }), '3');
-  await user.click(pane.getByText('Prices and hire'));
+  await user.click(pane.getByText('Prices and rental'));
   await user.type(pane.getByLabel('price.labor', { exact: true }), '64');
   await user.type(pane.getByLabel('price.cleaner.2', { exact: true }), '27.50');
-  await user.click(pane.getByText('Mark-ups, least price and span'));
+  await user.click(pane.getByText('Markups, minimum price and price range'));
   await user.type(pane.getByLabel('price.profit', { exact: true }), '8%');
   await page.screenshot({ path: join(SCREENS, 'first-hour-factors.png') });
   await user.click(pane.getByRole('button', { name: 'Write 4 changes' }));

@@ -127,7 +127,7 @@ describe('where the platform’s script cannot be reached', () => {
     const { page, errors } = await tests.openWithoutPlatform();
     await page.getByRole('alert').getByText(PLATFORM_SCRIPT).waitFor();
     expect(errors.join(' ')).toContain(
-      `The WASH functions are not there: ${PLATFORM_SCRIPT} cannot be reached.`,
+      `The WASH functions are not loaded: ${PLATFORM_SCRIPT} cannot be reached.`,
     );
   });
 

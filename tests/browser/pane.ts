@@ -9,7 +9,7 @@ import { serveFiles, type FileServer } from '../../workbench/serve/serve-files';
 /** The platform's script, the one address outside of this machine that the pane may ask for. */
 export const PLATFORM_SCRIPT = 'https://appsforoffice.microsoft.com/lib/1/hosted/office.js';
 
-/** Where pictures go; `PICTURES=docs` renews those of the docs. */
+/** Where pictures go; `PICTURES=docs/pictures` renews those of the docs. */
 export const SCREENS = resolve(process.env['PICTURES'] ?? 'out/screens');
 const AXE = readFileSync(resolve('node_modules/axe-core/axe.min.js'), 'utf8');
 

@@ -47,7 +47,7 @@ it('what was typed over, out of date, wrong or not followed is listed, and each 
     'Estimate!B6 Not checked: it uses OFFSET, which Review does not work out.',
   ]);
   expect(await listed(/^Values of your own/)).toEqual([
-    'Factors!B3 team.size is 3 persons; the starting value is 2 persons.',
+    'Factors!B3 team.size is 3 people; the starting value is 2 people.',
   ]);
   await page.getByRole('button', { name: 'Estimate!B3' }).click();
   await page.getByRole('status').getByText('Estimate, B3 is selected.').waitFor();

@@ -178,10 +178,10 @@ it('a result that would run into filled cells is not put in', async () => {
 it('a workbook that keeps nothing is offered a sheet for it', async () => {
   ({ page } = await tests.open({ sheets: { Sheet1: [] }, keepsParts: false }, { width: 320 }));
   await page.getByRole('button', { name: 'Add the sheets' }).click();
-  await page.getByText('does not keep where its wall table stands').waitFor();
+  await page.getByText('does not save where its wall table is').waitFor();
   expect(await violations(page)).toEqual([]);
   await page.getByRole('button', { name: 'Add the sheet', exact: true }).click();
-  await page.getByRole('status').getByText('Kept on the sheet Washdown notes.').waitFor();
+  await page.getByRole('status').getByText('Saved on the sheet Washdown notes.').waitFor();
   expect((await cell('Washdown notes', 'A2')).value).toBe('source');
 });
 
@@ -246,7 +246,7 @@ it('walls below titles are found, and read again after each correction and each 
     .getByText('Row 7 of the sheet, column Wall: "Subtotal", which would count its walls twice')
     .waitFor();
   await refused.getByText('"Fieldstuff" cannot be used.').waitFor();
-  await page.getByText('Left alone: Crew note.').waitFor();
+  await page.getByText('Not used: Crew note.').waitFor();
   await picture(page, 'walls-below-titles');
   expect(await violations(page)).toEqual([]);
   expect(await overflow(page)).toBe(0);
@@ -256,7 +256,7 @@ it('walls below titles are found, and read again after each correction and each 
   await page.getByText('2 walls in 1 zone can be read.').waitFor();
   expect(await refused.count()).toBe(0);
   await page.getByLabel('Material needed').selectOption('not here');
-  await refused.getByText('No heading is taken for Material, which every wall needs.').waitFor();
+  await refused.getByText('No heading is matched to Material, which every wall needs.').waitFor();
   expect(await read.count()).toBe(0);
   await page.getByLabel('Material needed').selectOption('Type');
   await read.waitFor();
@@ -288,16 +288,16 @@ it('own rates go from the form into the table, and nothing that stands there is 
   await page.getByText('The table has two columns: there is none for notes.').waitFor();
   const size = page.getByLabel('team.size', { exact: true });
   expect(await size.inputValue()).toBe('3');
-  await page.getByText('Starting value: 2 persons. Least 1, most 20 persons.').waitFor();
+  await page.getByText('Starting value: 2 people. Minimum 1, maximum 20 people.').waitFor();
   await size.fill('30');
-  await page.getByText('30 cannot be used. Accepted: a whole number from 1 to 20 persons.').waitFor();
+  await page.getByText('30 cannot be used. Accepted: a whole number from 1 to 20 people.').waitFor();
   await picture(page, 'factor-form');
   expect(await violations(page)).toEqual([]);
   expect(await overflow(page)).toBe(0);
   await page.getByRole('button', { name: 'Write 1 change' }).click();
   await page.getByRole('status').getByText('Nothing was written. team.size: 30 cannot be used.').waitFor();
   await size.fill('4');
-  await page.getByText('Mark-ups, least price and span').click();
+  await page.getByText('Markups, minimum price and price range').click();
   await page.getByLabel('price.overhead', { exact: true }).fill('12%');
   await page.getByRole('button', { name: 'Write 2 changes' }).click();
   const question = page.getByRole('region', { name: 'Values are changed' });
@@ -319,7 +319,7 @@ it('own rates go from the form into the table, and nothing that stands there is 
 it('what is inserted has its unit, its words and a format of its own, and says why it is in error', async () => {
   ({ page } = await tests.open(SOURCE, { width: 320 }));
   await page.getByLabel('What').selectOption('CLASS');
-  await page.getByText('its words are put beside it').waitFor();
+  await page.getByText('its words go beside it').waitFor();
   await page.getByLabel('Zone', { exact: true }).selectOption('a row for each zone');
   await page.getByLabel('Top left cell').fill('Wash page!A2');
   await page.getByRole('button', { name: 'Insert', exact: true }).click();

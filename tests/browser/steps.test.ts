@@ -112,7 +112,7 @@ describe('gates', () => {
 
     await tabTo(page, tick(page, 'Age of the wall'));
     await page.keyboard.press('Space');
-    await expect.poll(() => said(page).innerText()).toContain('Give your name first');
+    await expect.poll(() => said(page).innerText()).toContain('Enter your name first');
     await page.keyboard.type('R. Mason');
 
     await tabTo(page, tick(page, 'Sample area'));
@@ -151,13 +151,13 @@ describe('gates', () => {
     await pass(page, 'Age of the wall', 'Sample area', 'Protection up');
     await typeWall(page, 'M5', 'no');
     await step(page, 'Age of the wall')
-      .getByText('New in the workbook since then: S-4. Look again.')
+      .getByText('New in the workbook since then: S-4. Check again.')
       .waitFor();
     await step(page, 'Scrape and brush').getByText('Waits for "Age of the wall".').waitFor();
     await pass(page, 'Age of the wall');
     // Limestone now holds the cleaner down.
     await step(page, 'Sample area')
-      .getByText('New in the workbook since then: class 1, Limestone. Look again.')
+      .getByText('New in the workbook since then: class 1, Limestone. Check again.')
       .waitFor();
   });
 });
@@ -230,12 +230,12 @@ describe('progress', () => {
     await showPanel(page, 'Steps');
     await name(page).fill('R. Mason');
     await tick(page, 'Age of the wall').click();
-    await page.getByText('This workbook does not keep the progress').waitFor();
+    await page.getByText('This workbook does not save the progress').waitFor();
     await tick(page, 'Sample area').click();
     await step(page, 'Sample area').getByText('✓ Done.').waitFor();
     expect(await violations(page)).toEqual([]);
-    await page.getByRole('button', { name: 'Keep it on a sheet' }).click();
-    await page.getByText('This workbook does not keep the progress').waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: 'Save it on a sheet' }).click();
+    await page.getByText('This workbook does not save the progress').waitFor({ state: 'detached' });
     await pass(page, 'Protection up');
     const lines = await cellsOf(page, NOTES, 'A2:B3');
     expect(lines.find(([owner]) => owner === 'steps')?.[1]).toMatch(/"age".*"sample".*"protection"/);

@@ -121,7 +121,7 @@ describe('a workbook of others on the page', () => {
       void dialog.dismiss();
     });
     await page.getByRole('button', { name: 'Save .xlsx' }).click();
-    await said('Nothing is saved.');
+    await said('Nothing was saved.');
     expect(question).toContain('a copy without digital signatures');
     page.once('dialog', (dialog) => void dialog.accept());
     expect((await saved()).name).toBe('signed copy.xlsx');
@@ -148,13 +148,13 @@ describe('a workbook of others on the page', () => {
       void dialog.dismiss();
     });
     await page.getByRole('button', { name: 'New workbook' }).click();
-    await said('A new workbook.');
+    await said('New workbook.');
     expect(questions).toEqual([]);
     await page.evaluate(() =>
       (globalThis as Host).washdownWorkbook.write([{ sheet: 'Sheet1', address: 'A1', rows: [['mine']] }]),
     );
     await page.getByLabel('Demo').selectOption('demo-bid-metric.xlsx');
-    await expect.poll(() => questions).toEqual([expect.stringContaining('not saved')]);
+    await expect.poll(() => questions).toEqual([expect.stringContaining('unsaved changes')]);
     expect(await values('Sheet1', 'A1')).toEqual([['mine']]);
   });
 });

@@ -432,7 +432,7 @@ it('work that the crew records in the pane goes to the end of the demo’s table
 it('an estimator, a PM and a reviewer work on one workbook', async () => {
   // The estimator: from an empty workbook, by Set up.
   await page.getByRole('button', { name: 'New workbook' }).click();
-  await said('A new workbook.');
+  await said('New workbook.');
   await inPane('Add the sheets');
   await pane.getByRole('status').getByText('Written.').waitFor();
   await picture('workbench-set-up');

@@ -388,7 +388,7 @@ describe('without the price of labor', () => {
       'Contingency',
       'Overhead',
       'Profit',
-      'Up to the minimum',
+      'Added to reach the minimum',
     ];
     for (const [spilled, more] of [
       ['SCHEDULE', ['Price per area']],

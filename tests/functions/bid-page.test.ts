@@ -95,7 +95,7 @@ describe('the page to send', () => {
     expect(part(page(null, [...PRICES, ['price.water', 0.02]]), 'Not included')).not.toContain('Water:');
     expect(
       part(page(null, [...PRICES, ['scaffold', 'yes'], ['access.kind', 'scaffold']]), 'Included'),
-    ).toContain('Putting the scaffold up');
+    ).toContain('Erecting and dismantling the scaffold');
   });
 
   it('names the alternates of a table with what they deduct, and none without', () => {

@@ -51,7 +51,7 @@ describe('the day plan', () => {
   it('brings film and tape on the first day of a zone, and has the whole crew of 2 x 3 on each', () => {
     expect(numbers('Tape')[0]).toBeCloseTo(number('TAPE', WALLS, 'South', CREW), 8);
     expect(numbers('Tape')[1]).toBe(0);
-    expect(new Set(numbers('Persons'))).toEqual(new Set([6]));
+    expect(new Set(numbers('People'))).toEqual(new Set([6]));
   });
 
   it('says what is waited for: the sample before the job, masked masonry at the end of its zone', () => {

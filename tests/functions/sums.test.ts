@@ -48,7 +48,7 @@ const headings = [
   'Sample hours',
   'Set-up hours',
   'Days',
-  'Hire days',
+  'Rental days',
 ];
 const HOUR_PARTS = [
   'scrape',

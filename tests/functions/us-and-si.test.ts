@@ -81,7 +81,7 @@ describe.each([
     ['Most pre-wet passes', '', ''],
     ['Most passes of cleaner', '', ''],
     ['Days', '', ''],
-    ['Hire days', '', ''],
+    ['Rental days', '', ''],
     ['Smallest patch', 'sqft', 'm^2'],
     ['Area per labor-hour', 'sqft', 'm^2'],
     ['Washed area', 'sqft', 'm^2'],

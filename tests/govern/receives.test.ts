@@ -56,7 +56,7 @@ describe('rows below that the rinse of a zone runs over', () => {
       ['B', 'Bottom', 'Limestone', 20, '', 'Top'],
     ];
     expect(refusal(() => call('GOVERNING', walls)).message).toMatch(
-      /^Zones receive each other's rinse in a circle: .*Top.*\. Accepted: rinse that runs downwards only\.$/,
+      /^Zones receive each other's rinse in a circle: .*Top.*\. Accepted: rinse that runs downward only\.$/,
     );
   });
 

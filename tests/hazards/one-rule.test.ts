@@ -218,7 +218,7 @@ const cases: readonly HazardCase[] = [
     check: 'drying',
     caution: 'dries-too-soon',
     step: 'dwell',
-    says: 'before even the minimum dwell',
+    says: 'before the minimum dwell',
   },
 ];
 

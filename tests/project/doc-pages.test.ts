@@ -91,11 +91,11 @@ describe('the worksheet functions', () => {
   it('says what is given in which unit', () => {
     const gives = (name: string) =>
       new RegExp(`## ${name}\n[^]*?\\*\\*Gives\\.\\*\\* (.*)`).exec(functions)?.[1];
-    expect(gives('WATER')).toBe('One number: gal, or L in the system SI.');
+    expect(gives('WATER')).toBe('One number: gal, or L in SI units.');
     expect(gives('CREWHOURS')).toBe('One number: crew-h.');
     expect(gives('NOZZLE')).toBe('A spill: Flow (gal/min), Fan width (in), Reaction force (lbf).');
     expect(gives('OPTIONS')).toMatch(
-      /^A spill: Zone, .*, Mark\. Where `price.labor` is given also: Price, Price of the job, Price per area \(per ft²\)\.$/,
+      /^A spill: Zone, .*, Mark\. With a price of labor also: Price, Price of the job, Price per area \(per ft²\)\.$/,
     );
   });
 });

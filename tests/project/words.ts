@@ -21,6 +21,10 @@ const spelling: readonly WordRule[] = [
   { not: /\b(?:centre|fibre|theatre)\b/i, say: 'center, fiber' },
   { not: /\bcancelled\b|\btravelled\b|\blabelled\b/i, say: 'one l' },
   { not: /\bjudgement\b/i, say: 'judgment' },
+  { not: /façade/i, say: 'facade' },
+  { not: /\bper cent\b/i, say: 'percent' },
+  { not: /\blouvres?\b/i, say: 'louver' },
+  { not: /\b(?:down|up|to)wards\b/i, say: 'downward, upward, toward' },
 ];
 
 /** Plain words of the trade and of the office in place of translated or quaint ones. */
@@ -61,6 +65,39 @@ const plain: readonly WordRule[] = [
     not: /(?:ft2|ft²|m2|m²|gal|lb|kg|labor-h|line|passes) an? (?:labor-hour|zone|gallon|pass|person|nozzle|day)\b/,
     say: 'per',
   },
+  { not: /(?<!`)\bhire[ds]?\b(?!\.least)/i, say: 'rental, rented' },
+  { not: /(?!^persons$)(?<!^)\bpersons\b|^persons\b(?!$)/i, say: 'people' },
+  { not: /\blances?\b/i, say: 'wand' },
+  { not: /\brun-off\b/i, say: 'runoff' },
+  { not: /\bmark-ups?\b/i, say: 'markup' },
+  { not: /\bclear-up\b/i, say: 'cleanup' },
+  {
+    not: /\bput(?:ting)? (?:the |a )?scaffold up\b|\bscaffold (?:put )?up and\b/i,
+    say: 'erect and dismantle',
+  },
+  { not: /\bput(?:ting)? (?:the )?cleaner on\b|\bcleaner put on\b/i, say: 'apply' },
+  { not: /\bin one go\b/i, say: 'at one time' },
+  { not: /\bonce more\b/i, say: 'again' },
+  { not: /\bput(?:ting)? right\b/i, say: 'fix' },
+  { not: /\bthe (?:least|most|coldest|narrowest) is\b/i, say: 'the minimum is, the maximum is' },
+  { not: /\bleast (?:price|passes|wait|sample|nozzle|ceiling)\b/i, say: 'minimum, lowest' },
+  {
+    not: /(?:hours|days|water|cleaner|concentrate|runoff|alkali) by (?:the )?price\b/i,
+    say: 'times the price',
+  },
+  { not: /\b(?:an|sample) area has been looked at|\blooked at (?:when )?dry\b/i, say: 'inspected' },
+  { not: /\b(?:do|does|did) not keep (?:it|the|where|which)\b/i, say: 'save' },
+  { not: /\bthe workbook calculate[.;]| ha(?:ve|s) the workbook calculate\b/i, say: 'recalculate' },
+  { not: /\bsomething else than\b/i, say: 'something other than' },
+  { not: /\b(?:is )?read by nothing\b/i, say: 'used by no formula' },
+  { not: /\bthe draws\b|\bdraw again\b/i, say: 'trials: a draw is a payment' },
+  { not: /^a hair$|\bby a hair\b/i, say: 'a tiny margin' },
+  { not: /\bslip of the pen\b/i, say: 'typing error' },
+  { not: /\bstands for itself\b/i, say: 'refers to itself' },
+  { not: /\bpublic norms\b/i, say: 'published norms' },
+  { not: /\bin the system SI\b/i, say: 'in SI units' },
+  { not: /\bteam-time\b/i, say: 'team time' },
+  { not: /\bgive your name\b/i, say: 'enter your name' },
 ];
 
 /** What the program understands where a user types it so. */

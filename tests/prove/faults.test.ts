@@ -142,7 +142,8 @@ describe('a save by the command, at each thing that it asks of the system', () =
       }
       // What is not needed for a file that is whole may fail.
       expect(status, where).toBe(isNew ? 0 : 1);
-      const said = fault === 'EIO' ? 'the disk fails. Choose another disk.' : 'the disk is full. Make room';
+      const said =
+        fault === 'EIO' ? 'the disk has an error. Choose another disk.' : 'the disk is full. Make room';
       if (isNew) expect(stderr, where).toContain('Values written');
       else expect(stderr, where).toContain(said);
       expect(stderr, where).not.toMatch(/E[A-Z]{2,}:|\n\s+at /);

@@ -43,8 +43,8 @@ export interface CheckedPart {
 /** Every source that values are checked against, by what they check. */
 export const checkedParts: readonly CheckedPart[] = [
   {
-    title: 'The whole estimate beside public norms',
-    text: 'Our area per labor-hour for a face of 4,000 ft2, 20 ft high, with moves and set-up, a team of two. None of the norms is for new masonry on a facade: they bracket ours, they do not found it, and the split into parts is ours. A whole clean runs from 25 to 68 ft2 per labor-hour in them. What differs in the work stands beside each.',
+    title: 'The whole estimate beside published norms',
+    text: 'Our area per labor-hour for a face of 4,000 ft2, 20 ft high, with moves and set-up, a team of two. None of the norms is for new masonry on a facade: they bracket ours but are not its basis, and the split into parts is ours. A whole clean runs from 25 to 68 ft2 per labor-hour in them. What differs in the work is listed beside each.',
     sources: [sinapiWhole, fdeWhole, cdhuWhole, gesnrWhole, navfacWhole],
   },
   {
@@ -63,8 +63,8 @@ export const checkedParts: readonly CheckedPart[] = [
     ],
   },
   {
-    title: 'Laws of nature and conversions',
-    text: 'Formulas, tables of matter, and units. They say that the arithmetic is right, not that a rate is.',
+    title: 'Physics, chemistry and conversions',
+    text: 'Formulas, tables of properties, and units. They show that the arithmetic is right, not that a rate is.',
     sources: [
       nistSp811,
       unitReference,
@@ -80,7 +80,7 @@ export const checkedParts: readonly CheckedPart[] = [
   },
   {
     title: 'Limits and rules',
-    text: 'What a text allows or forbids, and what our checks and steps make of it.',
+    text: 'What a text allows or forbids, and what our checks and steps say about it.',
     sources: [
       biaTechnicalNote20,
       masonryTextbook,
@@ -101,7 +101,7 @@ export const checkedParts: readonly CheckedPart[] = [
   },
   {
     title: 'Progress of the work',
-    text: 'Index and forecasts of earned value. No worked example of a public-domain guide could be read.',
+    text: 'Index and forecasts of earned value. We could not read a worked example in a public-domain guide.',
     sources: [earnedValueManual, earnedValueCard],
   },
 ];

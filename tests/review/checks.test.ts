@@ -160,8 +160,8 @@ const cases: readonly Case[] = [
       ['weather.surface', 35],
     ],
     found: [
-      ['factor weather.air', 'Air at 39 °F, the coldest is 40 °F'],
-      ['factor weather.surface', 'Face at 35 °F, the coldest is 40 °F'],
+      ['factor weather.air', 'Air at 39 °F, the minimum is 40 °F'],
+      ['factor weather.surface', 'Face at 35 °F, the minimum is 40 °F'],
     ],
   },
   { says: '40 degF and above', check: tooCold, rows: [brick], factors: [['weather.air', 40]], found: [] },
@@ -239,7 +239,7 @@ const cases: readonly Case[] = [
     check: tooMuchToApply,
     rows: [brick, wall('B', { Zone: 'North' })],
     factors: [['apply.pressure', 60]],
-    found: [['factor apply.pressure', 'Cleaner put on at 60 psi, the most is 50 psi']],
+    found: [['factor apply.pressure', 'Cleaner applied at 60 psi; the maximum is 50 psi']],
   },
   {
     says: 'cleaner put on with 30 psi',
@@ -282,8 +282,8 @@ const cases: readonly Case[] = [
       ['nozzle.angle', 15],
     ],
     found: [
-      ['factor nozzle.distance', 'Nozzle at 5 in, the least is 6 in'],
-      ['factor nozzle.angle', 'Fan of 15°, the narrowest is 25°'],
+      ['factor nozzle.distance', 'Nozzle at 5 in; the minimum is 6 in'],
+      ['factor nozzle.angle', 'Fan of 15°; the minimum is 25°'],
     ],
   },
   {
@@ -334,7 +334,12 @@ const cases: readonly Case[] = [
       wall('A', { Residue: 'heavy' }),
       wall('B', { Zone: 'Base', Level: 2, Material: 'Limestone', Masked: 'yes', Receives: 'South' }),
     ],
-    found: [['Base: B', 'Limestone receives the rinse of walls washed with class 3 in South']],
+    found: [
+      [
+        'Base: B',
+        'Limestone receives the rinse of walls washed with class 3 (buffered acid at full label strength) in South',
+      ],
+    ],
   },
   {
     says: 'a lower level of a zone that receives no rinse: the two may stand on two elevations',
@@ -345,7 +350,7 @@ const cases: readonly Case[] = [
       wall('C', { Zone: 'Base', Level: 3, Material: 'Marble', Masked: 'only' }),
     ],
     // Within Base the limestone is washed with detergent, and the marble below it takes clear water only.
-    found: [['Base: C', 'Marble lies lower than walls washed with class 1 in Base']],
+    found: [['Base: C', 'Marble lies lower than walls washed with class 1 (neutral detergent) in Base']],
   },
   {
     says: 'a masked base of the same zone',
@@ -375,7 +380,9 @@ const cases: readonly Case[] = [
       wall('D', { Zone: 'Yard', Level: '', Material: 'Limestone', Masked: 'yes' }),
     ],
     // Granite takes class 2, so what runs over it governs South too: class 2 above class 1.
-    found: [['Base: C', 'Limestone receives the rinse of walls washed with class 2 in South']],
+    found: [
+      ['Base: C', 'Limestone receives the rinse of walls washed with class 2 (buffered mild acid) in South'],
+    ],
   },
   {
     says: 'walls above that stay masked, or are washed with clear water',
@@ -419,7 +426,7 @@ const cases: readonly Case[] = [
     says: 'no sample area',
     check: sampleAreaMissing,
     rows: [brick],
-    found: [['factor sample.area', 'No sample area has been looked at']],
+    found: [['factor sample.area', 'No sample area has been inspected']],
   },
   {
     says: 'too small a sample area',
@@ -491,7 +498,7 @@ const cases: readonly Case[] = [
       wall('C', { Openings: 20, Masked: 'yes' }),
       wall('D'),
     ],
-    found: [['South: A', 'that of one square is taken']],
+    found: [['South: A', 'that of one square is assumed']],
   },
   { says: 'no openings', check: openingPerimeterMissing, rows: [brick], found: [] },
   {
@@ -563,7 +570,7 @@ const cases: readonly Case[] = [
     check: preWetTooLong,
     rows: [brick, wall('B', { Suction: 60 }), wall('C', { Suction: 60, Masked: 'only' })],
     // S = 60 * 0.0516668 / 2 = 1.55; L/S = 0.4821 / 1.55 = 0.311; ((3 - 0.0967) / 0.622)^2 = 21.8 min: 11 passes of 2.
-    found: [['South: B', 'Pre-wet would take 11 passes, the most is 6']],
+    found: [['South: B', 'Pre-wet would take 11 passes; the maximum is 6']],
   },
   { says: 'the suction of red brick', check: preWetTooLong, rows: [brick], found: [] },
   {
@@ -783,7 +790,7 @@ const cases: readonly Case[] = [
       ['price.labor', 60],
       ['price.span.most', 0.01],
     ],
-    found: [['the whole job', / over all, above the most that you state, 0\.01 per ft²$/]],
+    found: [['the whole job', / over all, above the highest that you state, 0\.01 per ft²$/]],
   },
   {
     says: 'a price per area without a span',
@@ -819,7 +826,7 @@ const cases: readonly Case[] = [
       ['factor nozzle.distance', /^nozzle\.distance is 18 in; the starting value is 20 in$/],
       ['material limestone', /^Limestone: ceiling 0, pressure 500 psi$/],
       ['material Own stone', /^Own stone: ceiling 2, suction 9 g\/30in², pressure 700 psi$/],
-      ['factor cleaner.class', /^Class 1 is chosen/],
+      ['factor cleaner.class', /^Class 1 \(neutral detergent\) is chosen/],
     ],
   },
   {
@@ -842,7 +849,7 @@ const cases: readonly Case[] = [
     found: [
       [
         'factor table',
-        'Not stated, so nothing in the price: labor, cleaner of class 1, water, hire of equipment, hire of lift or scaffold, disposal of runoff, mobilization, site set-up of each zone, protection of landscaping, paving and neighbors, fixed sums of your own, supervision, contingency, overhead, profit, minimum charge, weather days',
+        'Not stated, so nothing in the price: labor, cleaner of class 1 (neutral detergent), water, equipment rental, lift or scaffold rental, disposal of runoff, mobilization, site set-up of each zone, protection of landscaping, paving and neighbors, fixed sums of your own, supervision, contingency, overhead, profit, minimum charge, weather days',
       ],
     ],
   },
@@ -857,7 +864,7 @@ const cases: readonly Case[] = [
     found: [
       [
         'factor table',
-        /^Not stated, so nothing in the price: cleaner of class 1, cleaner of class 2, masking film, tape, sodium bicarbonate, fixed sums of your own$/,
+        /^Not stated, so nothing in the price: cleaner of class 1 \(neutral detergent\), cleaner of class 2 \(buffered mild acid\), masking film, tape, sodium bicarbonate, fixed sums of your own$/,
       ],
     ],
   },

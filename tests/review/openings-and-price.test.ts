@@ -47,8 +47,8 @@ describe('the price per area', () => {
     priceOutsideSpan(checked(rows, factors)).map(({ what }) => what);
 
   it('is found outside the span that the user states, on either side', () => {
-    expect(found(labor, ['price.span.least', rate * 1.01])[0]).toContain('below the least that you state');
-    expect(found(labor, ['price.span.most', rate * 0.99])[0]).toContain('above the most that you state');
+    expect(found(labor, ['price.span.least', rate * 1.01])[0]).toContain('below the lowest that you state');
+    expect(found(labor, ['price.span.most', rate * 0.99])[0]).toContain('above the highest that you state');
     expect(found(labor, ['price.span.least', rate * 0.99], ['price.span.most', rate * 1.01])).toEqual([]);
   });
 

@@ -18,7 +18,7 @@ describe('the lines of a factor form', () => {
   });
 
   it('state unit, starting value and ends in the units in force', () => {
-    expect(line('team.size')).toMatchObject({ unit: 'persons', start: 2, least: 1, most: 20 });
+    expect(line('team.size')).toMatchObject({ unit: 'people', start: 2, least: 1, most: 20 });
     // 6 in. are 152.4 mm, 120 in. 3048; 68 degF are 20 degC, -40 is -40 in both, 200 degF are 93.3333 degC.
     expect(line('mask.lap', 'SI')).toMatchObject({ unit: 'mm', start: 152.4, least: 0, most: 3048 });
     expect(line('weather.air', 'SI')).toMatchObject({ unit: '°C', start: 20, least: -40, most: 93.3333 });

@@ -125,7 +125,7 @@ describe('the range of factors', () => {
   });
 
   it.each([
-    ['crew', 'team.size (persons in a team) and teams'],
+    ['crew', 'team.size (people on a team) and teams'],
     ['rate.rinse', 'rinse.perArea'],
     ['rate.scrub', 'scrub.full'],
     ['need.heavy', 'left.0 to left.3 and load.heavy'],

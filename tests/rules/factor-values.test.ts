@@ -6,13 +6,13 @@ const refused = (...rows: unknown[][]): string => refusal(() => readFactors(rows
 
 describe('a factor of the user', () => {
   it.each<[string, unknown, string, string]>([
-    ['team.size', 2.5, '2.5', 'a whole number from 1 to 20 persons'],
-    ['team.size', 0, '0', 'a whole number from 1 to 20 persons'],
-    ['team.size', 'two', '"two"', 'a whole number from 1 to 20 persons'],
-    ['team.size', '1,5', '"1,5" (a number stored as text)', 'a whole number from 1 to 20 persons'],
-    ['team.size', true, 'TRUE', 'a whole number from 1 to 20 persons'],
-    ['team.size', '#REF!', 'the error #REF!', 'a whole number from 1 to 20 persons'],
-    ['team.size', NaN, 'NaN', 'a whole number from 1 to 20 persons'],
+    ['team.size', 2.5, '2.5', 'a whole number from 1 to 20 people'],
+    ['team.size', 0, '0', 'a whole number from 1 to 20 people'],
+    ['team.size', 'two', '"two"', 'a whole number from 1 to 20 people'],
+    ['team.size', '1,5', '"1,5" (a number stored as text)', 'a whole number from 1 to 20 people'],
+    ['team.size', true, 'TRUE', 'a whole number from 1 to 20 people'],
+    ['team.size', '#REF!', 'the error #REF!', 'a whole number from 1 to 20 people'],
+    ['team.size', NaN, 'NaN', 'a whole number from 1 to 20 people'],
     ['cleaner.applications', 1.5, '1.5', 'a whole number from 1 to 10'],
     ['shift', 25, '25', 'a number from 1 to 24 hours per day'],
     ['dwell.least', '2025-01-05', '"2025-01-05" (a date)', 'a number from 0 to 120 minutes'],

@@ -53,7 +53,7 @@ describe('what to bring', () => {
         ({ label, value }) => [label, value],
       ),
     );
-  const MIX = 'Cleaner, ready-mixed: class 2 (buffered mild acid)';
+  const MIX = 'Mixed cleaner: class 2 (buffered mild acid)';
   const STRONG = 'Concentrate in it: class 2 (buffered mild acid)';
 
   it('is that of the walls of today alone', () => {

@@ -106,6 +106,6 @@ describe('the text of the progress', () => {
       'zone 1, second clean 1, hours is not a number above 0',
     ],
   ])('refuses %s', (bad, why) => {
-    expect(() => readProgress(bad)).toThrow(`The progress kept in this workbook cannot be read: ${why}.`);
+    expect(() => readProgress(bad)).toThrow(`The progress saved in this workbook cannot be read: ${why}.`);
   });
 });

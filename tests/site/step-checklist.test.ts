@@ -209,7 +209,7 @@ describe('what changes the steps', () => {
     const list = checklist([heavy]);
     // 0.4 / 18 * 60 / 2 = 0.6667 min/ft2 against 5 / 8 - 0.11859 = 0.50641 on the smallest patch: 1.316 passes.
     expect(list.fact('apply', 'Passes of cleaner')).toBe(
-      '1, and 32 % of the patches, the dirtier ones, once more',
+      '1, and 32 % of the patches, the dirtier ones, again',
     );
     expect(list.fact('apply', 'Patch, at most')).toBe('8 ft²');
     expect(list.step('apply')?.todo.join(' ')).toContain('apply, scrub and rinse it again');
@@ -331,7 +331,7 @@ describe('what the workbook itself holds back', () => {
     expect(fact('dwell', 'Mist at least every')).toBe('2.49 min');
     expect(fact('dwell', 'Mistings in a pass')).toBe('1.01');
     expect(step('dwell')?.todo.join(' ')).toContain('mist it at least every 2.49 min');
-    expect(step('dwell')?.todo.join(' ')).toContain('dry before even the minimum dwell');
+    expect(step('dwell')?.todo.join(' ')).toContain('dries before the minimum dwell');
   });
 
   it('a wall that no patch fits into the dwell', () => {

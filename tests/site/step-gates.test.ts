@@ -77,7 +77,10 @@ describe('gates', () => {
       rows: [...BRICK_OVER_MASKED_BASE, ['S-9', ...(BRICK_OVER_MASKED_BASE[0] ?? []).slice(1)]],
       since: { age: ['S-1', 'S-2'], protection: ['S-1', 'S-2 masked'] },
     });
-    expect(later['age']).toEqual({ is: 'again', reason: 'New in the workbook since then: S-9. Look again.' });
+    expect(later['age']).toEqual({
+      is: 'again',
+      reason: 'New in the workbook since then: S-9. Check again.',
+    });
     expect(later['sample']?.is).toBe('done');
     expect(later['protection']?.is).toBe('held');
     expect(later['scrape']?.reason).toBe('Waits for "Age of the wall".');
@@ -92,7 +95,7 @@ describe('gates', () => {
     const later = standing(['age', 'sample', 'protection'], { since: passed });
     expect(later['sample']).toEqual({
       is: 'again',
-      reason: 'New in the workbook since then: class 2. Look again.',
+      reason: 'New in the workbook since then: class 2. Check again.',
     });
   });
 
@@ -100,12 +103,12 @@ describe('gates', () => {
     const before = standing(['age', 'sample', 'protection'], {
       since: { age: ['S-1'], sample: ['class 2', 'Red clay brick'], protection: ['S-1', 'S-2 masked'] },
     });
-    expect(before['age']?.reason).toBe('New in the workbook since then: S-2. Look again.');
+    expect(before['age']?.reason).toBe('New in the workbook since then: S-2. Check again.');
     const aged = standing(['age', 'sample', 'protection'], {
       since: { sample: ['class 2', 'Red clay brick'] },
     });
     expect(aged['sample']?.reason).toBe(
-      'New in the workbook since then: Limestone with class 1. Look again.',
+      'New in the workbook since then: Limestone with class 1. Check again.',
     );
   });
 

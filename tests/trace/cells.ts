@@ -86,7 +86,7 @@ const scalarFunctions: Readonly<Record<string, readonly [name: string, part?: st
   contingency: ['BIDPRICE', 'contingency'],
   overhead: ['BIDPRICE', 'overhead'],
   profit: ['BIDPRICE', 'profit'],
-  'up to the minimum': ['BIDPRICE', 'minimum'],
+  'added to reach the minimum': ['BIDPRICE', 'minimum'],
   governing: ['GOVERNING'],
   class: ['CLASS'],
 };

@@ -171,7 +171,7 @@ it('each number that TRACE can explain is compared with a cell', () => {
   const [zone = ''] = cells.zones;
   const without = traceNames.filter((name) => cells.of(name, zone).length === 0);
   // What belongs to a row or to the whole job stands in the steps and beside the schedule, in no cell of its own.
-  const elsewhere = [...Object.keys(explainedByRow), 'mistings', 'days of the job', 'days of hire'];
+  const elsewhere = [...Object.keys(explainedByRow), 'mistings', 'days of the job', 'rental days of the job'];
   expect(without.sort()).toEqual(elsewhere.sort());
   expect(traceNames.length).toBeGreaterThan(quantityIds.length);
 });

@@ -71,7 +71,7 @@ describe('what names stand for', () => {
   });
 
   it('is refused where it has no end', () => {
-    expect(() => plain('1+Here')).toThrow('The name Here stands for itself.');
+    expect(() => plain('1+Here')).toThrow('The name Here refers to itself.');
     expect(() => plain('Grow30x')).toThrow(/too long/);
   });
 });

@@ -193,7 +193,7 @@ describe('npm run estimate', () => {
     [['a.xlsx', '--out', '--json'], '--out needs the name of a file'],
     [['a.xlsx', '--out', 'b.xlsx', '--out', 'c.xlsx'], '--out is given twice'],
     [['a.xlsx', '--json=yes'], 'Unknown option --json'],
-    [['a.xlsx', '--out', 'b.xlsx', '--in-place'], 'say two things'],
+    [['a.xlsx', '--out', 'b.xlsx', '--in-place'], 'contradict each other'],
     [['a.xlsx', '--values'], '--values goes with --out'],
     [['a.xlsx', '--values', '--json'], '--values goes with --out'],
     [['a.xlsx', '--values', '--in-place'], '--values goes with --out'],

@@ -603,7 +603,7 @@ function jobTotals(
       'Protect hours': ofJob.protect * part,
       'Set-up hours': setup,
       Days: days,
-      'Hire days': hire * part,
+      'Rental days': hire * part,
       Price: price,
       ...direct,
       Supervision: supervision,
@@ -615,7 +615,7 @@ function jobTotals(
   const missing = Math.max(0, value('price.minimum') - jobPrice);
   for (const [name, zone] of totals) {
     const upTo = (missing * (own.get(name) as number)) / allOwn;
-    zone['Up to the minimum'] = upTo;
+    zone['Added to reach the minimum'] = upTo;
     zone['Price'] = (zone['Price'] as number) + upTo;
   }
   return totals;

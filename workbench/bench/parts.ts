@@ -61,7 +61,7 @@ const schedule: Part = async (size) => {
 const scattered: Part = async (size) => {
   const walls = scatterLabels(madeWalls(size));
   const times = await againstBareLoop(walls, (factors) => {
-    if (!labelsDiffer(walls)) throw new Error('A label stands twice.');
+    if (!labelsDiffer(walls)) throw new Error('A label occurs twice.');
     return bareLoop(walls, factors);
   });
   const name = `SCHEDULE by the bare loop, ${size.toLocaleString('en')} rows, labels in no order`;

@@ -40,13 +40,13 @@ function washLines(job: Job): Line[] {
     { description: 'Runoff to collect', quantity: whole('RUNOFF'), unit: units.volume },
     { description: 'Neutralizer', quantity: whole('NEUTRALIZER'), unit: units.mass },
     {
-      description: 'Price for washed area',
+      description: 'Price per washed area',
       quantity: { formula: `ROUND(${jobRate(job, 'price')},2)` },
       unit: `per ${units.area}`,
       format: FORMATS.money,
     },
     {
-      description: 'Washed area for a labor-hour',
+      description: 'Washed area per labor-hour',
       quantity: { formula: `ROUND(${jobRate(job, 'yield')},1)` },
       unit: units.area,
     },

@@ -109,7 +109,7 @@ export function addEstimate(workbook: Workbook, job: Job): void {
   const sheet = workbook.addWorksheet('Estimate');
   const zones = zonesOf(job);
   const jobRow = FIRST_ZONE + zones.length;
-  title(sheet, 'A1', `${job.title}: wash-down a zone`);
+  title(sheet, 'A1', `${job.title}: wash-down by zone`);
   sheet.getRow(FIRST_ZONE - 1).values = ['Zone', ...COLUMNS.map(({ heading }) => heading(job.units))];
   asHeader(sheet.getRow(FIRST_ZONE - 1));
   for (const [index, zone] of zones.entries()) sheet.getCell(FIRST_ZONE + index, 1).value = zone;

@@ -28,7 +28,7 @@ export const workshopSi: Job = {
   swap: { wall: 'BH-02 boiler house, middle band', former: 'Dark clay brick' },
   factors: [
     ['units', 'SI', 'm, m², L'],
-    ['team.size', 2, 'persons'],
+    ['team.size', 2, 'people'],
     ['access.kind', 'scaffold', 'a mobile tower where a wall does not say'],
     ['nozzle.number', 12, 'a smaller nozzle, over the yard drains'],
     ['setup.zone', 3, 'labor-h: hoses and containment of a zone'],
@@ -47,10 +47,10 @@ export const workshopSi: Job = {
     ['price.disposal', 0.02, 'demo price: per L taken away'],
     ['price.mobilization', 350, 'demo price: trucking, for the job'],
     ['price.protection', 160, 'demo price: drain covers and sheets'],
-    ['price.supervision', 6, 'demo mark-up on labor, %'],
-    ['price.minimum', 2500, 'demo price: least price of a job'],
-    ['price.overhead', 12, 'demo mark-up, %'],
-    ['price.profit', 7, 'demo mark-up, %'],
+    ['price.supervision', 6, 'demo markup on labor, %'],
+    ['price.minimum', 2500, 'demo price: minimum price of a job'],
+    ['price.overhead', 12, 'demo markup, %'],
+    ['price.profit', 7, 'demo markup, %'],
   ],
   // A row a line, as on the sheet.
   // prettier-ignore

@@ -48,7 +48,7 @@ export function withoutNames(
         const name = names.get(key(word, named)) ?? names.get(key(word));
         if (!name) return token.text;
         const id = key(name.name, name.sheet);
-        if (within.includes(id)) throw new BadReference(`The name ${name.name} stands for itself.`);
+        if (within.includes(id)) throw new BadReference(`The name ${name.name} refers to itself.`);
         const meaning = follow(prepared(name.formula.replace(/^=/, ''), named), named, [...within, id]);
         const pieces = tokensOf(meaning).filter(({ kind }) => kind !== 'space');
         return pieces.length === 1 ? meaning : `(${meaning})`;

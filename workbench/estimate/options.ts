@@ -55,11 +55,11 @@ export function readOptions(args: readonly string[]): Options | 'help' {
   const out = line.file('out');
   if (inPlace && out !== undefined) {
     throw new UsageError(
-      '--out and --in-place say two things. Accepted: one of them, or none to only print.',
+      '--out and --in-place contradict each other. Accepted: one of them, or none to only print.',
     );
   }
   if (values && out === undefined) {
-    throw new UsageError('--values goes with --out: the copy without formulas is a file of its own.');
+    throw new UsageError('--values goes with --out: the copy without formulas is a separate file.');
   }
   return { file, ...(out === undefined ? {} : { out }), inPlace, values, json: line.has('json') };
 }

@@ -22,20 +22,20 @@ const WRITE_BITS = 0o222;
 
 /** What a person can do about an error of the system. */
 const REASONS: Readonly<Record<string, string>> = {
-  EACCES: 'you may not write there. Choose another folder, or have the rights changed.',
-  EPERM: 'you may not write there. Choose another folder, or have the rights changed.',
+  EACCES: 'you may not write there. Choose another folder, or get permission.',
+  EPERM: 'you may not write there. Choose another folder, or get permission.',
   EROFS: 'the disk is read-only. Choose another folder.',
   ENOSPC: 'the disk is full. Make room, or choose another disk.',
-  EDQUOT: 'your share of the disk is used up. Make room, or choose another disk.',
+  EDQUOT: 'your disk quota is used up. Make room, or choose another disk.',
   EFBIG: 'the file is larger than may be written there. Choose another disk.',
   ENAMETOOLONG: 'the name is too long. Choose a shorter one.',
   ENOENT: 'the folder is not there. Make it first, or choose another.',
   ENOTDIR: 'a part of the path is a file, not a folder. Choose another path.',
-  ELOOP: 'the path leads in a circle of links. Choose another.',
+  ELOOP: 'the path has links that lead in a circle. Choose another.',
   EISDIR: 'it is a folder. Name a file in it.',
   EBUSY: 'another program holds it. Close it there and try again.',
   EMFILE: 'too many files are open. Close other programs and try again.',
-  EIO: 'the disk fails. Choose another disk.',
+  EIO: 'the disk has an error. Choose another disk.',
 };
 
 /**

@@ -15,7 +15,7 @@ const WATCHER = `
     const late = Date.now() - start > seconds * 1000;
     if (!late && process.memoryUsage.rss() < bytes) return;
     const what = late ? 'takes longer than ' + seconds + ' seconds' : 'takes more than ' + Math.round(bytes / 2 ** 20) + ' MB of memory';
-    writeSync(2, 'The estimate ' + what + '. It is given up, and no file is changed. A smaller workbook helps.\\n');
+    writeSync(2, 'The estimate ' + what + '. It was stopped, and no file was changed. Try a smaller workbook.\\n');
     process.kill(process.pid, 'SIGKILL');
   }, every);
 `;

@@ -86,9 +86,9 @@ async function start(): Promise<void> {
     const { bytes, lost } = await saveWorkbook(contents, book.original, filling);
     // What is left out is said before, and the file that has it keeps its name.
     const name = lost.length === 0 ? fileName : copyOf(fileName);
-    const question = `The saved workbook is a copy without ${lost.join(', ')}. Keep ${fileName} for them. Save ${name}?`;
+    const question = `The saved workbook will be a copy without ${lost.join(', ')}. Keep ${fileName}, which has them. Save ${name}?`;
     if (lost.length > 0 && !confirm(question)) {
-      say('Nothing is saved.');
+      say('Nothing was saved.');
       return;
     }
     const link = document.createElement('a');
@@ -102,7 +102,7 @@ async function start(): Promise<void> {
 
   /** Asks before work is dropped that was not saved. */
   function mayLeave(): boolean {
-    return !changes.unsaved || confirm(`${fileName} has changes that are not saved. Go on without them?`);
+    return !changes.unsaved || confirm(`${fileName} has unsaved changes. Discard them?`);
   }
 
   function doing(work: () => Promise<void>): () => void {
@@ -119,7 +119,7 @@ async function start(): Promise<void> {
   element('empty').onclick = doing(async () => {
     if (!mayLeave()) return;
     await show(EMPTY, 'workbook.xlsx');
-    say('A new workbook.');
+    say('New workbook.');
   });
   element('save').onclick = doing(save);
   element('open').onclick = () => {

@@ -17,7 +17,7 @@ export const HELP = `Reads the recorded work of every workbook in a folder and p
   --out FILE      write a new workbook with a table of factors: factor, value, note
   --help          print this
 
-A job counts by its own mean, since the entries of one job share its luck (random effects: DerSimonian and Laird, 1986).
+A job counts by its own mean, since the entries of one job share its conditions (random effects: DerSimonian and Laird, 1986).
 Each rate starts from the starting value, not from what a workbook states. The values are in the units of the first job.
 Exit code: 0 done, 1 a file cannot be used (the others are read all the same), 2 wrong command line.
 `;

@@ -41,7 +41,7 @@ export function readJob(archive: Archive): JobRead | undefined {
   const source = kept === undefined ? USUAL : keptSource(kept);
   const walls = cellsAt(book, source.walls);
   if (walls === undefined)
-    throw new BadFile('There is a table Actuals, and no table Walls to hold it against.');
+    throw new BadFile('There is a table Actuals, and no table Walls to compare it with.');
   const factors = readFactors(source.factors && cellsAt(book, source.factors));
   const headings = source.headings && cellsAt(book, source.headings);
   const zones = selectZones(readZones(walls, factors, headings), '');
@@ -59,7 +59,7 @@ function keptSource(kept: string): WallSource {
     return readWallSource(kept);
   } catch {
     throw new BadFile(
-      'What Set up keeps of the walls cannot be read. Point at the walls once more in Set up.',
+      'What Set up saved about the walls cannot be read. Choose the walls again under Set up.',
     );
   }
 }

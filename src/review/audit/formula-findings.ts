@@ -34,7 +34,7 @@ export function formulaFindings(
   const [error] = errors;
   if (!error) return [];
   const more = errors.length > 1 ? ` (and ${String(errors.length - 1)} more cells of its spill)` : '';
-  const todo = 'Correct what the message names, or leave it where no number is wanted.';
+  const todo = 'Correct what the message names, or leave it if no number is needed there.';
   const finding = { kind: 'error' as const, ...here, what: `Shows ${said(error)}${more}.`, todo };
   return [error.cause ? { ...finding, what: error.message, cause: error.cause } : finding];
 }
@@ -52,7 +52,7 @@ function blocked(book: AuditedBook, at: SheetPlace, here: Here, outcome: Outcome
       kind: 'error',
       ...here,
       what: `Shows #SPILL!: it reaches into the table ${table}, where no formula may fill other cells.`,
-      todo: 'Move the formula to cells outside of the table, or make the table a plain range.',
+      todo: 'Move the formula out of the table, or make the table a plain range.',
     };
   }
   const inTheWay = area ? cellsInTheWay(book, area) : [];
@@ -86,7 +86,7 @@ function different(here: Here, difference: Difference, count: number): AuditFind
       kind: 'error',
       ...where,
       what: `Shows #NAME?; ${gives}`,
-      todo: 'Load the add-in and have the workbook calculate.',
+      todo: 'Load the add-in and recalculate the workbook.',
     };
   }
   if (shown === '' || STILL_WORKING.includes(String(shown))) {
@@ -94,13 +94,13 @@ function different(here: Here, difference: Difference, count: number): AuditFind
       kind: 'out of date',
       ...where,
       what: `Shows ${said(shown)}; ${gives}`,
-      todo: 'Have the workbook calculate.',
+      todo: 'Recalculate the workbook.',
     };
   }
   return {
     kind: 'differs',
     ...where,
     what: `Shows ${said(shown)}; ${gives}`,
-    todo: 'Have the workbook calculate; where it still differs, find out who changed the cell.',
+    todo: 'Recalculate the workbook. If it still differs, find out who changed the cell.',
   };
 }

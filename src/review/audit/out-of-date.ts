@@ -41,7 +41,7 @@ function mendedFinding(
     ...finding,
     kind: 'out of date',
     what: `${finding.what} It was out of date until the workbook calculated just now.`,
-    todo: 'Have the workbook calculate before a number is passed on.',
+    todo: 'Recalculate the workbook before you pass a number on.',
   };
 }
 

@@ -10,8 +10,8 @@ import { said } from './agree';
 import type { AuditFinding } from './audit-finding';
 import type { AuditedBook, SheetArea } from './audited-book';
 
-const TODO = 'See that the reason for the value of your own is on file.';
-const NOTED = 'See that what is noted beside it still holds.';
+const TODO = 'Make sure that the reason for your value is on file.';
+const NOTED = 'Check that the note beside it still holds.';
 
 /**
  * The values of the user's own in a range of factors.

@@ -44,7 +44,7 @@ export function areaOf(
     case 'name': {
       const table = book.tables.find(({ name }) => same(name, reference.name));
       if (table) return tableArea(table, '', at.row);
-      if (depth > DEEPEST_NAME) throw new NotFollowed(`the name ${reference.name} stands for itself`);
+      if (depth > DEEPEST_NAME) throw new NotFollowed(`the name ${reference.name} refers to itself`);
       return areaOf(book, nameOf(book, reference.name, reference.sheet ?? at.sheet), at, depth + 1);
     }
     default:

@@ -6,7 +6,7 @@ export const kindTitles: Readonly<Record<FindingKind, string>> = {
   'typed over': 'Typed over',
   'left out': 'Left out of a total',
   'added twice': 'Added twice',
-  differs: 'Shows something else than its formula gives',
+  differs: 'Shows something other than its formula gives',
   'other rules': 'Worked out under other rules',
   'out of date': 'Out of date',
   error: 'Shows an error',

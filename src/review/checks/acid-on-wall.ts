@@ -16,7 +16,7 @@ export const acidOnConcrete = hazardCheck(acidOnCalcareous, (zone, rows) => ({
   check: 'acid on concrete',
   what: `${materialNames(rows)} under ${classesInWords(zone, rows)}`,
   why: 'Acid dissolves concrete and lime: a public specification allows no acidic cleaner on them',
-  todo: 'Choose class 1 by the factor cleaner.class, or get written approval from the unit manufacturer and an accepted sample',
+  todo: 'Choose class 1 (neutral detergent) by the factor cleaner.class, or get written approval from the unit manufacturer and an accepted sample',
   source: 'ufgs-04900',
   column: 'material',
 }));

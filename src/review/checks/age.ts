@@ -27,7 +27,7 @@ export const ageNotStated = hazardCheck(withoutAge, (_, __, { factors }) => ({
   check: 'age',
   what: 'Age is not stated',
   why: `Masonry is washed at ${shownFactor(factors, 'limit.age')} at the earliest`,
-  todo: 'State the age in days, or look at the date of laying before washing',
+  todo: 'State the age in days, or check when it was laid before washing',
   source: 'tn20',
   column: 'age',
 }));

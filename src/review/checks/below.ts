@@ -1,5 +1,6 @@
 import { weakerBelow } from '../../hazards/below';
 import { washesOf } from '../../hazards/washed';
+import { classInWords } from '../../rules/cleaner-classes';
 import { type Check, type Finding, materialNames, placed } from '../finding';
 
 /** What lies below in the zone, or receives its rinse, is wetted too: walls that may not meet the cleaner used above them. */
@@ -14,7 +15,7 @@ export const whatLiesBelow: Check = ({ zones }) =>
       return [
         {
           check: 'what lies below',
-          what: `${materialNames(rows)} ${zone.name === above.zone.name ? 'lies lower than' : 'receives the rinse of'} walls washed with class ${[...new Set(used)].join(' and ')} in ${above.zone.name}`,
+          what: `${materialNames(rows)} ${zone.name === above.zone.name ? 'lies lower than' : 'receives the rinse of'} walls washed with ${[...new Set(used)].map(classInWords).join(' and ')} in ${above.zone.name}`,
           ...placed(zone.name, rows),
           column: 'material',
           why: 'Rinse water carries the cleaner down over what lies below, and under masking that is not sealed',

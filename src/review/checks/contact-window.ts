@@ -11,7 +11,7 @@ export const noContactWindow: Check = ({ zones }) =>
             what: finding,
             where: zone.name,
             why: 'Cleaner that is rinsed too soon or too late stains or does not clean',
-            todo: 'Change the factors that it names, or take another cleaner and its dwell; there are no hours until then',
+            todo: 'Change the factors that it names, or use another cleaner with its own dwell; there are no hours until then',
             source: 'tn20',
           },
         ],

@@ -34,7 +34,7 @@ export const heightMissing = rowCheck(
   (row) => row.height === 0,
   (_, __, { factors }) => ({
     check: 'default used',
-    what: `Height is not stated: that of a lift is taken, ${shownFactor(factors, 'access.lift')}`,
+    what: `Height is not stated: that of a lift is assumed, ${shownFactor(factors, 'access.lift')}`,
     why: 'Moves, what lies below and the scaffold follow from the height, and the edge of a masked row too',
     todo: 'State the height',
     source: 'estimate',
@@ -47,7 +47,7 @@ export const openingPerimeterMissing = rowCheck(
   (row) => !row.masked && row.openings > 0 && row.openingPerimeter === 0,
   () => ({
     check: 'default used',
-    what: 'Opening perimeter is not stated: that of one square is taken, the least possible',
+    what: 'Opening perimeter is not stated: that of one square is assumed, the shortest that a rectangle can have',
     why: 'Laps and tape run along the perimeter of every opening',
     todo: 'State the opening perimeter',
     source: 'estimate',

@@ -1,4 +1,5 @@
 import { toBase } from '../../quantity/conversions';
+import { className } from '../../rules/cleaner-classes';
 import { factors as table } from '../../rules/factors';
 import type { Check } from '../finding';
 import { shownFactor, shownValue } from '../shown';
@@ -18,7 +19,7 @@ export const factorsOverridden: Check = ({ factors }) => {
       what: `${row.id} is ${shownFactor(factors, row.id)}; the starting value is ${shownValue(toBase(row.value, row.unit), row.kind, factors)}`,
       where: `factor ${row.id}`,
       why: row.meaning,
-      todo: 'Note the label, test or record that it comes from beside it, in a third column',
+      todo: 'In a third column, note the label, test or record that it comes from',
       source: 'factors' as const,
     }));
   const own = factors.materials
@@ -34,7 +35,7 @@ export const factorsOverridden: Check = ({ factors }) => {
       what: `${material.name}: ${material.overridden.map((property) => `${property} ${shownValue(material[property], kindOf[property], factors)}`).join(', ')}`,
       where: `material ${material.code}`,
       why: material.why,
-      todo: "Note the maker's advice or the test that it comes from beside it, in a third column",
+      todo: "In a third column, note the maker's advice or the test that it comes from",
       source: 'factors' as const,
     }));
   const chosen =
@@ -43,10 +44,10 @@ export const factorsOverridden: Check = ({ factors }) => {
       : [
           {
             check: 'override',
-            what: `Class ${String(factors.chosenClass)} is chosen in place of the one that takes the fewest labor-hours`,
+            what: `Class ${String(factors.chosenClass)} (${className(factors.chosenClass)}) is chosen in place of the one that takes the fewest labor-hours`,
             where: 'factor cleaner.class',
-            why: 'A milder class is made up for by scrubbing; a class above the ceiling is never used',
-            todo: 'Note the reason beside it, in a third column',
+            why: 'A milder class takes more scrubbing; a class above the ceiling is never used',
+            todo: 'Note the reason in a third column',
             source: 'factors' as const,
           },
         ];

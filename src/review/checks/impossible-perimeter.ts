@@ -13,7 +13,7 @@ export const impossiblePerimeter = rowCheck(
   () => ({
     check: 'opening perimeter',
     what: 'Opening perimeter is shorter than that of one round opening of the same area',
-    why: 'No shape has less edge: the area of the openings or their perimeter is wrong, and laps and tape follow from it',
+    why: 'No shape has a shorter edge: the area of the openings or their perimeter is wrong, and so are laps and tape',
     todo: 'Measure again; check whether the perimeter is that of one opening only, or in another unit',
     source: 'geometry',
     column: 'openingPerimeter',

@@ -26,7 +26,7 @@ export const tooNarrowJet: Check = ({ zones, factors }) => {
     return setting === 'nozzle.distance'
       ? {
           check: 'nozzle distance',
-          what: `Nozzle at ${set}, the least is ${least}`,
+          what: `Nozzle at ${set}; the minimum is ${least}`,
           where: `factor ${setting}`,
           why: `Closer than ${least} a jet cuts joints and faces`,
           todo: 'Hold it farther away',
@@ -34,7 +34,7 @@ export const tooNarrowJet: Check = ({ zones, factors }) => {
         }
       : {
           check: 'nozzle angle',
-          what: `Fan of ${set}, the narrowest is ${least}`,
+          what: `Fan of ${set}; the minimum is ${least}`,
           where: `factor ${setting}`,
           why: `Narrower than ${least} a fan cuts joints and faces`,
           todo: 'Use a wider fan',
@@ -53,7 +53,7 @@ export const tooMuchToApply: Check = ({ zones, factors }) => {
     : [
         {
           check: 'apply pressure',
-          what: `Cleaner put on at ${shownFactor(factors, 'apply.pressure')}, the most is ${shownValue(most, 'pressure', factors)}`,
+          what: `Cleaner applied at ${shownFactor(factors, 'apply.pressure')}; the maximum is ${shownValue(most, 'pressure', factors)}`,
           where: 'factor apply.pressure',
           why: 'More drives cleaner into the wall, where rinsing does not reach it',
           todo: 'Use a brush, or a sprayer at less pressure',

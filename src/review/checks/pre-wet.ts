@@ -15,7 +15,7 @@ export const preWetTooLong = hazardCheck(
     const wanted = Math.max(...zone.washed.filter(cutShort).map(({ how }) => how.wet.wanted));
     return {
       check: 'pre-wet',
-      what: `Pre-wet would take ${String(wanted)} passes, the most is ${shownFactor(factors, 'prewet.mostPasses')}`,
+      what: `Pre-wet would take ${String(wanted)} passes; the maximum is ${shownFactor(factors, 'prewet.mostPasses')}`,
       why: 'The face still takes up cleaner when it is applied, and may dry too soon',
       todo: 'Measure the suction on the wall and state it in the column Suction, or allow more passes by the factor prewet.mostPasses',
       source: 'estimate',

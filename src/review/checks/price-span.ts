@@ -14,10 +14,10 @@ export const priceOutsideSpan: Check = ({ zones, job, factors }) => {
   return [
     {
       check: 'price per area',
-      what: `Price ${shownValue(rate, 'moneyPerArea', factors)} over all, ${isBelow ? 'below the least' : 'above the most'} that you state, ${shownFactor(factors, id)}`,
+      what: `Price ${shownValue(rate, 'moneyPerArea', factors)} over all, ${isBelow ? 'below the lowest' : 'above the highest'} that you state, ${shownFactor(factors, id)}`,
       where: 'the whole job',
-      why: 'A price per area that such work has not had before is more often a mistake than a bargain',
-      todo: 'Look for a unit, an area, a price or a mark-up that is wrong, or change the factors price.span.least and price.span.most',
+      why: 'A price per area outside of your usual range is more often a mistake than a bargain',
+      todo: 'Look for a unit, an area, a price or a markup that is wrong, or change the factors price.span.least and price.span.most',
       source: 'yours',
     },
   ];

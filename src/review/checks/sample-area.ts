@@ -10,11 +10,11 @@ export const sampleAreaMissing: Check = ({ zones, factors }) => {
       check: 'sample area',
       what:
         factors.value('sample.area') === 0
-          ? 'No sample area has been looked at'
+          ? 'No sample area has been inspected'
           : `The sample area is only ${shownFactor(factors, 'sample.area')}`,
       where: 'factor sample.area',
-      why: 'Only a sample on this wall, looked at when dry, shows what cleaner and method do to it',
-      todo: `Wash ${shownFactor(factors, 'sample.least')} of each material, look at it when dry, and state the area in the factor sample.area`,
+      why: 'Only a sample on this wall, inspected when dry, shows what cleaner and method do to it',
+      todo: `Wash ${shownFactor(factors, 'sample.least')} of each material, inspect it when dry, and state the area in the factor sample.area`,
       source: 'tn20',
     },
   ];

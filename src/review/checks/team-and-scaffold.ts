@@ -27,7 +27,7 @@ export const scaffoldUnused: Check = ({ job, factors }) => {
           check: 'scaffold',
           what: 'The scaffold is in this bid, but no wall is reached by scaffold',
           where: 'factor scaffold',
-          why: 'Hours of putting it up come from the walls that are reached by it: there are none',
+          why: 'Its hours come from the walls that are reached by it: there are none',
           todo: 'State scaffold in the column Access or by the factor access.kind, or set scaffold to no',
           source: 'rows',
         },

@@ -11,7 +11,7 @@ const READINGS: Readonly<Record<WeatherHazard['reading'], string>> = {
 /** Air or face too cold to wash. */
 export const tooCold = weatherCheck(cold, (limit) => ({
   check: 'freezing',
-  what: `the coldest is ${limit}`,
+  what: `the minimum is ${limit}`,
   why: 'A saturated wall that freezes spalls, and cleaners do not work in the cold',
   todo: 'Wait for weather that stays above it until the wall is dry and a week after, or heat and enclose',
   source: 'ufgs-04900',
@@ -31,7 +31,7 @@ export const tooWindy = weatherCheck(windy, (limit) => ({
   check: 'wind',
   what: `no cleaner is sprayed in more than ${limit}`,
   why: 'Spray drifts onto people, cars and landscaping',
-  todo: 'Put the cleaner on with a brush, screen the work, or wait',
+  todo: 'Apply the cleaner with a brush, screen the work, or wait',
   source: 'estimate',
 }));
 

@@ -36,7 +36,7 @@ export const yieldOutsideNorms: Check = ({ zones, job, factors }) => {
   return [
     {
       check: 'yield',
-      what: `${shown(done)} of cleaning, outside of ${shown(least.done)} to ${shown(most.done)}, public norms of like work`,
+      what: `${shown(done)} of cleaning, outside of ${shown(least.done)} to ${shown(most.done)}, published norms for like work`,
       where: 'the whole job',
       why: 'Area per labor-hour is the number that an estimator checks first. Counted here as in the norms: scraping, washing, re-clean, moves and set-up; without masking, glass, scaffold, brushing down, sample panels, mobilization and protection',
       todo:

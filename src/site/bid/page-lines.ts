@@ -71,14 +71,14 @@ function included({ totals }: JobEstimate, factors: FactorsInForce): string[] {
     ...when(totals.protectHours > 0, 'Protection of what lies beside the walls, by the hours of this bid.'),
     ...when(
       totals.recleanHours > 0,
-      `Cleaning once more on ${factorAmount('reclean.share', factors)} of the work.`,
+      `Cleaning ${factorAmount('reclean.share', factors)} of the work again after inspection.`,
     ),
     ...when(
       totals.runoff > 0 && factors.value('runoff.captured') > 0,
       `Collecting ${factorAmount('runoff.captured', factors)} of the runoff.`,
     ),
     ...when(totals.neutralizer > 0, 'Neutralizing what is collected.'),
-    ...when(totals.scaffoldHours > 0, 'Putting the scaffold up and taking it down.'),
+    ...when(totals.scaffoldHours > 0, 'Erecting and dismantling the scaffold.'),
   ];
 }
 
@@ -93,7 +93,7 @@ function notIncluded(rows: readonly WallRow[], factors: FactorsInForce): string[
   const isGiven = (id: FactorId): boolean => factors.value(id) > 0;
   return [
     ...(isPriced(factors) ? BY_OTHERS.filter(([id]) => !isGiven(id)).map(([, text]) => text) : []),
-    ...(isGiven('scaffold') ? [] : ['Putting a scaffold up and taking it down.']),
+    ...(isGiven('scaffold') ? [] : ['Erecting and dismantling a scaffold.']),
     ...(rows.some((row) => row.mask === 'only' && row.material.masonry)
       ? ['Washing of masonry that the scope leaves out.']
       : []),

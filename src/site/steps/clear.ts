@@ -10,7 +10,7 @@ export const clear: StepBuilder = ({ zone, factors }) => {
     id: 'clear',
     title: 'Unmask and clean up',
     todo: [
-      'Rinse the masking before it comes off. What got under it is rinsed off at once.',
+      'Rinse the masking before it comes off. Rinse off at once what got under it.',
       'The wall need not be dry for this.',
       'Have the licensed person re-energize the fixtures.',
       ...(totals.runoff > 0

@@ -43,8 +43,6 @@ export function mistTodo({ zone, factors }: Pick<StepSite, 'zone' | 'factors'>):
     `It dries before the maximum dwell is over: mist it at least every ${every}, or wash smaller areas, in shade, or at a cooler time of day.`,
     ...(driesTooSoon(zone, factors) === undefined
       ? []
-      : [
-          'Without misting it is dry before even the minimum dwell is over: do not apply without water at hand.',
-        ]),
+      : ['Without misting, it dries before the minimum dwell is over: apply it only with water on hand.']),
   ];
 }

@@ -32,7 +32,7 @@ export function laterWash(own: CleanerClass): StepBuilder {
       id: `later-${String(own) as '0' | '1' | '2' | '3'}`,
       title: `Afterwards: ${materialsNamed(rows)}, class ${String(wash.class)}, ${className(wash.class)}`,
       todo: [
-        `Uncover ${wallsNamed(rows)} once the walls washed before are rinsed. What is clean lies bare: wet it before this wash runs over it.`,
+        `Uncover ${wallsNamed(rows)} once the walls washed before are rinsed. The clean walls are bare now: wet them before this wash runs over them.`,
         ...(covered.length > 0
           ? [`Leave covered: ${materialsNamed(covered)} (${wallsNamed(covered)}).`]
           : []),

@@ -11,7 +11,7 @@ export const look: StepBuilder = ({ zone }) =>
         todo: [
           'Look at the wall when it is dry, beside the accepted sample.',
           'Look for residue left, streaks, stain, bleached or opened joints, and harm to glass and metal.',
-          'Write down what is seen, and do again only what a new sample shows to be safe.',
+          'Write down what you see, and repeat only what a new sample shows to be safe.',
         ],
         facts: [],
         source: 'tn20',

@@ -39,7 +39,7 @@ export function mixTodo(used: CleanerClass, calcareous: readonly WallRow[]): str
     isAcid(used)
       ? 'Put the water in first, then pour the concentrate into it. Wear what the safety data sheet names.'
       : 'Wear what the safety data sheet names.',
-    'Mix no more than the next patches take, and label what it is mixed in.',
+    'Mix no more than the next patches take, and label the container.',
     ...(calcareous.length > 0
       ? [
           `Mix no acid for ${materialsNamed(calcareous)} (${wallsNamed(calcareous)}) without written approval from the unit manufacturer and an accepted sample.`,

@@ -18,7 +18,7 @@ export const sampleWash: StepBuilder = ({ zone, factors }) =>
           'Wash the sample as the next step says.',
           'Tick this when the last of it is rinsed: the wait before it is inspected counts from the tick.',
         ],
-        facts: [factorFact('Least wait before it is inspected', 'sample.wait', factors)],
+        facts: [factorFact('Minimum wait before inspection', 'sample.wait', factors)],
         source: 'tn20',
         kind: 'published',
       }

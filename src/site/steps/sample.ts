@@ -7,7 +7,7 @@ import type { StepBuilder } from '../step';
 import { rowsOf, type SiteWash } from '../washes';
 import { SAMPLE_WASH } from './sample-wash';
 
-/** Only a sample on this wall, looked at when dry, shows what cleaner and method do to it. */
+/** Only a sample on this wall, inspected when dry, shows what cleaner and method do to it. */
 export const sample: StepBuilder = ({ zone, factors, first, later }) => {
   const washes = [...(first ? [first] : []), ...later];
   if (washes.length === 0) return undefined;

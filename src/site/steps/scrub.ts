@@ -12,9 +12,7 @@ export const scrub: StepBuilder = ({ zone, factors, first }) => {
     id: 'scrub',
     title: first.class === 0 ? 'Scrub' : 'Scrub, within the dwell',
     todo: [
-      ...(first.class === 0
-        ? []
-        : ['Scrub each patch as soon as it is covered; the dwell goes on meanwhile.']),
+      ...(first.class === 0 ? [] : ['Scrub each patch as soon as it is covered; the dwell keeps running.']),
       'Scrub what the cleaner does not take off, with a soft brush that is not metal, while the wall is wet.',
       'Stop where the face starts to wear.',
     ],

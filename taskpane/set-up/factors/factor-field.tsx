@@ -108,7 +108,7 @@ function takes({ choices, start, unit, least, most }: FactorLine): string {
   const inUnit = ['', MONEY].includes(unit) ? '' : ` ${unit}`;
   const from = start === '' ? 'Not stated at the start.' : `Starting value: ${shown(start)}${inUnit}.`;
   if (choices.length > 0 || most === '') return from;
-  return `${from} Least ${shown(least)}, most ${shown(most)}${inUnit}.`;
+  return `${from} Minimum ${shown(least)}, maximum ${shown(most)}${inUnit}.`;
 }
 
 function shown(value: number | string): string {

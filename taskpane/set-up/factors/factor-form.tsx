@@ -40,8 +40,8 @@ export function FactorForm(props: SetUpProps & { readonly source: WallSource }) 
   if (!factors) {
     return (
       <p class="notice">
-        These walls were chosen without a table of factors: starting values are in force. Choose the walls
-        once more below, and a table is added.
+        These walls were chosen without a table of factors, so starting values are in force. Choose the walls
+        again below, and a table is added.
       </p>
     );
   }
@@ -123,7 +123,7 @@ function Form({
       return;
     }
     if (changes.length === 0) {
-      fail('Nothing was written: all is as it stands in the table.');
+      fail('Nothing was written: the table already has these values.');
       return;
     }
     const overwritten = changes.filter(({ from }) => from !== '');
@@ -139,8 +139,8 @@ function Form({
   return (
     <div class="factor-form">
       <p>
-        Units in force: {system}. An empty field stands for the starting value. What you change is written
-        into the table when you say so.{' '}
+        Units in force: {system}. An empty field means the starting value. Changes are written into the table
+        only when you say so.{' '}
         <GoThere port={port} place={factors} say={say}>
           Go to the table
         </GoThere>

@@ -40,7 +40,7 @@ export const biaTechnicalNote20: SourceChecks = {
       ours: () => factor('sample.least', 'SI'),
     },
     {
-      what: 'findings where a sample of 19 ft2 was looked at',
+      what: 'findings where a sample of 19 ft2 was inspected',
       value: 1,
       unit: 'findings',
       mark: 'published',
@@ -48,7 +48,7 @@ export const biaTechnicalNote20: SourceChecks = {
       ours: () => findings('sample area', wall(30), [['sample.area', 19]]),
     },
     {
-      what: 'findings where a sample of 20 ft2 was looked at',
+      what: 'findings where a sample of 20 ft2 was inspected',
       value: 0,
       unit: 'findings',
       mark: 'published',

@@ -91,7 +91,7 @@ export const measuredSuction: SourceChecks = {
     ...span('Stucco', 0.3, 4.3, 'outside renders'),
     near('Marble', 0.23, 'weathered marble', 0.05),
     {
-      what: 'water that a wythe of 3 5/8 in. takes up when full, at most that of the least clay brick',
+      what: 'water that a wythe of 3 5/8 in. takes up when full, at most that of the least absorbent clay brick',
       value: 14.7,
       unit: 'L/m2',
       mark: 'computed',

@@ -43,7 +43,7 @@ export const tradeMagazine1997: SourceChecks = {
   section: 'test panel; block beside and below brick',
   checks: [
     {
-      what: 'least sample area, no more than the test panel of 4 by 6 ft',
+      what: 'minimum sample area, no more than the test panel of 4 by 6 ft',
       value: 24,
       unit: 'ft2',
       mark: 'published',

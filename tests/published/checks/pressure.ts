@@ -10,7 +10,7 @@ export const regionalPressure: SourceChecks = {
   section: 'high pressure water cleaning: 400 to 800 psi',
   checks: [
     ...(['Red clay brick', 'Dark clay brick'] as const).map((name): PublishedCheck => ({
-      what: `most pressure on ${name.toLowerCase()}`,
+      what: `maximum pressure on ${name.toLowerCase()}`,
       reading: true,
       value: 800,
       unit: 'psi',
@@ -46,7 +46,7 @@ export const gsaProcedure: SourceChecks = {
       ours: () => factor('nozzle.pressure'),
     },
     {
-      what: 'least pressure that any material is given',
+      what: 'lowest pressure limit of any material',
       value: 100,
       unit: 'psi',
       relation: 'at least',
@@ -68,7 +68,7 @@ export const stoneProducer: SourceChecks = {
   section: 'at most 1,200 psi, at least 6 in. off',
   checks: [
     {
-      what: 'most pressure on limestone',
+      what: 'maximum pressure on limestone',
       reading: true,
       value: 1200,
       unit: 'psi',
@@ -109,7 +109,7 @@ export const navfacPressure: SourceChecks = {
   edition: 'September 1991',
   section: 'wet cleaning: 600 to 1,800 psi not on limestone, sandstone, marble',
   checks: (['Limestone', 'Marble'] as const).map((name) => ({
-    what: `most pressure on ${name.toLowerCase()}`,
+    what: `maximum pressure on ${name.toLowerCase()}`,
     reading: true,
     value: 600,
     unit: 'psi',

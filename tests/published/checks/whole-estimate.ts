@@ -57,7 +57,7 @@ export const sinapiWhole: SourceChecks = {
       'jet alone, against a floor or wall by jet (99814, 0.0683 labor-h/m2)',
       'at most',
       0.0683,
-      'theirs is any floor or wall near the ground, ours a facade with its moves; a lower wall comes out a few per cent quicker than theirs',
+      'theirs is any floor or wall near the ground, ours a facade with its moves; a lower wall comes out a few percent quicker than theirs',
       jetAlone,
     ),
     bracket(
@@ -96,7 +96,7 @@ export const fdeWhole: SourceChecks = {
       'jet alone, against a facade by jet (0.20 labor-h/m2)',
       'at least',
       0.2,
-      'theirs cleans the facade, and does not say of what; ours is one rinse of a face with nothing left on it',
+      'theirs cleans the facade and does not say what is removed; ours is one rinse of a face with nothing left on it',
       jetAlone,
     ),
   ],
@@ -112,14 +112,14 @@ export const cdhuWhole: SourceChecks = {
       'jet alone, against a jet on a rigid surface (55.01.140, 0.33 labor-h/m2)',
       'at least',
       0.33,
-      'theirs cleans the surface, and does not say of what; ours only rinses',
+      'theirs cleans the surface and does not say what is removed; ours only rinses',
       jetAlone,
     ),
     bracket(
       'jet alone, against a complementary jet (55.01.030, 0.20 labor-h/m2)',
       'at least',
       0.2,
-      'theirs adds to another clean, and does not say which; ours only rinses',
+      'theirs comes on top of another clean and does not say which; ours only rinses',
       jetAlone,
     ),
   ],
@@ -148,7 +148,7 @@ export const navfacWhole: SourceChecks = {
   section: 'wet cleaning: steam, average working time 1 min/ft2',
   checks: [
     {
-      what: 'team-time of one lance on a square foot, acid wash of red brick with moderate residue, breaks left out',
+      what: 'team time of one wand on a square foot, acid wash of red brick with moderate residue, breaks left out',
       value: 1,
       unit: 'min/ft2',
       mark: 'published',

@@ -19,7 +19,7 @@ const wash = (wall: Wall, factors: unknown[][] = []): number =>
 const MASKED = { Material: 'Painted or anodized aluminum', Area: 900, Height: 30, Masked: 'only' };
 const maskedArea = (): number => number('MASKING', walls(MASKED));
 const WINDOWS = { ...brick, Openings: 400, 'Opening perimeter': 200 };
-const breaks = 'ours has the breaks of a 50-minute hour beside it';
+const breaks = 'ours includes the breaks of a 50-minute hour';
 
 interface Bound {
   readonly what: string;
@@ -81,13 +81,13 @@ export const sinapiTasks: SourceChecks = {
       ours: () => 400 / part('glass', WINDOWS),
     }),
     {
-      what: 'share of its time on site that the lance runs, jet alone (99814: 0.0117 h of 0.0342 h)',
+      what: 'share of its time on site that the wand runs, jet alone (99814: 0.0117 h of 0.0342 h)',
       value: 0.0117 / (0.0117 + 0.0225),
       unit: '1',
       mark: 'computed',
       relation: 'at least',
       within: 1e-9,
-      because: 'theirs waits for more than moves and set-up; ours keeps the lance busier',
+      because: 'theirs waits for more than moves and set-up; ours keeps the wand busier',
       ours: () => {
         const jet = [
           ['cleaner.class', 0],
@@ -169,7 +169,7 @@ export const cdhuTasks: SourceChecks = {
         ['above 10 m', 90, 1.28],
       ] as const
     ).map(([where, height, laborHoursPerM2]): PublishedCheck => ({
-      what: `scaffold up and down, ${where}`,
+      what: `scaffold erected and dismantled, ${where}`,
       value: laborHoursPerM2,
       unit: 'labor-h/m2',
       mark: 'published',
@@ -188,15 +188,15 @@ export const cdhuTasks: SourceChecks = {
   ],
 };
 
-/** Liquid put on facades by hand, by access and texture. */
+/** Liquid applied to facades by hand, by access and texture. */
 export const table6219: SourceChecks = {
-  document: 'Repair unit rates (Russia), thin liquids put on facades',
+  document: 'Repair unit rates (Russia), thin liquids applied to facades',
   edition: 'as stored',
   section:
     'table 62-19, labor-h per 100 m2: scaffold 11.05, ladder 15.56, suspended 29.79; rough 13.5 % more',
   checks: [
     bound({
-      what: 'putting cleaner on, against the whole job of a thin liquid from a scaffold',
+      what: 'applying cleaner, against the whole job of a thin liquid from a scaffold',
       relation: 'at least',
       laborHoursPerM2: 0.1105,
       because: 'a part is quicker than the whole job, and ours is sprayed',
@@ -274,10 +274,10 @@ export const rinseFlows: SourceChecks = {
 export const navfacDetergent: SourceChecks = {
   document: 'NAVFAC MO-913, Historic Structures Preservation Manual',
   edition: 'September 1991',
-  section: 'wet cleaning: 1 or 2 tablespoons of detergent to a gallon',
+  section: 'wet cleaning: 1 or 2 tablespoons of detergent per gallon',
   checks: [
     {
-      what: 'detergent in the mix of class 1, by volume, against 2 tablespoons a gallon',
+      what: 'detergent in the mix of class 1, by volume, against 2 tablespoons per gallon',
       // A gallon holds 256 tablespoons.
       value: 2 / 258,
       unit: '1',
@@ -300,7 +300,7 @@ export const australianPractice: SourceChecks = {
   section: 'hints 7 and 8: about 1 m2 at a time; 3 to 6 min before scrubbing',
   checks: [
     {
-      what: 'smallest area worth washing in one go',
+      what: 'smallest area worth washing at one time',
       reading: true,
       value: 1,
       unit: 'm2',

@@ -345,7 +345,7 @@ describe('a review sheet', () => {
       'In error because of it',
     ]);
     expect(rows.slice(5).map(([kind, sheet, address]) => [kind, sheet, address])).toEqual([
-      ['Shows something else than its formula gives', 'Estimate', 'B1'],
+      ['Shows something other than its formula gives', 'Estimate', 'B1'],
       ['Checks on the walls', 'Walls', 'A1:B4'],
     ]);
   });

@@ -61,7 +61,7 @@ describe('the ladder in words', () => {
     const saved = hours([brick, limestone, castStone]) - best;
     expect(saved).toBeGreaterThan(0);
     expect(outcome).toBe(
-      `Fewest labor-hours: class 2 with F-2 masked, ${rounded(best)} labor-hours for the job; ${rounded(saved)} labor-hours less than as marked.`,
+      `Fewest labor-hours: class 2 (buffered mild acid) with F-2 masked, ${rounded(best)} labor-hours for the job; ${rounded(saved)} labor-hours less than as marked.`,
     );
   });
 
@@ -90,7 +90,9 @@ describe('the ladder in words', () => {
       'Nothing masked.',
       'Nothing masked.',
     ]);
-    expect(outcome).toMatch(/^Fewest labor-hours: class 0 with nothing masked, .* less than as marked\.$/);
+    expect(outcome).toMatch(
+      /^Fewest labor-hours: class 0 \(clear water\) with nothing masked, .* less than as marked\.$/,
+    );
   });
 
   it('says that no class can be used where the walls are to stay covered', () => {
@@ -113,7 +115,7 @@ describe('the ladder in words', () => {
     const zones = zonesOf(readWalls([HEADINGS, brick, marble, clean], inForce));
     const [options = []] = maskOptions(zones.slice(0, 1), zones, inForce);
     expect(ladderOutcome(options, inForce)).toMatch(
-      /^Fewest labor-hours: class 0 with nothing masked, .*; as marked has no value\.$/,
+      /^Fewest labor-hours: class 0 \(clear water\) with nothing masked, .*; as marked has no value\.$/,
     );
   });
 });

@@ -60,7 +60,7 @@ describe('walls below the titles of a bid', () => {
 describe('what the user is told of a match', () => {
   it('is each needed column without a heading', () => {
     const told = missingColumns(guessHeadings(['Mark', 'Notes']));
-    expect(told.map((sentence) => /for (\w+),/.exec(sentence)?.[1])).toEqual(['Material', 'Area']);
+    expect(told.map((sentence) => /to (\w+),/.exec(sentence)?.[1])).toEqual(['Material', 'Area']);
   });
 
   it('is what is left alone, cells that a merge leaves blank, and openings taken off twice', () => {
@@ -72,9 +72,9 @@ describe('what the user is told of a match', () => {
     ];
     const told = matchWarnings(headings, guessHeadings(headings, below), below);
     expect(told).toHaveLength(3);
-    expect(told[0]).toBe('Left alone: Crew.');
+    expect(told[0]).toBe('Not used: Crew.');
     expect(told[1]).toContain('“Elevation” is blank in 1 of 2 walls');
-    expect(told[2]).toContain('“Openings SF” is taken off it once more');
+    expect(told[2]).toContain('“Openings SF” is deducted from it again');
     expect(matchWarnings(['Wall', 'Area'], guessHeadings(['Wall', 'Area']), [['a', 1]])).toEqual([]);
   });
 });

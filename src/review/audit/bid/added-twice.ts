@@ -41,7 +41,7 @@ export function addedTwice(book: BidBook): AuditFinding[] {
           findingAt(
             total,
             'added twice',
-            `Takes ${someOf(own)} twice.`,
+            `Includes ${someOf(own)} twice.`,
             'Count each line once: leave it out of the range, or out of the other total.',
           ),
         ];

@@ -40,7 +40,7 @@ function linesLeftOut({
       const total = beside && taker.get(beside);
       // A total of the column says nothing of a cell beside it.
       if (!beside || !total || !isLike(beside, step) || !inLine(total, beside, direction)) continue;
-      const what = `No total includes it: ${cellNamed(total)} takes ${cellNamed(beside)} and leaves it out.`;
+      const what = `No total includes this cell: ${cellNamed(total)} includes ${cellNamed(beside)} and leaves this one out.`;
       return [
         {
           step,
@@ -48,7 +48,7 @@ function linesLeftOut({
             step,
             'left out',
             what,
-            'Widen the range of the total, or say beside the line why it is not in it.',
+            'Widen the range of the total, or note beside the line why it is left out.',
           ),
         },
       ];
@@ -89,7 +89,7 @@ function pricesLeftOut(book: BidBook, known: ReadonlySet<Step>): AuditFinding[] 
         price,
         'left out',
         `Reaches no total of the bid, as the prices beside it do.${endsAt(book, price)}`,
-        'Find the bid line that should take this price: it may have been typed over.',
+        'Find the bid line that should use this price: it may have been typed over.',
       ),
     );
 }
@@ -108,7 +108,7 @@ function nothingLinked(book: BidBook, out: readonly Step[]): AuditFinding[] {
       first,
       'left out',
       `No total includes this price together with other lines, though there are other totals, such as ${someOf(other.map(cellNamed))}.${endsAt(book, first)}`,
-      'Find the bid line that should take this price: it may have been typed over, or never linked.',
+      'Find the bid line that should use this price: it may have been typed over, or never linked.',
     ),
   ];
 }
@@ -116,7 +116,7 @@ function nothingLinked(book: BidBook, out: readonly Step[]): AuditFinding[] {
 /** Where the way of a price ends, if it goes anywhere. */
 function endsAt({ ways }: BidBook, price: Step): string {
   const ends = [...ways.from(price)].filter(({ readers }) => readers.length === 0).map(cellNamed);
-  return ends.length === 0 ? ' No formula reads it.' : ` It ends at ${someOf(ends)}.`;
+  return ends.length === 0 ? ' No formula uses it.' : ` It ends at ${someOf(ends)}.`;
 }
 
 /**

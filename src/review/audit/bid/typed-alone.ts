@@ -35,8 +35,8 @@ export function typedMarkups(book: BidBook): AuditFinding[] {
         ? [
             found(
               place,
-              `Holds ${shownAt(book.ways, place)} beside “${label}”: a mark-up that does not follow ${cellNamed(marked.place)}.`,
-              'Put the formula back, or have the reason noted beside it.',
+              `Holds ${shownAt(book.ways, place)} beside “${label}”: a markup that does not follow ${cellNamed(marked.place)}.`,
+              'Put the formula back, or note the reason beside it.',
             ),
           ]
         : [];
@@ -71,8 +71,8 @@ export function typedCopies(book: BidBook): AuditFinding[] {
     return [
       found(
         place,
-        `Holds ${shownAt(ways, place)}, typed, ${copied ? 'as' : 'while'} ${cellNamed(end)}, the total with the price in it, ${copied ? 'comes to now' : 'is read by nothing'}.`,
-        'Link the total, or have the reason noted beside the cell.',
+        `Holds ${shownAt(ways, place)}, typed, ${copied ? 'as' : 'while'} ${cellNamed(end)}, the total with the price in it, ${copied ? 'is now' : 'is used by no formula'}.`,
+        'Link the total, or note the reason beside the cell.',
       ),
     ];
   });

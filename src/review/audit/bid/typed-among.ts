@@ -16,7 +16,7 @@ const BELOW = 3;
 
 /**
  * Typed numbers that a total takes among lines of one formula, where all that the formula would read is filled in; and
- * among links to totals, where such a total, with a price in it, is read by nothing.
+ * among links to totals, where such a total, with a price in it, is used by no formula.
  * @param book the workbook
  * @returns one finding for each cell
  */
@@ -55,7 +55,7 @@ export function typedTotals({ ways, priceWay }: BidBook): AuditFinding[] {
       kind: 'typed over',
       sheet: place.sheet,
       address: cellAddress(place.row, place.column),
-      what: `Holds ${said(ways.book.value(place.sheet, place.row, place.column))} below or beside ${cellNamed(step)}, which carries a price and is read by nothing.`,
+      what: `Holds ${said(ways.book.value(place.sheet, place.row, place.column))} below or beside ${cellNamed(step)}, which carries a price and is used by no formula.`,
       todo: 'Put the total back as a formula, or note the reason beside it.',
     });
   }
@@ -135,7 +135,7 @@ function typedLink(ways: Ways, place: SheetPlace, cut: Step): AuditFinding {
     kind: 'typed over',
     sheet: place.sheet,
     address: cellAddress(place.row, place.column),
-    what: `Holds ${said(ways.book.value(place.sheet, place.row, place.column))} among links to other totals, while ${cellNamed(cut)}, with a price in it, is read by nothing.`,
+    what: `Holds ${said(ways.book.value(place.sheet, place.row, place.column))} among links to other totals, while ${cellNamed(cut)}, with a price in it, is used by no formula.`,
     todo: 'Link the total, or note the reason beside the cell.',
   };
 }
