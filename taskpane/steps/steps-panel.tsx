@@ -34,7 +34,7 @@ import { ProgressNotices } from './progress-notices';
 import { StepItem } from './step-item';
 import { stepRows } from './step-rows';
 import { CrewProgress } from './crew-progress';
-import { patchKey, type Offers } from './offers';
+import { patchKey, type Drafts, type Offers } from './offers';
 import { offersOf } from './offers-of-zone';
 import { useNow } from './use-now';
 import { useProgress, type KeptProgress } from './use-progress';
@@ -81,6 +81,8 @@ function useChoices() {
   const [crewPage, showCrewPage] = useState(false);
   const [today, setToday] = useState<readonly string[]>([]);
   const [offers, setOffers] = useState<Offers>({});
+  // No state: what is typed into a form is shown by the form itself.
+  const drafts = useRef<Drafts>(new Map()).current;
   return {
     chosen,
     choose,
@@ -94,6 +96,7 @@ function useChoices() {
     setToday,
     offers,
     setOffers,
+    drafts,
   };
 }
 
@@ -105,7 +108,7 @@ interface ChecklistProps extends PanelProps, ReturnType<typeof useChoices> {
 
 function Checklist(props: ChecklistProps) {
   const { port, say, job, kept, progress, chosen, choose, who, setWho, shown, show } = props;
-  const { crewPage, showCrewPage, today, setToday, offers, setOffers } = props;
+  const { crewPage, showCrewPage, today, setToday, offers, setOffers, drafts } = props;
   const id = useId();
   const whoField = useRef<HTMLInputElement>(null);
   useNow(true, MS_A_MINUTE);
@@ -136,7 +139,10 @@ function Checklist(props: ChecklistProps) {
   const patches = patchesToWash(siteWashes(zone));
   const { next } = zoneStanding(steps);
   const progressShown = shown['progress'] ?? false;
-  const { offer, drop, form } = offersOf({ port, say, recorded, zone: list.zone, offers, setOffers });
+  const { offer, drop, form } = offersOf({
+    ...{ port, say, recorded, offers, setOffers, drafts },
+    zone: list.zone,
+  });
   const change = (to: (zone: ZoneProgress) => ZoneProgress, done: string, then?: () => void) => {
     kept
       .change((now) => changeZone(now, zones, list.zone, to))
@@ -283,7 +289,10 @@ function Checklist(props: ChecklistProps) {
                 <InspectionOfStep
                   step={standing.step.id}
                   progress={ofZone}
-                  port={port}
+                  system={job.factors.system}
+                  recorded={recorded}
+                  offer={offer}
+                  form={form}
                   sign={sign}
                   change={change}
                   say={say}
