@@ -1,6 +1,7 @@
 import { useId, useRef, useState } from 'preact/hooks';
 import { takesCleaner } from '../../src/hazards/washed';
 import { knownZones, type NamedWalls } from '../../src/site/known-zones';
+import { openItems } from '../../src/site/open-items';
 import { patchesToWash } from '../../src/site/patch-times';
 import { stepChecklist } from '../../src/site/step-checklist';
 import { standingSteps, type Present, type StandingStep } from '../../src/site/step-gates';
@@ -133,11 +134,11 @@ function Checklist(props: ChecklistProps) {
     job.zones.map((each) => {
       const { name } = each.zone;
       const of = each === zone ? steps : stepsOf(each, job, all, present);
-      return [name, zoneStanding(of)] as const;
+      return [name, zoneStanding(of, openItems(all.get(name) ?? {}).length)] as const;
     }),
   );
   const patches = patchesToWash(siteWashes(zone));
-  const { next } = zoneStanding(steps);
+  const next = standings.get(list.zone)?.next;
   const progressShown = shown['progress'] ?? false;
   const { offer, drop, form } = offersOf({
     ...{ port, say, recorded, offers, setOffers, drafts },

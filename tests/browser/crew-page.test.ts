@@ -238,8 +238,29 @@ describe('inspection', () => {
     expect(head?.slice(3, 6)).toEqual(['Task', 'Area', 'Hours']);
     expect(row?.slice(1)).toEqual([ZONE, 'S-1', 'reclean', '', 2.5, '', '', 'Second clean, R. Mason: haze']);
 
+    for (const title of ['Age of the wall', 'Sample area', 'Protection up']) {
+      await page.getByRole('checkbox', { name: `Done: ${title}` }).click();
+      await page.getByRole('checkbox', { name: `Done: ${title}`, checked: true }).waitFor();
+    }
+    const signOff = page.getByRole('checkbox', { name: 'Done: Inspect when dry' });
+    const open = 'Open on the punch list: S-1: streak below the sill. Close what is done first.';
+    await signOff.click({ force: true });
+    await page.getByRole('status').getByText(`Inspect when dry: ${open}`).waitFor();
+    expect(await signOff.isChecked()).toBe(false);
+    await look.getByText(open).waitFor();
+    await look.getByRole('button', { name: 'Overrule this condition' }).waitFor();
+    await look.screenshot({ path: join(SCREENS, 'crew-sign-off-held.png') });
+    const zones = page.getByLabel('Zone').first().locator('option');
+    expect(await zones.first().innerText()).toContain('1 punch item open');
+    await press(page, "Crew's page to print");
+    await page.locator('.crew-step').filter({ hasText: 'Inspect when dry' }).getByText(open).waitFor();
+    await press(page, 'Back to the steps');
+
     await look.getByRole('checkbox', { name: /streak below the sill/ }).click();
     await look.getByText('0 open, 1 done.').waitFor();
+    await signOff.click();
+    await page.getByRole('checkbox', { name: 'Done: Inspect when dry', checked: true }).waitFor();
+    expect(await zones.first().innerText()).not.toContain('punch');
 
     const kept = await keptSteps(page);
     expect(JSON.parse(kept)).toMatchObject({

@@ -42,6 +42,7 @@ describe('the steps of a zone under cleaner', () => {
       'age',
       'sample',
       'protection',
+      'look',
     ]);
     expect(list.notice).toBe('');
     expect(list.walls).toEqual(['S-1', 'S-2']);
