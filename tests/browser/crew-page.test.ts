@@ -74,11 +74,11 @@ describe("the crew's page", () => {
 
   it('names the walls in the picture, and says what each is beside it', async () => {
     const { page } = await crewPage();
-    const drawn = await page.locator('.crew-page svg[role=img] g.wall text').allTextContents();
+    const drawn = await page.locator('.crew-page .print-only g.wall text').allTextContents();
     expect(drawn).toEqual(['1 S-1', '2 S-2', '3 S-3', '4 S-4']);
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('.crew-page .key').innerText()).toContain('washed, sets the class: S-2');
-    expect(await page.locator('.crew-page tbody tr').count()).toBe(4);
+    expect(await page.locator('.crew-page .elevation tbody tr').count()).toBe(4);
   });
 
   it('is for the walls of today, and brings what they take', async () => {
@@ -88,7 +88,7 @@ describe("the crew's page", () => {
     await page.getByRole('checkbox', { name: 'S-3' }).check();
     await expect.poll(() => page.locator('.today li').allInnerTexts()).toEqual(['S-3']);
     await expect.poll(() => bring('Water, with that of the mix').innerText()).not.toBe(all);
-    expect(await page.locator('.crew-page g.wall.other-day').count()).toBe(3);
+    expect(await page.locator('.crew-page .print-only g.wall.other-day').count()).toBe(3);
   });
 
   it.each(PAPERS)('fits $format paper, and no step is cut in half', async ({ format, width, height }) => {
