@@ -827,6 +827,18 @@ export const factors = [
     meaning: 'parts of water to 1, class 3; the label decides',
   },
   {
+    id: 'cleaner.container',
+    group: 'label',
+    value: 5,
+    unit: 'gal',
+    kind: 'volume',
+    least: 0,
+    most: 1000,
+    positive: true,
+    ...practice,
+    meaning: 'container that concentrate comes in; the crew is told how many to bring',
+  },
+  {
     id: 'acid.2.fraction',
     group: 'label',
     value: 5,
