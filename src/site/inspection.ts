@@ -26,6 +26,8 @@ export interface PunchItem extends Signed {
   /** Label of the wall; the zone as a whole where it is empty. */
   readonly wall: string;
   readonly what: string;
+  /** File name, or number on the camera; left out where there is no photo. */
+  readonly photo?: string;
   /** Undefined while it is open. */
   readonly closed?: Signed;
 }
@@ -79,8 +81,9 @@ export function closePunchItem(item: PunchItem, closed: Signed | undefined): Cha
     ...inspection,
     punch: punchList(inspection).map((other) => {
       if (other.when !== item.when || other.wall !== item.wall || other.what !== item.what) return other;
-      const { wall, what, who, when } = other;
-      return { wall, what, who, when, ...(closed ? { closed } : {}) };
+      const { wall, what, photo, who, when } = other;
+      const pictured = photo === undefined ? {} : { photo };
+      return { wall, what, ...pictured, who, when, ...(closed ? { closed } : {}) };
     }),
   });
 }

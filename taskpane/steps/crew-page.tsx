@@ -131,7 +131,8 @@ export function CrewPage({ data, factors, port, chosen, choose, back, say }: Cre
           ))}
           {BLANKS.map((blank) => (
             <li key={blank} class="print-only">
-              <Box /> Wall: ____________________ What: ________________________________________
+              <Box /> Wall: ________________ What: ______________________________________________ Photo:
+              ________
             </li>
           ))}
         </ul>

@@ -70,9 +70,7 @@ export function InspectionOfStep(props: InspectionProps) {
       <PunchList
         items={punchList(progress)}
         walls={walls}
-        add={(wall, what) =>
-          signed((by) => addPunchItem({ wall, what, ...by }), 'The item is on the punch list.')
-        }
+        add={(found) => signed((by) => addPunchItem({ ...found, ...by }), 'The item is on the punch list.')}
         close={(item, done) => {
           signed(
             (by) => closePunchItem(item, done ? by : undefined),

@@ -113,6 +113,11 @@ describe("the crew's page", () => {
       expect(broken).toBe('avoid');
       expect(high).toBeLessThan(room.height);
     }
+    // A table's head is what each sheet repeats.
+    const head = page.locator('.sheets > thead');
+    expect(await head.innerText()).toContain(`Crew's page: ${ZONE}`);
+    expect(await head.evaluate((part) => getComputedStyle(part).display)).toBe('table-header-group');
+    expect(await head.evaluate((part) => part.getBoundingClientRect().height)).toBeLessThan(room.height / 4);
     const pdf = await page.pdf({ format, preferCSSPageSize: false });
     mkdirSync(SCREENS, { recursive: true });
     const sheet = { x: 0, y: 0, ...room };
@@ -206,6 +211,7 @@ describe('inspection', () => {
     await look.getByText(agreed).waitFor();
     await look.getByLabel('Wall').first().selectOption('S-1');
     await look.getByLabel('What to put right').fill('streak below the sill');
+    await look.getByLabel('Photo, if any').fill('IMG 12');
     await look.getByRole('button', { name: 'Add to the punch list' }).click();
     await look.getByText('1 open, 0 done.').waitFor();
     await press(look, 'Record a second clean');
@@ -273,7 +279,7 @@ describe('inspection', () => {
     });
     const next = await crewPage({}, kept);
     await next.page.getByText(agreed).waitFor();
-    await next.page.getByText('S-1: streak below the sill. Found by R. Mason').waitFor();
+    await next.page.getByText('S-1: streak below the sill. Photo IMG 12. Found by R. Mason').waitFor();
     expect(errors).toEqual([]);
   });
 });

@@ -47,6 +47,9 @@ describe('the punch list', () => {
     const other = { ...streak, wall: '', what: 'tape left on the frames' };
     const both = addPunchItem(other)(addPunchItem(streak)(NONE));
     expect(punchList(both)).toEqual([streak, other]);
+    const pictured = { ...streak, photo: 'IMG 12' };
+    const shot = addPunchItem(pictured)(NONE);
+    expect(punchList(closePunchItem(pictured, closed)(shot))).toEqual([{ ...pictured, closed }]);
     const done = closePunchItem(streak, closed)(both);
     expect(punchList(done)).toEqual([{ ...streak, closed }, other]);
     expect(punchList(closePunchItem(streak, undefined)(done))).toEqual([streak, other]);
