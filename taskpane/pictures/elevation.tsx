@@ -203,7 +203,11 @@ function WallTable({
       <thead>
         <tr>
           <th scope="col">No.</th>
-          {today && <th scope="col">Today</th>}
+          {today && (
+            <th scope="col" class="print-only">
+              Today
+            </th>
+          )}
           <th scope="col">Level</th>
           <th scope="col">Wall</th>
           <th scope="col">Material</th>
@@ -215,7 +219,7 @@ function WallTable({
         {rows.map((row, index) => (
           <tr key={row.row}>
             <td>{index + 1}</td>
-            {today && <td>{today.has(row) ? 'yes' : ''}</td>}
+            {today && <td class="print-only">{today.has(row) ? 'yes' : ''}</td>}
             <td>{row.level === 0 ? 'not stated' : row.level}</td>
             <th scope="row">{row.wall}</th>
             <td>{row.material.name}</td>
