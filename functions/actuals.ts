@@ -7,7 +7,7 @@ import { noteOf } from '../src/actuals/note';
 import type { Measure } from '../src/actuals/entry';
 import { show, unitOf, type Kind, type System } from '../src/quantity/systems';
 import { shownUnit } from '../src/quantity/shown-unit';
-import { factors as factorTable } from '../src/rules/factors';
+import { factorRow } from '../src/rules/factor-row';
 import { readQuestion } from './arguments';
 import { heading, quantityCell } from './cells';
 import type { CellValue, Run } from './worksheet-function';
@@ -112,7 +112,7 @@ export const runRates: Run = ([actuals, walls, factors, headings]) => {
 
 function rateLine(rate: ObservedRate, isStated: boolean, note: string, system: System): CellValue[] {
   const { factor, observations, outliers } = rate;
-  const kind = kindOf(factor.id);
+  const kind = factorRow(factor.id).kind;
   const cell = (value: number): CellValue => show(value, kind, system);
   const values = observations.map(({ value }) => value);
   return [
@@ -157,8 +157,4 @@ function withoutLine({ task, why, entries }: WithoutRate, system: System, column
 
 function sum<Key extends 'area' | 'hours'>(of: readonly Readonly<Record<Key, number>>[], key: Key): number {
   return of.reduce((total, each) => total + each[key], 0);
-}
-
-function kindOf(id: string): Kind {
-  return factorTable.find((row) => row.id === id)?.kind ?? 'ratio';
 }

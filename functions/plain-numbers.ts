@@ -6,7 +6,8 @@ import { badInput, nothingHere } from '../src/quantity/problem';
 import { shownUnit } from '../src/quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../src/quantity/systems';
 import { readFactorValue, type Accepted } from '../src/rules/factor-value';
-import { factors as factorTable, type Factor, type FactorId } from '../src/rules/factors';
+import { factorRow } from '../src/rules/factor-row';
+import type { FactorId } from '../src/rules/factors';
 import { readFactors, UNITS } from '../src/rules/read-factors';
 import { readChoice } from './arguments';
 import type { Run } from './worksheet-function';
@@ -28,8 +29,7 @@ const starting = readFactors(null);
 
 /** Accepted as a factor is. */
 function like(id: FactorId): NumberArgument {
-  // The id comes from the table.
-  return { accepts: factorTable.find((row) => row.id === id) as Factor };
+  return { accepts: factorRow(id) };
 }
 
 /** Accepted as a factor is, whose starting value holds where it is left out. */

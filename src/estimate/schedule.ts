@@ -26,7 +26,7 @@ export interface ZoneEstimate {
   readonly classToUse: CleanerClass | undefined;
   /** The classes of the washes of the masked masonry afterwards, the most tolerant rows first. */
   readonly laterClasses: readonly CleanerClass[];
-  /** The rows that are washed, or one of each kind, each with how. */
+  /** The rows that are washed, or one of each group, each with how. */
   readonly washed: readonly WashedRow[];
   readonly totals: Readonly<Quantities>;
   /** Why some totals are NaN; undefined where all are numbers. */

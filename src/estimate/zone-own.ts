@@ -29,7 +29,7 @@ export interface ZoneOwn {
   readonly sums: Quantities;
   /** Labor-hours before set-up and before what belongs to the job. */
   readonly ownHours: number;
-  /** The rows that are washed, or one of each kind. */
+  /** The rows that are washed, or one of each group. */
   readonly washed: readonly WashedRow[];
   /** Why some numbers are NaN; undefined where all are numbers. */
   readonly finding: string | undefined;
@@ -55,8 +55,8 @@ export function zoneOwn(
   factors: FactorsInForce,
   rec?: ZoneRecord,
 ): ZoneOwn {
-  // A record is of each row. Otherwise one row of each kind tells it all.
-  const rows = (!rec && zone.kinds) || zone.rows;
+  // A record is of each row. Otherwise one row of each group tells it all.
+  const rows = (!rec && zone.groups) || zone.rows;
   const elevation = elevationOf(rows, rules.access.lift, rec);
   const decision = decideZone(
     { rows, below: zone.below },

@@ -1,6 +1,6 @@
 import type { ZoneEstimate } from '../estimate/schedule';
 import { toBase } from '../quantity/conversions';
-import { factors as table, type Factor } from '../rules/factors';
+import { factorRow } from '../rules/factor-row';
 import type { FactorsInForce } from '../rules/read-factors';
 import type { WallRow } from '../walls/wall-row';
 import { isWashed, takesCleaner, washedRows } from './washed';
@@ -39,7 +39,7 @@ export function overPressure(zone: ZoneEstimate, factors: FactorsInForce): WallR
 }
 
 /** The most pressure at which cleaner is put on, psi as published: the starting value of the factor. */
-const published = table.find(({ id }) => id === 'apply.pressure') as Factor;
+const published = factorRow('apply.pressure');
 
 /**
  * Cleaner put on with more pressure than is published: it is driven into the wall.

@@ -2,7 +2,7 @@ import type { ZoneEstimate } from '../estimate/schedule';
 import type { Wash } from '../estimate/washes';
 import { GENTLEST_ACID, type CleanerClass } from '../rules/cleaner-classes';
 import { netArea } from '../walls/net-area';
-import { kindOf } from '../walls/rows-alike';
+import { groupKey } from '../walls/rows-alike';
 import type { WallRow } from '../walls/wall-row';
 
 /**
@@ -55,11 +55,11 @@ export function inWorkingOrder(zone: ZoneEstimate): Wash[] {
  */
 export function washesOf(zone: ZoneEstimate): WashedTogether[] {
   // Long tables are estimated with one row of each kind.
-  const washOfKind = new Map(zone.washed.map(({ row, wash }) => [kindOf(row), wash]));
+  const washOfGroup = new Map(zone.washed.map(({ row, wash }) => [groupKey(row), wash]));
   const rows = washedRows(zone);
   return inWorkingOrder(zone).map((wash) => ({
     class: wash.class,
-    rows: rows.filter((row) => washOfKind.get(kindOf(row)) === wash),
+    rows: rows.filter((row) => washOfGroup.get(groupKey(row)) === wash),
   }));
 }
 

@@ -1,6 +1,7 @@
 import { DIGITS, shownAmount } from '../quantity/shown-number';
 import type { Kind } from '../quantity/systems';
-import { factors, type FactorId } from '../rules/factors';
+import { factorRow } from '../rules/factor-row';
+import type { FactorId } from '../rules/factors';
 import type { FactorsInForce } from '../rules/read-factors';
 
 /**
@@ -10,8 +11,7 @@ import type { FactorsInForce } from '../rules/read-factors';
  * @returns for example `400 psi`
  */
 export function shownFactor(factorsInForce: FactorsInForce, id: FactorId): string {
-  const kind = factors.find((row) => row.id === id)?.kind ?? 'ratio';
-  return shownValue(factorsInForce.value(id), kind, factorsInForce);
+  return shownValue(factorsInForce.value(id), factorRow(id).kind, factorsInForce);
 }
 
 /**

@@ -1,97 +1,38 @@
-import { addedQuantities, type QuantityId } from '../estimate/quantities';
+import { addedQuantities } from '../estimate/quantities';
 import { classInWords } from '../rules/cleaner-classes';
+import { methods, type LineId, type Method } from '../rules/methods';
 import { columns, type ColumnId } from '../walls/columns';
 import type { Recorder, TraceLine } from '../trace/recorder';
 import { stemOf } from '../trace/trace-tree';
 
-/** What the numbers between are called that no heading names. A number at the end is a level or a class. */
+/** What numbers are called that no heading and no entry of a rule names. A number at the end is a level or a class. */
 const words: Readonly<Record<string, string>> = {
-  aboveGround: 'share above reach from the ground',
-  access: 'access factor',
-  acid: 'acid collected, as HCl',
-  applyTime: 'time to apply an area',
-  applyWork: 'work to apply an area',
-  bareArea: 'net area',
-  beforeBelow: 'team time on an area before what lies below is wetted',
-  belowPerArea: 'water below for an area',
-  belowWork: 'work to wet what lies below',
-  bidPrice: 'bid price',
-  ceiling: 'governing ceiling',
-  changeWork: 'work to step over to the next patch',
   class: 'class to use',
   classHours: 'labor-hours with class',
-  cycle: 'team time on an area',
-  edge: 'edge of the masked wall',
-  effort: 'mortar effort',
-  evaporation: 'evaporation from the wet face',
-  excess: 'helpers’ work that does not fit in',
-  fanWidth: 'fan width',
-  fieldS: 'suction rate of the wall in the field',
-  fixtureArea: 'masking of fixtures',
   fixtures: 'fixtures',
-  flow: 'flow of the rinse nozzle',
-  foot: 'height at which the wall stands',
-  free: 'time that helpers have',
-  held: 'pacing and waits',
-  highScaffold: 'share above the low scaffold',
-  hours: 'labor-hours of washing with that class',
-  jobDays: 'days of the job',
-  jobHireDays: 'days of hire of the job',
-  jobHours: 'labor-hours of the job before set-up',
   jobOwnHours: 'labor-hours of all zones by themselves',
   jobPrice: 'price of the job before its minimum',
-  jobSampleHours: 'sample hours of the job',
-  lapArea: 'band of laps',
-  laterCeiling: 'ceiling of the masked wall',
   laterClass: 'class of the masked wall',
   laterClassHours: 'labor-hours of the masked wall with class',
-  left: 'residue left to the brush',
   levelHeight: 'height of level',
-  masked: 'openings, or the masked wall',
   masonry: 'masonry washed on level',
-  mistings: 'mistings in a pass',
-  mistPerArea: 'mist water for an area',
-  mostNeed: 'greatest class needed',
-  need: 'class needed',
-  openingsEdge: 'perimeter of the openings',
-  otherHours: 'labor-hours before set-up',
-  ownHours: 'labor-hours of the zone by itself',
-  paced: 'the quicker of applying and rinsing, paced',
-  patch: 'largest patch',
-  perimeter: 'edges to mask',
-  positions: 'positions of the crew',
-  preWetPerArea: 'pre-wet water for an area',
-  prewetPasses: 'pre-wet passes',
-  prewetTime: 'time to keep wet',
-  prewetWork: 'work to pre-wet an area',
-  price: 'price before it is rounded',
-  priceBefore: 'price before the minimum',
-  priceDirect: 'direct price',
-  pressure: 'rinse pressure',
-  reactionForce: 'reaction force',
-  rinsePerArea: 'rinse water for an area',
-  rinseTime: 'time to rinse an area',
-  rinseWork: 'work to rinse an area',
-  rowHeight: 'wall height',
-  S: 'suction rate',
-  scrubPass: 'scrubbing of one pass',
-  scrubTime: 'time of the team to scrub an area',
-  scrubWork: 'work to scrub an area',
   share: 'share of the wall in its zone',
-  shortOfMinimum: 'what the job lacks to its minimum',
-  slowed: 'factor for access and texture',
-  slower: 'the slower of applying and rinsing',
-  spare: 'mix of a pass less the film that stays',
-  stripBelow: 'strip below',
-  takenUp: 'water taken up by an area',
-  teamTime: 'team time on an area, all of it',
-  tendWork: 'work to tend an area',
-  timeToDry: 'time to dry',
-  wait: 'wait before rinsing',
-  washPasses: 'passes of cleaner',
-  wetted: 'area wetted below for an area',
   zoneShare: 'share of the zone in the job',
 };
+
+const ofRules: readonly Method[] = Object.values(methods);
+const called = new Map(
+  ofRules.flatMap(({ symbol = '', called: name }) =>
+    name === undefined ? [] : [[symbol.replace(/[#@~]$/, ''), name] as const],
+  ),
+);
+
+type Stem<Symbol extends string> = Symbol extends `${infer Name}${'#' | '@' | '~'}` ? Name : Symbol;
+type Headed = { [Id in LineId]: (typeof methods)[Id] extends { called: string } ? never : Id }[LineId];
+
+// A rule whose number is no quantity says in its entry what that is called; where it does not, this does not compile.
+const quantities: Readonly<Record<Stem<(typeof methods)[Headed]['symbol']>, { readonly heading: string }>> =
+  addedQuantities;
 
 const CONSTANTS: Readonly<Record<string, string>> = { guard: 'a hair', minPerHour: 'minutes in an hour' };
 const NUMBERED = /^(.*?)(\d+)$/;
@@ -129,7 +70,9 @@ export function nameOf(rec: Recorder, symbol: string): string {
   if (stated?.by === 'factor') return stated.id;
   if (stated?.by === 'cell' && stated.column in columns) return columns[stated.column as ColumnId].name;
   const stem = stemOf(symbol);
-  if (stem in addedQuantities && stem !== 'price') return addedQuantities[stem as QuantityId].heading;
+  const ofRule = called.get(stem);
+  if (ofRule !== undefined) return ofRule;
+  if (stem in quantities) return quantities[stem as keyof typeof quantities].heading;
   if (CONVERSION.test(stem)) return `conversion to ${rec.lineOf(symbol)?.unit ?? 'the unit'}`;
   const [, base = stem, number] = NUMBERED.exec(stem) ?? [];
   const known = words[base];

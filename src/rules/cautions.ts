@@ -38,6 +38,8 @@ export type CautionWhen =
   | 'cleaner'
   /** washed with an acid, class 2 or 3 */
   | 'acid'
+  /** an acid is used on a wall that is reached from suspended scaffold */
+  | 'acid on suspended scaffold'
   /** light or manganese-colored brick meets an acid */
   | 'stain under acid'
   /** concrete or other calcareous masonry meets an acid */
@@ -198,7 +200,7 @@ export const cautions: readonly Caution[] = [
     text: 'An eyewash is reached within {reach} and flows for {flow}.',
     numbers: { reach: { value: 10, unit: 's' }, flow: { value: 15, unit: 'min' } },
     when: 'acid',
-    ...published('z358.1'),
+    ...published('wac-296-800-15030'),
   },
   {
     id: 'hydrogen-chloride',
@@ -206,7 +208,7 @@ export const cautions: readonly Caution[] = [
     text: 'Hydrogen chloride in the air you breathe: never above {ceiling}. Stay upwind, keep enclosed places aired.',
     numbers: { ceiling: { value: 5, unit: 'ppm' } },
     when: 'acid',
-    ...published('osha-hcl'),
+    ...published('cfr-1926.55'),
   },
   {
     id: 'fluoride-air',
@@ -214,14 +216,14 @@ export const cautions: readonly Caution[] = [
     text: 'Look for fluoride in the safety data sheet. Hydrogen fluoride in the air: at most {most} over {over}.',
     numbers: { most: { value: 3, unit: 'ppm' }, over: { value: 8, unit: 'h' } },
     when: 'acid',
-    ...published('osha-hf'),
+    ...published('cfr-1926.55'),
   },
   {
     id: 'fluoride-burn',
     topic: 'persons',
     text: 'Fluoride burns deep and may not hurt at first; rinsing alone does not stop it.',
     when: 'acid',
-    ...published('osha-hf'),
+    ...published('fluoride-burns'),
   },
   {
     id: 'calcium-gluconate',
@@ -250,7 +252,7 @@ export const cautions: readonly Caution[] = [
     text: 'In heat: keep water at hand and drink every {every}, rest in the shade, and ease new workers in. Confusion or collapse is an emergency: call for help and cool the person.',
     numbers: { every: { value: 15, unit: 'min' } },
     when: 'weather',
-    ...published('osha-heat'),
+    ...published('heat-stress'),
   },
   {
     id: 'cold-stress',
@@ -299,9 +301,16 @@ export const cautions: readonly Caution[] = [
   {
     id: 'scaffold-wind',
     topic: 'height',
-    text: 'No work on a scaffold in a storm or high wind, unless a competent person finds it safe and everyone is tied off. Sheeting catches wind.',
+    text: 'No work on a scaffold in a storm or high wind, unless a competent person finds it safe and everyone is tied off or behind wind screens that the scaffold is secured for. Sheeting catches wind.',
     when: 'height',
     ...published('cfr-1926.451-wind'),
+  },
+  {
+    id: 'suspended-ropes',
+    topic: 'height',
+    text: 'Suspended scaffold: shield its ropes from acid, or use ropes treated against it or of a material that it does not damage. Rinse what splashes on them.',
+    when: 'acid on suspended scaffold',
+    ...published('cfr-1926.451-ropes'),
   },
   {
     id: 'lift-lanyard',
@@ -315,7 +324,7 @@ export const cautions: readonly Caution[] = [
     topic: 'height',
     text: 'Run no jet from a ladder: its push throws the person off balance. Use a scaffold, a lift or a longer wand from the ground.',
     when: 'height',
-    ...published('ladder-jets'),
+    ...practice,
   },
   {
     id: 'below-the-work',
@@ -363,9 +372,16 @@ export const cautions: readonly Caution[] = [
   {
     id: 'jet',
     topic: 'pressure',
-    text: 'Never point the jet at anyone, yourself included. Hold it with both hands; take the pressure off before you change a tip.',
+    text: 'Never point the jet at anyone, yourself included.',
     when: 'jet',
     ...published('pressure-washers'),
+  },
+  {
+    id: 'jet-in-hand',
+    topic: 'pressure',
+    text: 'Hold the jet with both hands; take the pressure off before you change a tip.',
+    when: 'jet',
+    ...practice,
   },
   {
     id: 'injection',
@@ -403,7 +419,7 @@ export const cautions: readonly Caution[] = [
     text: 'Apply cleaner with a brush, or with a sprayer at {most} or less.',
     numbers: { most: { value: 50, unit: 'psi', kind: 'pressure' } },
     when: 'cleaner',
-    ...published('trade-site'),
+    ...published('masonry-textbook'),
   },
   {
     id: 'applied-under-pressure',
@@ -411,7 +427,7 @@ export const cautions: readonly Caution[] = [
     text: 'Apply the cleaner at less pressure, or with a brush: more drives it into the wall.',
     when: 'applied under pressure',
     stop: true,
-    ...published('trade-site'),
+    ...published('pressure-cleaning'),
   },
   {
     id: 'no-blasting',

@@ -514,7 +514,7 @@ export const factors = [
     ...assumption,
     meaning: 'number of the rinse nozzle; 16 gives 5 gal/min at 400 psi',
     bracket:
-      '3 to 8 gal/min (High pressure water cleaning of new masonry); 5, 5 to 7, and 6 to 8 (Masonry Magazine, July 2006)',
+      '3 to 8 gal/min (Good Practice for Cleaning New Brickwork); 5, 5 to 7, and 6 to 8 (Masonry Magazine, July 2006)',
   },
   {
     id: 'nozzle.pressure',
@@ -528,7 +528,7 @@ export const factors = [
     ...assumption,
     meaning: 'pressure of the rinse, at the gauge; each material has its own limit',
     bracket:
-      'scales disagree: low is 100 to 400 psi (GSA 0440001P), or below 100 (Guide section on the maintenance of brick); new brick 400 to 800 (High pressure water cleaning of new masonry); a textbook rinses at 200 to 300 (Modern Masonry)',
+      'scales disagree: low is 100 to 400 psi (GSA 0440001P), or below 100 (Guide section on the maintenance of brick); new brick 400 to 800 (Good Practice for Cleaning New Brickwork); a textbook rinses at 200 to 300 (Modern Masonry)',
   },
   {
     id: 'nozzle.angle',
@@ -1145,7 +1145,7 @@ export const factors = [
     least: 0,
     most: 240,
     sourceKind: 'published',
-    source: 'stone-producer',
+    source: 'limestone-institute',
     meaning: 'least nozzle distance, published for limestone, taken for all',
   },
   {
@@ -1203,7 +1203,7 @@ export const factors = [
     least: 0,
     most: 5000,
     sourceKind: 'published',
-    source: 'trade-site',
+    source: 'masonry-textbook',
     meaning: 'pressure to put cleaner on with, at most; a brush otherwise',
   },
   {

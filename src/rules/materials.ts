@@ -57,7 +57,7 @@ export const materials: readonly Material[] = [
     pressure: 800,
     kind: 'assumption',
     group: 'brick',
-    why: 'all wet methods (older BIA table, from memory)',
+    why: 'all wet methods (Masonry Magazine, October 1994)',
   },
   {
     code: 'dark-clay-brick',

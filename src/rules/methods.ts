@@ -9,6 +9,8 @@ export interface Method {
   readonly kind: SourceKind;
   /** The number that it gives: `#` stands for the wall row at hand, `@` for the zone, `~` for whose it is. */
   readonly symbol?: string;
+  /** What that number is called among others, in few words; left out for a quantity, which has a heading. */
+  readonly called?: string;
   /** What that number measures. */
   readonly measures?: Kind;
   /**
@@ -33,6 +35,7 @@ export const methods = {
   },
   bareArea: {
     symbol: 'bareArea#',
+    called: 'net area',
     measures: 'area',
     is: 'Area# - Openings#',
     rule: 'Gross area less openings',
@@ -44,6 +47,7 @@ export const methods = {
   leftOut: { rule: 'Masked = only: covered and left unwashed, out of scope', ...computed },
   mortarEffort: {
     symbol: 'effort#',
+    called: 'mortar effort',
     measures: 'ratio',
     is: '(mortar_{type}_strength / mortar_N_strength)^mortar_effortExponent',
     rule: 'Effort from the strength ratio to Type N',
@@ -51,6 +55,7 @@ export const methods = {
   },
   mortarDefault: {
     symbol: 'effort#',
+    called: 'mortar effort',
     measures: 'ratio',
     is: '(mortar_{type}_strength / mortar_N_strength)^mortar_effortExponent',
     rule: 'Effort; no mortar is stated, so Type N is taken',
@@ -58,6 +63,7 @@ export const methods = {
   },
   leftToBrush: {
     symbol: 'left#',
+    called: 'residue left to the brush',
     measures: 'ratio',
     is: 'left_{class} * load_{residue} * effort#',
     rule: 'Residue that the cleaner leaves to the brush',
@@ -65,6 +71,7 @@ export const methods = {
   },
   leftToBrushAssumed: {
     symbol: 'left#',
+    called: 'residue left to the brush',
     measures: 'ratio',
     is: 'left_{class} * load_{residue} * effort#',
     rule: 'Residue left to the brush; residue assumed from brushing',
@@ -72,18 +79,21 @@ export const methods = {
   },
   needClass: {
     symbol: 'need#',
+    called: 'class needed',
     measures: 'class',
     rule: 'Class that residue and mortar need: the gentlest that leaves no more than the brush takes',
     ...assumed,
   },
   needClassAssumed: {
     symbol: 'need#',
+    called: 'class needed',
     measures: 'class',
     rule: 'Class needed; residue assumed from brushing',
     ...assumed,
   },
   ceiling: {
     symbol: 'ceiling@',
+    called: 'governing ceiling',
     measures: 'class',
     is: 'min({ceilings})',
     rule: 'Governing ceiling: least ceiling of the unmasked rows',
@@ -91,6 +101,7 @@ export const methods = {
   },
   jobCeiling: {
     symbol: 'ceiling',
+    called: 'governing ceiling',
     measures: 'class',
     is: 'min({ceilings})',
     rule: 'Least ceiling of the zones',
@@ -98,12 +109,14 @@ export const methods = {
   },
   laterCeiling: {
     symbol: 'laterCeiling#',
+    called: 'ceiling of the masked wall',
     measures: 'class',
     rule: 'Ceiling of masked masonry washed afterwards: its own, or what the bare rows tolerate',
     ...assumed,
   },
   mostNeed: {
     symbol: 'mostNeed@',
+    called: 'greatest class needed',
     measures: 'class',
     is: '{need}',
     rule: 'Greatest need of the unmasked masonry',
@@ -111,6 +124,7 @@ export const methods = {
   },
   hoursAtClass: {
     symbol: 'hours#',
+    called: 'labor-hours of washing with that class',
     measures: 'laborHours',
     is: 'team_size * teamTime# * bareArea# * slowed# / minPerHour / working_share',
     rule: 'Labor-hours of washing with that class; give cleaner.class to see how',
@@ -131,6 +145,7 @@ export const methods = {
   },
   accessOfRow: {
     symbol: 'access#',
+    called: 'access factor',
     measures: 'ratio',
     is: 'access_factor_{kind}',
     rule: 'Access as the row states it',
@@ -138,6 +153,7 @@ export const methods = {
   },
   accessUsual: {
     symbol: 'access#',
+    called: 'access factor',
     measures: 'ratio',
     is: 'access_kind == {place} ? access_factor_{kind} : 0',
     rule: 'Access by the factor access.kind',
@@ -145,6 +161,7 @@ export const methods = {
   },
   slowed: {
     symbol: 'slowed#',
+    called: 'factor for access and texture',
     measures: 'ratio',
     is: 'access# * texture_factor_{texture}',
     rule: 'Slower by access and texture',
@@ -152,6 +169,7 @@ export const methods = {
   },
   rinsePressure: {
     symbol: 'pressure#',
+    called: 'rinse pressure',
     measures: 'pressure',
     is: 'min(nozzle_pressure, {limit})',
     rule: 'Rinse pressure: the nozzle, or the limit of the material',
@@ -159,14 +177,16 @@ export const methods = {
   },
   nozzleFlow: {
     symbol: 'flow#',
+    called: 'flow of the rinse nozzle',
     measures: 'flow',
     is: 'nozzle_number * ratedFlow * sqrt(pressure# / ratedPressure)',
     rule: 'Flow of the rinse nozzle',
     source: 'nozzle-number',
-    kind: 'published',
+    kind: 'common practice',
   },
   rinseTime: {
     symbol: 'rinseTime#',
+    called: 'time to rinse an area',
     measures: 'minutesPerArea',
     is: 'rinse_perArea / flow#',
     rule: 'Time to rinse an area: its water by the flow',
@@ -174,6 +194,7 @@ export const methods = {
   },
   applyTime: {
     symbol: 'applyTime#',
+    called: 'time to apply an area',
     measures: 'minutesPerArea',
     is: '1 / rate_apply',
     rule: 'Time to apply on an area',
@@ -181,6 +202,7 @@ export const methods = {
   },
   scrub: {
     symbol: 'scrubTime#',
+    called: 'time of the team to scrub an area',
     measures: 'minutesPerArea',
     is: 'max(scrub_least, left#) / scrub_full * minPerHour / team_size',
     rule: 'Time of the team to scrub an area',
@@ -188,6 +210,7 @@ export const methods = {
   },
   slowerStep: {
     symbol: 'slower#',
+    called: 'the slower of applying and rinsing',
     measures: 'minutesPerArea',
     is: 'max(applyTime#, rinseTime#)',
     rule: 'The slower of applying and rinsing',
@@ -195,6 +218,7 @@ export const methods = {
   },
   washPasses: {
     symbol: 'washPasses#',
+    called: 'passes of cleaner',
     measures: 'count',
     is: 'max(cleaner_applications, 1, scrubTime# / (dwell_most / patch_least - {slower}))',
     rule: 'Passes of cleaner, so that the scrubbing of each fits the dwell on the smallest patch',
@@ -202,6 +226,7 @@ export const methods = {
   },
   scrubPass: {
     symbol: 'scrubPass#',
+    called: 'scrubbing of one pass',
     measures: 'minutesPerArea',
     is: 'scrubTime# / washPasses#',
     rule: 'Scrubbing of one pass',
@@ -209,6 +234,7 @@ export const methods = {
   },
   patch: {
     symbol: 'patch#',
+    called: 'largest patch',
     measures: 'area',
     is: 'min(dwell_most / (slower# + scrubPass#), patch_most)',
     rule: 'Largest patch whose last point keeps the maximum dwell, scrubbing included',
@@ -216,6 +242,7 @@ export const methods = {
   },
   paced: {
     symbol: 'paced#',
+    called: 'the quicker of applying and rinsing, paced',
     measures: 'minutesPerArea',
     is: 'max({quicker}, slower# - (dwell_most - dwell_least) / patch#)',
     rule: 'The quicker of applying and rinsing, paced so that no point is rinsed too soon',
@@ -223,6 +250,7 @@ export const methods = {
   },
   pacedByWindow: {
     symbol: 'paced#',
+    called: 'the quicker of applying and rinsing, paced',
     measures: 'minutesPerArea',
     is: 'max({quicker}, dwell_least * (slower# + scrubPass#) / dwell_most - scrubPass#)',
     rule: 'Likewise, where the window and not the patch sets the pace',
@@ -230,6 +258,7 @@ export const methods = {
   },
   wait: {
     symbol: 'wait#',
+    called: 'wait before rinsing',
     measures: 'minutes',
     is: 'max(0 * dwell_least, dwell_least - patch# * (paced# + scrubPass#))',
     rule: 'Wait before rinsing a patch',
@@ -237,6 +266,7 @@ export const methods = {
   },
   cycle: {
     symbol: 'cycle#',
+    called: 'team time on an area',
     measures: 'minutesPerArea',
     is: 'washPasses# * (slower# + paced# + wait# / patch# + patch_change / patch#) + scrubTime#',
     rule: 'Team-time on an area: apply, scrub, rinse, wait, step over',
@@ -244,15 +274,24 @@ export const methods = {
   },
   clearWaterCycle: {
     symbol: 'cycle#',
+    called: 'team time on an area',
     measures: 'minutesPerArea',
     is: 'scrubTime# + rinseTime#',
     rule: 'Team-time on an area with clear water: scrub and rinse',
     ...assumed,
   },
   rinsedOnly: { rule: 'Protected only: rinsed', ...assumed },
-  oneRinse: { symbol: 'washPasses#', measures: 'count', is: '1', rule: 'One rinse; no cleaner', ...computed },
+  oneRinse: {
+    symbol: 'washPasses#',
+    called: 'passes of cleaner',
+    measures: 'count',
+    is: '1',
+    rule: 'One rinse; no cleaner',
+    ...computed,
+  },
   sorptivity: {
     symbol: 'S#',
+    called: 'suction rate',
     measures: 'sorptivity',
     is: '{suction} / water_density / sqrt(iraTime)',
     rule: 'Sorptivity: the suction is the uptake of the first minute',
@@ -261,6 +300,7 @@ export const methods = {
   },
   fieldSuction: {
     symbol: 'fieldS#',
+    called: 'suction rate of the wall in the field',
     measures: 'sorptivity',
     is: 'S# * prewet_fieldShare',
     rule: 'Sorptivity of the wall in the field',
@@ -268,6 +308,7 @@ export const methods = {
   },
   spare: {
     symbol: 'spare',
+    called: 'mix of a pass less the film that stays',
     measures: 'volumePerArea',
     is: '1 / cleaner_coverage - weather_film',
     rule: 'What the face may take up: the mix of a pass less the film that must stay',
@@ -275,6 +316,7 @@ export const methods = {
   },
   prewetTime: {
     symbol: 'prewetTime#',
+    called: 'time to keep wet',
     measures: 'minutes',
     is: 'min((prewet_capacity / fieldS#)^2, (max(0 * dwell_least, dwell_least - (spare / fieldS#)^2) / (2 * spare / fieldS#))^2)',
     rule: 'Wet until the face takes up no more in the minimum dwell, or is full',
@@ -282,6 +324,7 @@ export const methods = {
   },
   passes: {
     symbol: 'prewetPasses#',
+    called: 'pre-wet passes',
     measures: 'count',
     is: 'min(prewet_mostPasses, max(prewet_leastPasses, ceil(prewetTime# / prewet_passContact - guard)))',
     rule: 'Passes of plain water',
@@ -289,6 +332,7 @@ export const methods = {
   },
   absorbed: {
     symbol: 'takenUp#',
+    called: 'water taken up by an area',
     measures: 'volumePerArea',
     is: 'min(prewet_capacity, fieldS# * sqrt(prewetPasses# * prewet_passContact))',
     rule: 'Water that an area takes up: square root of time, at most what the unit holds',
@@ -304,6 +348,7 @@ export const methods = {
   },
   prewetWater: {
     symbol: 'preWetPerArea#',
+    called: 'pre-wet water for an area',
     measures: 'volumePerArea',
     is: 'takenUp# + prewetPasses# * prewet_runoffPerPass',
     rule: 'Pre-wet water on an area: uptake, and run-off of each pass',
@@ -311,6 +356,7 @@ export const methods = {
   },
   prewetWork: {
     symbol: 'prewetWork#',
+    called: 'work to pre-wet an area',
     measures: 'laborMinutesPerArea',
     is: 'prewetPasses# / rate_wet * onePerson',
     rule: 'Pre-wetting an area by one person',
@@ -319,6 +365,7 @@ export const methods = {
   levelHeight: { rule: 'Greatest height of the level', ...computed },
   rowHeight: {
     symbol: 'rowHeight#',
+    called: 'wall height',
     measures: 'length',
     is: 'Height#',
     rule: 'Height that the row is worked out with',
@@ -326,6 +373,7 @@ export const methods = {
   },
   rowHeightAssumed: {
     symbol: 'rowHeight#',
+    called: 'wall height',
     measures: 'length',
     is: 'access_lift',
     rule: 'No height is stated, so that of a lift is taken',
@@ -334,6 +382,7 @@ export const methods = {
   masonryOfLevel: { rule: 'Masonry of the level that is washed, now or afterwards', ...computed },
   stripBelow: {
     symbol: 'stripBelow#',
+    called: 'strip below',
     measures: 'area',
     is: '{levels}',
     rule: 'Strip below that is kept wet: a drop wide on each level, no more masonry than is washed there',
@@ -341,6 +390,7 @@ export const methods = {
   },
   nothingBelow: {
     symbol: 'stripBelow#',
+    called: 'strip below',
     measures: 'area',
     is: '0',
     rule: 'Nothing that is washed lies below',
@@ -348,6 +398,7 @@ export const methods = {
   },
   beforeBelow: {
     symbol: 'beforeBelow#',
+    called: 'team time on an area before what lies below is wetted',
     measures: 'minutesPerArea',
     is: 'cycle# + max(0 * free#, prewetWork# - free#) / team_size',
     rule: 'Team-time on an area before what lies below is wetted',
@@ -355,6 +406,7 @@ export const methods = {
   },
   wettedBelow: {
     symbol: 'wetted#',
+    called: 'area wetted below for an area',
     measures: 'ratio',
     is: 'beforeBelow# / below_interval * stripBelow#',
     rule: 'Area below that is wetted for an area washed, one wetting each interval',
@@ -362,6 +414,7 @@ export const methods = {
   },
   belowWork: {
     symbol: 'belowWork#',
+    called: 'work to wet what lies below',
     measures: 'laborMinutesPerArea',
     is: 'wetted# / rate_below * onePerson',
     rule: 'Keeping wet what lies below, by one person',
@@ -369,6 +422,7 @@ export const methods = {
   },
   belowPerArea: {
     symbol: 'belowPerArea#',
+    called: 'water below for an area',
     measures: 'volumePerArea',
     is: 'wetted# * below_water',
     rule: 'Water on what lies below',
@@ -376,6 +430,7 @@ export const methods = {
   },
   helpersFree: {
     symbol: 'free#',
+    called: 'time that helpers have',
     measures: 'laborMinutesPerArea',
     is: '(team_size - onePerson) * washPasses# * (slower# + paced# + wait# / patch#)',
     rule: 'Time that helpers have while one applies or rinses',
@@ -383,6 +438,7 @@ export const methods = {
   },
   helpersExcess: {
     symbol: 'excess#',
+    called: 'helpers’ work that does not fit in',
     measures: 'laborMinutesPerArea',
     is: 'max(0 * free#, prewetWork# + belowWork# - free#)',
     rule: "Helpers' work that does not fit into it",
@@ -390,6 +446,7 @@ export const methods = {
   },
   held: {
     symbol: 'held#',
+    called: 'pacing and waits',
     measures: 'laborMinutesPerArea',
     is: 'washPasses# * (paced# - min(applyTime#, rinseTime#) + wait# / patch#) * onePerson',
     rule: 'Pacing and waits of the one who applies or rinses',
@@ -397,6 +454,7 @@ export const methods = {
   },
   teamTime: {
     symbol: 'teamTime#',
+    called: 'team time on an area, all of it',
     measures: 'minutesPerArea',
     is: 'cycle# + excess# / team_size',
     rule: 'Team-time on an area, with what does not fit',
@@ -404,6 +462,7 @@ export const methods = {
   },
   applyWork: {
     symbol: 'applyWork#',
+    called: 'work to apply an area',
     measures: 'laborMinutesPerArea',
     is: 'washPasses# * applyTime# * onePerson',
     rule: 'Applying on an area, by one person',
@@ -411,6 +470,7 @@ export const methods = {
   },
   rinseWork: {
     symbol: 'rinseWork#',
+    called: 'work to rinse an area',
     measures: 'laborMinutesPerArea',
     is: 'washPasses# * rinseTime# * onePerson',
     rule: 'Rinsing an area, by one person',
@@ -418,6 +478,7 @@ export const methods = {
   },
   scrubWork: {
     symbol: 'scrubWork#',
+    called: 'work to scrub an area',
     measures: 'laborMinutesPerArea',
     is: 'scrubTime# * team_size',
     rule: 'Scrubbing an area, by the whole team',
@@ -425,6 +486,7 @@ export const methods = {
   },
   changeWork: {
     symbol: 'changeWork#',
+    called: 'work to step over to the next patch',
     measures: 'laborMinutesPerArea',
     is: 'washPasses# * patch_change / patch# * team_size',
     rule: 'Stepping on to the next patch, by the whole team',
@@ -432,6 +494,7 @@ export const methods = {
   },
   tend: {
     symbol: 'tendWork#',
+    called: 'work to tend an area',
     measures: 'laborMinutesPerArea',
     is: 'max(0 * free#, free# - prewetWork# - belowWork#) + held#',
     rule: 'Tending: standing by, pacing and waits',
@@ -447,6 +510,7 @@ export const methods = {
   },
   mistings: {
     symbol: 'mistings',
+    called: 'mistings in a pass',
     measures: 'count',
     is: 'max(0, dwell_most / timeToDry - 1)',
     rule: 'Mistings in a pass, so that the cleaner does not dry',
@@ -454,6 +518,7 @@ export const methods = {
   },
   mist: {
     symbol: 'mistPerArea#',
+    called: 'mist water for an area',
     measures: 'volumePerArea',
     is: 'mistings * weather_mist * washPasses#',
     rule: 'Mist water on an area',
@@ -461,6 +526,7 @@ export const methods = {
   },
   rinsePerArea: {
     symbol: 'rinsePerArea#',
+    called: 'rinse water for an area',
     measures: 'volumePerArea',
     is: 'rinse_perArea * washPasses#',
     rule: 'Rinse water on an area',
@@ -510,14 +576,15 @@ export const methods = {
   },
   fanWidth: {
     symbol: 'fanWidth',
+    called: 'fan width',
     measures: 'shortLength',
     is: '2 * nozzle_distance_given * tan(nozzle_angle / 2 / radian)',
     rule: 'Fan width; real fans are narrower',
-    source: 'nozzle-number',
-    kind: 'published',
+    ...computed,
   },
   reactionForce: {
     symbol: 'reactionForce#',
+    called: 'reaction force',
     measures: 'force',
     is: 'jetCoefficient * flow# * sqrt(pressure#)',
     rule: 'Reaction force of the jet',
@@ -532,6 +599,7 @@ export const methods = {
   },
   acid: {
     symbol: 'acid#',
+    called: 'acid collected, as HCl',
     measures: 'amount',
     is: 'concentrate# * acid_{class}_density * acid_{class}_fraction / molarMassHCl * runoff_captured',
     rule: 'Acid in the concentrate that is collected, as HCl; none counts as used up',
@@ -558,8 +626,7 @@ export const methods = {
     measures: 'mass',
     is: 'bicarbonate# + sodaAsh#',
     rule: 'Alkali that neutralizes the acid',
-    source: 'molar-mass',
-    kind: 'published',
+    ...computed,
   },
   noAcid: { rule: 'The class used is no acid', ...computed },
   cleanerMix: {
@@ -586,6 +653,7 @@ export const methods = {
   noCleaner: { rule: 'Clear water needs no cleaner', ...computed },
   perimeter: {
     symbol: 'perimeter#',
+    called: 'edges to mask',
     measures: 'length',
     is: '{edges}',
     rule: 'Edges that the masking laps over',
@@ -593,6 +661,7 @@ export const methods = {
   },
   lapArea: {
     symbol: 'lapArea#',
+    called: 'band of laps',
     measures: 'area',
     is: 'perimeter# * mask_lap',
     rule: 'Band of laps along the perimeters',
@@ -600,6 +669,7 @@ export const methods = {
   },
   openingsEdge: {
     symbol: 'openingsEdge#',
+    called: 'perimeter of the openings',
     measures: 'length',
     is: '4 * sqrt(Openings#)',
     rule: 'Openings without a perimeter: that of their square, the least possible',
@@ -607,6 +677,7 @@ export const methods = {
   },
   edgeFromHeight: {
     symbol: 'edge#',
+    called: 'edge of the masked wall',
     measures: 'length',
     is: '2 * (Area# / Height# + Height#)',
     rule: 'Edge of a masked row: rectangle of area and height',
@@ -614,6 +685,7 @@ export const methods = {
   },
   edgeFromArea: {
     symbol: 'edge#',
+    called: 'edge of the masked wall',
     measures: 'length',
     is: '4 * sqrt(Area#)',
     rule: 'Edge of a masked row without a height: square, the least possible',
@@ -621,6 +693,7 @@ export const methods = {
   },
   masked: {
     symbol: 'masked#',
+    called: 'openings, or the masked wall',
     measures: 'area',
     is: '{surface}',
     rule: 'Openings of a washed row, or the whole of a masked one',
@@ -628,6 +701,7 @@ export const methods = {
   },
   fixtureArea: {
     symbol: 'fixtureArea#',
+    called: 'masking of fixtures',
     measures: 'area',
     is: 'fixtures# * fixture_film',
     rule: 'Masking of the fixtures',
@@ -657,6 +731,7 @@ export const methods = {
   kelvin: { rule: 'Number of degrees C', source: 'sp811', kind: 'published' },
   evaporation: {
     symbol: 'evaporation',
+    called: 'evaporation from the wet face',
     measures: 'evaporation',
     is: 'evaporationCoefficient * max(0, max(0, weather_surface + evaporationOffset)^evaporationPower - weather_humidity * max(0, weather_air + evaporationOffset)^evaporationPower) * (weather_wind + windOffset)',
     rule: 'Evaporation of a wet film; made for level concrete, on a wall an extrapolation',
@@ -665,6 +740,7 @@ export const methods = {
   },
   timeToDry: {
     symbol: 'timeToDry',
+    called: 'time to dry',
     measures: 'minutes',
     is: 'weather_film * water_density / evaporation * minPerHour',
     rule: 'Time until the film has dried',
@@ -707,6 +783,7 @@ export const methods = {
   },
   highScaffold: {
     symbol: 'highScaffold#',
+    called: 'share above the low scaffold',
     measures: 'ratio',
     is: 'min(1, max(0, (foot# + rowHeight# - scaffold_low) / rowHeight#))',
     rule: 'Share of the row above the low scaffold',
@@ -729,6 +806,7 @@ export const methods = {
   },
   positions: {
     symbol: 'positions#',
+    called: 'positions of the crew',
     measures: 'count',
     is: 'bareArea# / (access_dropWidth * access_lift)',
     rule: 'Positions: a drop wide and a lift high',
@@ -736,6 +814,7 @@ export const methods = {
   },
   foot: {
     symbol: 'foot#',
+    called: 'height at which the wall stands',
     measures: 'length',
     is: '{below}',
     rule: 'Height at which the row stands: the levels below it',
@@ -743,6 +822,7 @@ export const methods = {
   },
   aboveGround: {
     symbol: 'aboveGround#',
+    called: 'share above reach from the ground',
     measures: 'ratio',
     is: 'min(1, max(0, (foot# + rowHeight# - access_ground) / rowHeight#))',
     rule: 'Share of the row that no one reaches from the ground',
@@ -764,6 +844,7 @@ export const methods = {
   },
   ownHours: {
     symbol: 'ownHours@',
+    called: 'labor-hours of the zone by itself',
     measures: 'laborHours',
     is: '{parts}',
     rule: 'Labor-hours of the zone by itself',
@@ -772,6 +853,7 @@ export const methods = {
   otherZone: { rule: 'Of another zone; TRACE it by the name of that zone', ...computed },
   samplePanels: {
     symbol: 'jobSampleHours',
+    called: 'sample hours of the job',
     measures: 'laborHours',
     is: '{panels} * sample_hours',
     rule: 'A sample panel of each masonry material that is washed',
@@ -779,6 +861,7 @@ export const methods = {
   },
   jobHours: {
     symbol: 'jobHours',
+    called: 'labor-hours of the job before set-up',
     measures: 'laborHours',
     is: 'jobOwnHours + jobSampleHours + mobilize_hours + protect_hours',
     rule: 'Labor-hours of the job before set-up',
@@ -787,6 +870,7 @@ export const methods = {
   zoneShare: { rule: 'Share of the zone in what belongs to the job, by its hours', ...assumed },
   hireDays: {
     symbol: 'jobHireDays',
+    called: 'days of hire of the job',
     measures: 'days',
     is: 'max(hire_least, ceil(jobDays / oneDay - guard) * oneDay) * teams',
     rule: 'Hire by whole days of the job, for each team',
@@ -794,6 +878,7 @@ export const methods = {
   },
   otherHours: {
     symbol: 'otherHours@',
+    called: 'labor-hours before set-up',
     measures: 'laborHours',
     is: 'ownHours@ + sampleHours@ + mobilizeHours@ + protectHours@',
     rule: 'Labor-hours of the zone before set-up',
@@ -808,6 +893,7 @@ export const methods = {
   },
   jobDays: {
     symbol: 'jobDays',
+    called: 'days of the job',
     measures: 'days',
     is: 'jobHours / (team_size * teams * (shift - setup_perDay))',
     rule: 'Days of the job: its labor-hours by what the crew works beside set-up',
@@ -901,6 +987,7 @@ export const methods = {
   priceFixed: { rule: 'Sums of your own', ...computed },
   priceDirect: {
     symbol: 'priceDirect~',
+    called: 'direct price',
     measures: 'money',
     is: 'priceLabor~ + priceCleaner~ + priceMasking~ + priceWater~ + priceEquipment~ + priceAccess~ + priceNeutralizer~ + priceDisposal~ + priceMobilization~ + priceProtection~ + priceFixed~',
     rule: 'Direct price',
@@ -936,6 +1023,7 @@ export const methods = {
   },
   priceBefore: {
     symbol: 'priceBefore~',
+    called: 'price before the minimum',
     measures: 'money',
     is: 'priceDirect~ + priceSupervision~ + priceContingency~ + priceOverhead~ + priceProfit~',
     rule: 'Price before the least price of the job',
@@ -943,6 +1031,7 @@ export const methods = {
   },
   shortOfMinimum: {
     symbol: 'shortOfMinimum',
+    called: 'what the job lacks to its minimum',
     measures: 'money',
     is: 'max(0 * price_minimum, price_minimum - jobPrice)',
     rule: 'What the job lacks to its least price',
@@ -957,6 +1046,7 @@ export const methods = {
   },
   price: {
     symbol: 'price~',
+    called: 'price before it is rounded',
     measures: 'money',
     is: 'priceBefore~ + priceMinimum~',
     rule: 'Price before it is rounded',
@@ -964,6 +1054,7 @@ export const methods = {
   },
   bidPrice: {
     symbol: 'bidPrice~',
+    called: 'bid price',
     measures: 'money',
     is: 'round(price~, 2)',
     rule: 'Price, rounded to cents once',

@@ -1,8 +1,8 @@
 import { DIGITS, tidy } from '../quantity/shown-number';
 import { withUnit } from '../quantity/shown-unit';
 import { show, unitOf, type Kind, type System } from '../quantity/systems';
+import { factorRow } from '../rules/factor-row';
 import type { FactorId } from '../rules/factors';
-import { factors as table } from '../rules/factors';
 import type { FactorsInForce } from '../rules/read-factors';
 
 const WHOLE_FROM = 100;
@@ -49,6 +49,5 @@ export function siteAmount(value: number, kind: Kind, system: System): string {
  * @returns for example `400 psi`
  */
 export function factorAmount(id: FactorId, factors: FactorsInForce): string {
-  const kind = table.find((row) => row.id === id)?.kind ?? 'ratio';
-  return amount(factors.value(id), kind, factors.system);
+  return amount(factors.value(id), factorRow(id).kind, factors.system);
 }

@@ -14,7 +14,15 @@ import {
 } from '../hazards/cleaner-on-wall';
 import { raisesDust } from '../hazards/dust';
 import { appliedUnderPressure, narrowJet, overPressure } from '../hazards/jet';
-import { classesOn, isWashed, strongestClass, takesAcid, takesCleaner, washedRows } from '../hazards/washed';
+import {
+  classesOn,
+  isWashed,
+  rowsUnderAcid,
+  strongestClass,
+  takesAcid,
+  takesCleaner,
+  washedRows,
+} from '../hazards/washed';
 import { tooCold, tooHot, tooWindy, type WeatherHazard } from '../hazards/weather';
 import { toBase } from '../quantity/conversions';
 import { withUnit } from '../quantity/shown-unit';
@@ -114,6 +122,11 @@ const tests: Readonly<Record<Exclude<CautionWhen, 'always'>, Test>> = {
   washed: (zone) => (isWashed(zone) ? { why: 'washed' } : undefined),
   cleaner: (zone) => (takesCleaner(zone) ? { why: washedWith(zone) } : undefined),
   acid: (zone) => (takesAcid(zone) ? { why: washedWith(zone) } : undefined),
+  'acid on suspended scaffold': (zone, _, { factors }) => {
+    const usual = factors.choice('access.kind');
+    const rows = rowsUnderAcid(zone).filter(({ access }) => (access ?? usual) === 'suspended');
+    return { why: washedWith(zone), rows };
+  },
   'stain under acid': (zone) => underTheirClasses(zone, stainUnderAcid(zone)),
   'acid on calcareous': (zone) => underTheirClasses(zone, acidOnCalcareous(zone)),
   'unmasked glass or metal': (zone) => beside(unmaskedGlassOrMetal(zone), 'not masked'),

@@ -80,8 +80,8 @@ export function pressureFact(label: string, material: MaterialInForce, factors: 
 /**
  * A number of walls as facts of a step: one where all walls agree, else one for each value with its walls.
  * @param label its name on site
- * @param walls the walls by kind
- * @param factOf the fact of a kind of walls
+ * @param walls the walls by group
+ * @param factOf the fact of a group of walls
  * @returns the facts
  */
 export function wallFacts<Walls extends WashedWalls>(
@@ -89,7 +89,7 @@ export function wallFacts<Walls extends WashedWalls>(
   walls: readonly Walls[],
   factOf: (walls: Walls) => StepFact,
 ): StepFact[] {
-  const facts = walls.map((kind) => ({ fact: factOf(kind), rows: kind.rows }));
+  const facts = walls.map((group) => ({ fact: factOf(group), rows: group.rows }));
   const groups = [...groupedBy(facts, ({ fact }) => fact.value).values()];
   return groups.flatMap((group) => {
     const [first] = group;

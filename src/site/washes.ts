@@ -4,7 +4,7 @@ import type { Wash } from '../estimate/washes';
 import { inWorkingOrder, isLater, washedRows } from '../hazards/washed';
 import type { CleanerClass } from '../rules/cleaner-classes';
 import { netArea } from '../walls/net-area';
-import { kindOf } from '../walls/rows-alike';
+import { groupKey } from '../walls/rows-alike';
 import type { WallRow } from '../walls/wall-row';
 import { groupedBy } from './grouped';
 
@@ -27,29 +27,29 @@ export interface SiteWash {
 }
 
 /**
- * The washes of a zone in working order, each with its walls by kind.
+ * The washes of a zone in working order, each with its walls by group.
  * @param zone the estimate of the zone
  * @returns the first wash, where there is one, then those of the masked masonry, the most tolerant first
  */
 export function siteWashes(zone: ZoneEstimate): SiteWash[] {
-  // Long tables are estimated with one row of each kind; on site every wall has its name.
-  const rowsOfKind = groupedBy(washedRows(zone), kindOf);
+  // Long tables are estimated with one row of each group; on site every wall has its name.
+  const rowsOfGroup = groupedBy(washedRows(zone), groupKey);
   const byWash = new Map<Wash, Map<string, RowWash>>();
   for (const { row, wash, how } of zone.washed) {
-    const kinds = byWash.get(wash) ?? new Map<string, RowWash>();
-    if (!kinds.has(kindOf(row))) kinds.set(kindOf(row), how);
-    byWash.set(wash, kinds);
+    const groups = byWash.get(wash) ?? new Map<string, RowWash>();
+    if (!groups.has(groupKey(row))) groups.set(groupKey(row), how);
+    byWash.set(wash, groups);
   }
   return inWorkingOrder(zone).map((wash) => {
-    const kinds = byWash.get(wash) ?? new Map<string, RowWash>();
+    const groups = byWash.get(wash) ?? new Map<string, RowWash>();
     return {
       class: wash.class,
       later: isLater(wash),
-      walls: [...kinds].map(([kind, how]) => {
-        const rows = rowsOfKind.get(kind) ?? [];
+      walls: [...groups].map(([group, how]) => {
+        const rows = rowsOfGroup.get(group) ?? [];
         return { rows, area: rows.reduce((sum, row) => sum + netArea(row), 0), how };
       }),
-      finding: [...kinds.values()].find(({ finding }) => finding !== undefined)?.finding,
+      finding: [...groups.values()].find(({ finding }) => finding !== undefined)?.finding,
     };
   });
 }
@@ -57,7 +57,7 @@ export function siteWashes(zone: ZoneEstimate): SiteWash[] {
 /**
  * The rows of a wash.
  * @param wash the wash
- * @returns its rows, kind after kind
+ * @returns its rows, group after group
  */
 export function rowsOf({ walls }: SiteWash): WallRow[] {
   return walls.flatMap(({ rows }) => rows);

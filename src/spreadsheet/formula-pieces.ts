@@ -1,36 +1,9 @@
+import { tokensOf, type Token } from './tokens';
+
 /** A stretch of a formula: code, a text in quotes, a quoted sheet name, or a bracketed reference. */
 export interface FormulaPiece {
   readonly kind: 'code' | 'text' | 'sheet' | 'brackets';
   readonly text: string;
-}
-
-function endOfQuoted(formula: string, start: number, quote: string): number {
-  let at = start + 1;
-  while (at < formula.length) {
-    if (formula[at] === quote) {
-      if (formula[at + 1] !== quote) return at + 1;
-      at += 1;
-    }
-    at += 1;
-  }
-  return formula.length;
-}
-
-function endOfBrackets(formula: string, start: number): number {
-  let depth = 0;
-  let at = start;
-  while (at < formula.length) {
-    const character = formula[at];
-    // Inside brackets an apostrophe makes the next character part of a heading.
-    if (character === "'") at += 1;
-    else if (character === '[') depth += 1;
-    else if (character === ']') {
-      depth -= 1;
-      if (depth === 0) return at + 1;
-    }
-    at += 1;
-  }
-  return formula.length;
 }
 
 /**
@@ -41,25 +14,31 @@ function endOfBrackets(formula: string, start: number): number {
 export function formulaPieces(formula: string): FormulaPiece[] {
   const pieces: FormulaPiece[] = [];
   let code = '';
-  let at = 0;
-  const push = (kind: FormulaPiece['kind'], end: number): void => {
-    if (code) pieces.push({ kind: 'code', text: code });
+  const putCode = (): void => {
+    if (code !== '') pieces.push({ kind: 'code', text: code });
     code = '';
-    pieces.push({ kind, text: formula.slice(at, end) });
-    at = end;
   };
-  while (at < formula.length) {
-    const character = formula[at];
-    if (character === '"') push('text', endOfQuoted(formula, at, '"'));
-    else if (character === "'") push('sheet', endOfQuoted(formula, at, "'"));
-    else if (character === '[') push('brackets', endOfBrackets(formula, at));
+  for (const piece of tokensOf(formula).flatMap(stretchesOf)) {
+    if (piece.kind === 'code') code += piece.text;
     else {
-      code += character ?? '';
-      at += 1;
+      putCode();
+      pieces.push(piece);
     }
   }
-  if (code) pieces.push({ kind: 'code', text: code });
+  putCode();
   return pieces;
+}
+
+function stretchesOf({ kind, text }: Token): FormulaPiece[] {
+  if (kind === 'text' || kind === 'brackets') return [{ kind, text }];
+  if (text.startsWith('"')) return [{ kind: 'text', text }];
+  if (!text.startsWith("'")) return [{ kind: 'code', text }];
+  if (kind === 'quoted') return [{ kind: 'sheet', text }];
+  const end = text.lastIndexOf('!');
+  return [
+    { kind: 'sheet', text: text.slice(0, end) },
+    { kind: 'code', text: text.slice(end) },
+  ];
 }
 
 /**

@@ -3,7 +3,7 @@ import { columnNumber, LAST_COLUMN, LAST_ROW, parseAddress } from './address';
 
 /** What a piece of a formula is. */
 export type TokenKind =
-  'space' | 'text' | 'error' | 'reference' | 'call' | 'name' | 'number' | 'brackets' | 'sign';
+  'space' | 'text' | 'error' | 'reference' | 'call' | 'name' | 'number' | 'brackets' | 'quoted' | 'sign';
 
 /** A piece of a formula; all pieces together are the formula again. */
 export interface Token {
@@ -20,8 +20,9 @@ const END = String.raw`(?![\p{L}\p{N}_.(!$])`;
 
 // The order matters: an address is also a word, a range of rows starts like a number.
 const kinds: readonly (readonly [TokenKind, RegExp])[] = [
+  ['sign', /<=|>=|<>|[-+*/^&=<>%@:,;(){}!]/uy],
   ['space', /\s+/uy],
-  ['text', /"(?:[^"]|"")*"/uy],
+  ['text', /"(?:[^"]|"")*"(?!")/uy],
   ['error', new RegExp(ERROR_PATTERN, 'iuy')],
   [
     'reference',
@@ -30,7 +31,8 @@ const kinds: readonly (readonly [TokenKind, RegExp])[] = [
   ['call', new RegExp(String.raw`${WORD}(?=\s*\()`, 'uy')],
   ['name', new RegExp(`${SHEET}${WORD}`, 'uy')],
   ['number', /(?:\d+(?:\.\d*)?|\.\d+)(?:E[+-]?\d+)?/iuy],
-  ['sign', /<=|>=|<>|[-+*/^&=<>%@#:,;(){}!]/uy],
+  // A sheet with no address or name behind, as in 'My walls'!#REF!, or a quote that nothing closes.
+  ['quoted', /'(?:[^']|'')*'?|"[^]*/uy],
 ];
 
 /**

@@ -47,7 +47,7 @@ export interface Column {
   readonly name: string;
   readonly needed: boolean;
   readonly reading: ColumnReading;
-  /** Rows that differ in such columns alone are of one kind: what they hold adds up, or tells the rows apart. */
+  /** Rows that differ in such columns alone are of one group: what they hold adds up, or tells the rows apart. */
   readonly ofRow?: true;
 }
 

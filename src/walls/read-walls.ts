@@ -13,7 +13,7 @@ import {
   type ColumnReader,
 } from './column-readers';
 import { columns, type ColumnId } from './columns';
-import { columnsOfKind } from './columns-of-kind';
+import { columnsAlike } from './columns-alike';
 import { edgeLength, openingsEdge } from './edge-length';
 import { isExample } from './example-rows';
 import { Labels, type Repeat } from './labels';
@@ -36,26 +36,26 @@ const COMPARED = 12;
  */
 export function readWalls(range: unknown, factors: FactorsInForce, headings?: unknown): WallRow[] {
   const rows: WallRow[] = [];
-  readRows(range, factors, headings, (kind, own) => {
-    rows.push(wallRow(kind.words, own));
+  readRows(range, factors, headings, (group, own) => {
+    rows.push(wallRow(group.words, own));
   });
   return rows;
 }
 
 /**
- * Reads a headed range into kinds of wall rows: rows that differ in nothing but label, age and the numbers that add up
+ * Reads a headed range into groups of wall rows: rows that differ in nothing but label, age and the numbers that add up
  * (area, openings and their perimeter, fixtures) are put together as one, with the sums. A long table takes no object
- * for each row then. A kind of masked rows has the sum of their edges, and openings
+ * for each row then. A group of masked rows has the sum of their edges, and openings
  * without a perimeter count with that of their square.
  * @param range its rows, the first being the headings
  * @param factors the factors in force
  * @param headings optional rows (our column, their heading)
- * @returns the kinds, in the order in which the first row of each stands
+ * @returns the groups, in the order in which the first row of each stands
  * @throws {WashdownError} with every cell that cannot be read
  */
-export function readKinds(range: unknown, factors: FactorsInForce, headings?: unknown): WallRow[] {
-  return readRows(range, factors, headings).map((kind) =>
-    wallRow(kind.words, kind, isMasked(kind.words) ? kind.edge : undefined),
+export function readGroups(range: unknown, factors: FactorsInForce, headings?: unknown): WallRow[] {
+  return readRows(range, factors, headings).map((group) =>
+    wallRow(group.words, group, isMasked(group.words) ? group.edge : undefined),
   );
 }
 
@@ -70,8 +70,8 @@ interface OwnOfRow {
   readonly age: number;
 }
 
-/** What rows of a kind have in common, and the sums of what they have of their own. */
-interface KindOfRows extends OwnOfRow {
+/** What rows of a group have in common, and the sums of what they have of their own. */
+interface RowGroup extends OwnOfRow {
   readonly words: Words;
   area: number;
   openings: number;
@@ -90,16 +90,16 @@ function readRows(
   range: unknown,
   factors: FactorsInForce,
   headings: unknown,
-  takeRow?: (kind: KindOfRows, own: OwnOfRow) => void,
+  takeRow?: (group: RowGroup, own: OwnOfRow) => void,
   withExamples = false,
-): KindOfRows[] {
+): RowGroup[] {
   const lines: unknown[] = Array.isArray(range) ? range : [];
   const places = matchHeadings(cellsOf(lines[0]), factors.system, headings);
   const at = readersOf(places, factors);
-  const apart = columnsOfKind.flatMap((id) => places.get(id) ?? []);
+  const apart = columnsAlike.flatMap((id) => places.get(id) ?? []);
   const labels = new Labels();
-  const kinds: KindOfRows[] = [];
-  const root = new Branch<KindOfRows>();
+  const groups: RowGroup[] = [];
+  const root = new Branch<RowGroup>();
   const problems: Problem[] = [];
   let examples = 0;
 
@@ -125,7 +125,7 @@ function readRows(
 
     let branch = root;
     for (const place of apart) branch = branch.at(cells[place]);
-    branch.leaf ??= kindFrom(cells, at, row, wall, kinds, problems);
+    branch.leaf ??= groupFrom(cells, at, row, wall, groups, problems);
 
     const area = readNumber(cells[at.area.place], at.area);
     const openings = readNumber(cells[at.openings.place], at.openings);
@@ -138,20 +138,20 @@ function readRows(
       continue;
     }
     if (openings > area) problems.push(problemOf(tooOpen(openings, area, factors), row, wall));
-    const kind = branch.leaf;
-    if (kind === undefined) continue;
-    kind.area += area;
-    kind.openings += openings;
-    if (isMasked(kind.words)) kind.edge += edgeLength(area, kind.words.height);
-    kind.openingPerimeter += openingsEdge(openings, openingPerimeter);
-    kind.fixtures += fixtures;
-    takeRow?.(kind, { row, wall, area, openings, openingPerimeter, fixtures, age });
+    const group = branch.leaf;
+    if (group === undefined) continue;
+    group.area += area;
+    group.openings += openings;
+    if (isMasked(group.words)) group.edge += edgeLength(area, group.words.height);
+    group.openingPerimeter += openingsEdge(openings, openingPerimeter);
+    group.fixtures += fixtures;
+    takeRow?.(group, { row, wall, area, openings, openingPerimeter, fixtures, age });
   }
   const repeats = labels.repeats().map((repeat) => problemOf(repeated(repeat), repeat.row, repeat.label));
   const all = [...repeats, ...problems].sort((a, b) => (a.row ?? 0) - (b.row ?? 0));
   if (all.length > 0) throw new WashdownError(all);
   if (examples > 0 && labels.areNone) return readRows(range, factors, headings, takeRow, true);
-  return kinds;
+  return groups;
 }
 
 /**
@@ -188,7 +188,7 @@ export function readersOf(places: ColumnPlaces, { system, materials, overridden,
   } satisfies { readonly [Id in ColumnId]: { readonly id: Id } };
 }
 
-/** The cells of a row that all rows of its kind have in common. */
+/** The cells of a row that all rows of its group have in common. */
 function wordsIn(cells: readonly unknown[], at: Readers) {
   const read = <Value>(column: ColumnReader<ColumnId, Value>) => column.read(cells[column.place]);
   return {
@@ -211,25 +211,25 @@ function areRead<Cells extends object>(cells: Cells): cells is Cells & AsRead<Ce
   return true;
 }
 
-function kindFrom(
+function groupFrom(
   cells: readonly unknown[],
   at: Readers,
   row: number,
   wall: string,
-  kinds: KindOfRows[],
+  groups: RowGroup[],
   problems: Problem[],
-): KindOfRows | undefined {
+): RowGroup | undefined {
   const words = wordsIn(cells, at);
   if (!areRead(words)) {
     for (const cell of Object.values(words)) tell(cell, row, wall, problems);
     return undefined;
   }
-  const kind = { words, row, wall, area: 0, openings: 0, openingPerimeter: 0, fixtures: 0, age: 0, edge: 0 };
-  kinds.push(kind);
-  return kind;
+  const group = { words, row, wall, area: 0, openings: 0, openingPerimeter: 0, fixtures: 0, age: 0, edge: 0 };
+  groups.push(group);
+  return group;
 }
 
-/** A row of its own, or one for all of a kind with the sum of their edges. Spelled out: the engine is slow to spread. */
+/** A row of its own, or one for all of a group with the sum of their edges. Spelled out: the engine is slow to spread. */
 function wallRow(words: Words, own: OwnOfRow, edge?: number): WallRow {
   const { brushed, brushPriced, brushedStated } = brushedAs(words.brushed);
   const { masked, mask, neverMasked } = maskedAs(words.masked);

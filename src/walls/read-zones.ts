@@ -1,6 +1,6 @@
 import type { FactorsInForce } from '../rules/read-factors';
-import { readKinds, readWalls } from './read-walls';
-import { ZoneOfKinds } from './zone-of-kinds';
+import { readGroups, readWalls } from './read-walls';
+import { ZoneOfGroups } from './zone-of-groups';
 import { zonesOf, type Zone } from './zones';
 
 /**
@@ -12,11 +12,11 @@ import { zonesOf, type Zone } from './zones';
  * @throws {WashdownError} with every cell that cannot be read, or rinse that leads nowhere or in a circle
  */
 export function readZones(range: unknown, factors: FactorsInForce, headings?: unknown): readonly Zone[] {
-  const kinds = readKinds(range, factors, headings);
+  const groups = readGroups(range, factors, headings);
   const rowByRow = once(() => zonesOf(readWalls(range, factors, headings)));
   // What the rinse runs over is found row by row.
-  if (kinds.some(({ receives }) => receives !== '')) return rowByRow();
-  return zonesOf(kinds).map((zone, index) => new ZoneOfKinds(zone, () => rowByRow()[index]?.rows ?? []));
+  if (groups.some(({ receives }) => receives !== '')) return rowByRow();
+  return zonesOf(groups).map((zone, index) => new ZoneOfGroups(zone, () => rowByRow()[index]?.rows ?? []));
 }
 
 function once<Value extends object>(work: () => Value): () => Value {

@@ -1,4 +1,4 @@
-import { columnsOfKind } from './columns-of-kind';
+import { columnsAlike } from './columns-alike';
 import { edgeLength, openingsEdge } from './edge-length';
 import { statedValue } from './stated-value';
 import type { WallRow } from './wall-row';
@@ -12,21 +12,21 @@ import type { WallRow } from './wall-row';
 export function rowsAlike(rows: readonly WallRow[]): WallRow[] {
   const groups = new Map<string, WallRow[]>();
   for (const row of rows) {
-    const alike = kindOf(row);
+    const alike = groupKey(row);
     groups.set(alike, [...(groups.get(alike) ?? []), row]);
   }
   return [...groups.values()].map(together);
 }
 
 // Zone and Receives say where a row is, not how it is washed.
-const deciding = columnsOfKind.filter((id) => id !== 'zone' && id !== 'receives');
+const deciding = columnsAlike.filter((id) => id !== 'zone' && id !== 'receives');
 
 /**
  * What decides how a row is washed, but for the numbers that add up.
  * @param row the wall row
- * @returns the same text for rows of one kind
+ * @returns the same text for rows of one group
  */
-export function kindOf(row: WallRow): string {
+export function groupKey(row: WallRow): string {
   return deciding.map((id) => statedValue(row, id)).join('|');
 }
 

@@ -11,10 +11,10 @@ export interface Zone {
   /** Unmasked rows of other zones that the zone's rinse runs over; its cleaner may not harm them either. */
   readonly below: readonly WallRow[];
   /**
-   * The rows put together by kinds, where they were read so: one row with the sums for all that differ in nothing but
+   * The rows put together by groups, where they were read so: one row with the sums for all that differ in nothing but
    * label, age and the numbers that add up. A copy of a zone with other rows has none.
    */
-  readonly kinds?: readonly WallRow[];
+  readonly groups?: readonly WallRow[];
 }
 
 /**

@@ -3,8 +3,9 @@ import { noteOf } from '../../src/actuals/note';
 import type { ObservedRate } from '../../src/actuals/rates';
 import { DIGITS, shownNumber, tidy } from '../../src/quantity/shown-number';
 import { withUnit } from '../../src/quantity/shown-unit';
-import { show, unitOf, type Kind } from '../../src/quantity/systems';
-import { factors as table } from '../../src/rules/factors';
+import { show, unitOf } from '../../src/quantity/systems';
+import { factorRow } from '../../src/rules/factor-row';
+import type { FactorId } from '../../src/rules/factors';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import { amount } from '../../src/site/amount';
 import type { FactorChange } from './seen-factors';
@@ -20,7 +21,7 @@ const PERCENT = 100;
 export function changeOf(rate: ObservedRate, factors: FactorsInForce): FactorChange {
   const { id } = rate.factor;
   // What is shown is what is written.
-  const value = tidy(show(rate.blended, kindOf(id), factors.system), DIGITS.sentence);
+  const value = tidy(show(rate.blended, factorRow(id).kind, factors.system), DIGITS.sentence);
   return { id, value, note: noteOf(rate.observations) };
 }
 
@@ -31,8 +32,8 @@ export function changeOf(rate: ObservedRate, factors: FactorsInForce): FactorCha
  * @param factors the factors in force, for their display system
  * @returns for example `50.43 ft²/labor-h`
  */
-export function factorText(id: string, value: number, factors: FactorsInForce): string {
-  return withUnit(String(tidy(value, DIGITS.sentence)), unitOf(kindOf(id), factors.system));
+export function factorText(id: FactorId, value: number, factors: FactorsInForce): string {
+  return withUnit(String(tidy(value, DIGITS.sentence)), unitOf(factorRow(id).kind, factors.system));
 }
 
 /**
@@ -58,7 +59,7 @@ export function RateItem({
   const { factor, observations, outliers, weight } = rate;
   const { id } = factor;
   const { system } = factors;
-  const kind = kindOf(id);
+  const kind = factorRow(id).kind;
   const text = (value: number) => factorText(id, show(value, kind, system), factors);
   const sum = (of: 'area' | 'hours') => observations.reduce((total, each) => total + each[of], 0);
   const count = observations.length;
@@ -85,7 +86,7 @@ export function RateItem({
         />{' '}
         <strong>{id}</strong>
       </label>
-      <p>{table.find((row) => row.id === id)?.meaning}</p>
+      <p>{factorRow(id).meaning}</p>
       <dl>
         {facts.map(([name, value]) => (
           <div key={name}>
@@ -105,13 +106,4 @@ export function RateItem({
       )}
     </li>
   );
-}
-
-/**
- * What a factor measures.
- * @param id the factor
- * @returns its kind
- */
-export function kindOf(id: string): Kind {
-  return table.find((row) => row.id === id)?.kind ?? 'ratio';
 }

@@ -3,6 +3,7 @@ import { noRateInWords } from '../../src/actuals/finding-words';
 import { ratesOf } from '../../src/actuals/rates';
 import { readCell } from '../../src/quantity/cell';
 import { show } from '../../src/quantity/systems';
+import { factorRow } from '../../src/rules/factor-row';
 import { isStart } from '../../src/rules/factor-start';
 import type { FactorId } from '../../src/rules/factors';
 import type { FactorsInForce } from '../../src/rules/read-factors';
@@ -11,7 +12,7 @@ import { useRecorded } from '../actuals/use-recorded';
 import type { PanelProps } from '../shared/panel-props';
 import type { Job } from '../shared/use-job';
 import { Written } from '../shared/written-notice';
-import { changeOf, factorText, kindOf, RateItem } from './rate-item';
+import { changeOf, factorText, RateItem } from './rate-item';
 import { useRates, type AskedChange, type RatesWriting } from './use-rates';
 
 /**
@@ -170,5 +171,5 @@ function askedText({ change, seen, changed }: AskedChange, factors: FactorsInFor
 }
 
 function startingValue(id: FactorId, factors: FactorsInForce): number {
-  return show(factors.value(id), kindOf(id), factors.system);
+  return show(factors.value(id), factorRow(id).kind, factors.system);
 }

@@ -50,7 +50,9 @@ describe('SOURCES', () => {
   it('says where each was read, as far as it was', () => {
     const spilled = spill('SOURCES');
     const row = column(spilled, 'Source').indexOf('ufgs-04900');
-    expect(column(spilled, 'Address')[row]).toBe('ufgscriteriadocreport.tpub.com/04900/049000014.htm');
+    expect(column(spilled, 'Address')[row]).toBe(
+      'https://ufgscriteriadocreport.tpub.com/04900/049000014.htm',
+    );
     expect(column(spilled, 'Address')[column(spilled, 'Source').indexOf('practice')]).toBe('');
   });
 });

@@ -5,17 +5,27 @@ import { cautions, type CautionNumber } from '../../src/rules/cautions';
 import { factors } from '../../src/rules/factors';
 import { materials } from '../../src/rules/materials';
 import { siteSources, type SiteSourceId } from '../../src/rules/site-sources';
-import type { Source } from '../../src/rules/sources';
+import type { SourceKind } from '../../src/rules/source-kinds';
+import { sources, type Source } from '../../src/rules/sources';
 import { checked, wall } from '../review/checked';
 
-const ADDRESS = /^[a-z0-9-]+(\.[a-z0-9-]+)+\/\S+$/i;
+const ADDRESS = /^https:\/\/[a-z0-9-]+(\.[a-z0-9-]+)+\/\S+$/i;
+/** What a reader cannot look up: it has no address. */
+const WITHOUT_DOCUMENT: readonly SourceKind[] = [
+  'common practice',
+  'assumption',
+  'yours to state',
+  'override',
+  'input',
+  'computed',
+];
 
 /** What a reviewer needs to find a source again. */
 function resolves(id: SiteSourceId): void {
   const { document, edition, section, address, kind }: Source = siteSources[id];
   expect(document, id).not.toBe('');
   if (kind !== 'published') return;
-  expect([id, edition === '' || edition.startsWith('not ')]).toEqual([id, false]);
+  expect([id, edition === '' || edition.includes('not at hand')]).toEqual([id, false]);
   expect([id, section === '']).toEqual([id, false]);
   expect([id, ADDRESS.test(address ?? '')]).toEqual([id, true]);
 }
@@ -39,16 +49,43 @@ describe('the table of sources', () => {
     resolves(id);
   });
 
-  it('says of what was not read that it is not at hand', () => {
-    const memories = rows.filter(([id, { kind }]) => kind === 'from memory' && id !== 'memory');
-    for (const [id, { document, edition, address }] of memories) {
-      expect([id, document !== '', /not at hand$/.test(edition), address]).toEqual([
-        id,
-        true,
-        true,
-        undefined,
-      ]);
+  it('has an address only where there is a document to read, and each by https', () => {
+    for (const [id, { kind, address }] of rows) {
+      const read = kind === 'published';
+      expect([id, address !== undefined, ADDRESS.test(address ?? '')]).toEqual([id, read, read]);
     }
+  });
+
+  it('gives a title to every source, and nothing to read where there is nothing', () => {
+    for (const [id, { document, edition, section, kind }] of rows) {
+      expect([id, document.trim() === '']).toEqual([id, false]);
+      if (WITHOUT_DOCUMENT.includes(kind)) expect([id, edition, section]).toEqual([id, '', '']);
+    }
+  });
+
+  it('has no document and section twice under two ids', () => {
+    const passages = rows.map(([, { document, section }]) => `${document}; ${section}`.toLowerCase());
+    expect(passages.filter((passage, place) => passages.indexOf(passage) !== place)).toEqual([]);
+  });
+
+  it('leads to the text of the law itself where it cites the law', () => {
+    const laws = rows.filter(([, { document }]) => / CFR /.test(document));
+    const led = laws.map(([id, { document, address }]) => {
+      const [, title = '', part = ''] = /^(\d+) CFR ([\d.]+)/.exec(document) ?? [];
+      return [id, address === `https://www.ecfr.gov/current/title-${title}/section-${part}`];
+    });
+    expect(led).toEqual(laws.map(([id]) => [id, true]));
+    expect(laws.length).toBeGreaterThan(10);
+  });
+
+  it('is the same for the functions as for the site: no id has two meanings', () => {
+    for (const [id, source] of Object.entries<Source>(sources))
+      expect(siteSources[id as SiteSourceId]).toBe(source);
+  });
+
+  it('cites no document from memory: what is remembered has no title to hide behind', () => {
+    const memories = rows.filter(([, { kind }]) => kind === 'from memory').map(([id]) => id);
+    expect(memories).toEqual(['memory']);
   });
 });
 

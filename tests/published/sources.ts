@@ -3,11 +3,11 @@ import { astmC67 } from './checks/astm-c67';
 import { biaTechnicalNote20 } from './checks/bia-technical-note-20';
 import { brickSuction, measuredSuction } from './checks/brick-suction';
 import { commonPractice } from './checks/common-practice';
-import { earnedValueManual, earnedValueStandard } from './checks/earned-value';
+import { earnedValueManual, earnedValueCard } from './checks/earned-value';
 import { evaporationEquation } from './checks/evaporation';
 import { acidTable, stoichiometry } from './checks/hydrochloric-acid';
 import { masonryTextbook } from './checks/masonry-textbook';
-import { ncmaTek, tradeMagazine1971, tradeMagazine1997, tradeSite } from './checks/mixed-walls';
+import { coldAir, ncmaTek, tradeMagazine1971, tradeMagazine1997 } from './checks/mixed-walls';
 import { nistSp811 } from './checks/nist-sp-811';
 import { fanWidths, jetForce, nozzleSizes } from './checks/nozzle-charts';
 import {
@@ -94,7 +94,7 @@ export const checkedParts: readonly CheckedPart[] = [
       ncmaTek,
       tradeMagazine1997,
       tradeMagazine1971,
-      tradeSite,
+      coldAir,
       regulations,
       commonPractice,
     ],
@@ -102,7 +102,7 @@ export const checkedParts: readonly CheckedPart[] = [
   {
     title: 'Progress of the work',
     text: 'Index and forecasts of earned value. No worked example of a public-domain guide could be read.',
-    sources: [earnedValueManual, earnedValueStandard],
+    sources: [earnedValueManual, earnedValueCard],
   },
 ];
 

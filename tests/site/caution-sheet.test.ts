@@ -171,6 +171,15 @@ describe('the caution sheet', () => {
     expect(of('too-young')).toBeUndefined();
   });
 
+  it('has the ropes of suspended scaffold shielded where acid is used on it, and nowhere else', () => {
+    const swung = [['access.kind', 'suspended']];
+    expect(sheet([row({ [RESIDUE]: 'moderate' })], swung).of('suspended-ropes')?.places).toEqual([
+      { where: 'Z: W', why: 'class 2, buffered mild acid' },
+    ]);
+    expect(sheet([row({})], swung).ids).not.toContain('suspended-ropes');
+    expect(sheet([row({ [RESIDUE]: 'moderate' })]).ids).not.toContain('suspended-ropes');
+  });
+
   it('joins the zones that share a reason', () => {
     const { of } = sheet([
       row({}, 'A'),
@@ -205,11 +214,15 @@ describe('the caution sheet', () => {
           ['weather.humidity', 10],
         ],
       ),
-      sheet([
-        row({ [RESIDUE]: 'moderate', [AGE]: 60 }, 'A'),
-        row({ [MATERIAL]: 'Cast stone' }, 'B'),
-        row({ [MATERIAL]: 'Copper', [ZONE]: 'Y' }, 'C'),
-      ]),
+      sheet(
+        [
+          row({ [RESIDUE]: 'moderate', [AGE]: 60 }, 'A'),
+          row({ [MATERIAL]: 'Cast stone' }, 'B'),
+          row({ [MATERIAL]: 'Copper', [ZONE]: 'Y' }, 'C'),
+          row({ [RESIDUE]: 'moderate', [ZONE]: 'X' }, 'D'),
+        ],
+        [['access.kind', 'suspended']],
+      ),
     ];
     const seen = new Set(jobs.flatMap(({ ids }) => ids));
     expect(cautions.map(({ id }) => id).filter((id) => !seen.has(id))).toEqual([]);

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { formulaPieces } from '../../src/spreadsheet/formula-pieces';
+import { moveFormula } from '../../src/spreadsheet/move-formula';
 import { tokensOf } from '../../src/spreadsheet/tokens';
 import { callsWashdown, readable, washdownName } from '../../src/review/audit/washdown-calls';
 
@@ -59,6 +61,50 @@ describe('the pieces of a formula', () => {
       'sign *',
       'reference TAX2024',
     ]);
+  });
+});
+
+describe('a quoted sheet with no address behind, and a quote that nothing closes', () => {
+  it('hide what looks like an address', () => {
+    expect(kindsOf("'My A1 walls'!#REF!+B2")).toEqual([
+      "quoted 'My A1 walls'",
+      'sign !',
+      'error #REF!',
+      'sign +',
+      'reference B2',
+    ]);
+    expect(kindsOf('B2&"see A1')).toEqual(['reference B2', 'sign &', 'quoted "see A1']);
+    expect(kindsOf('B2&"see ""A1""')).toEqual(['reference B2', 'sign &', 'quoted "see ""A1""']);
+  });
+
+  it('stay as they are where a formula moves', () => {
+    const [from, to] = [
+      { row: 1, column: 1 },
+      { row: 2, column: 1 },
+    ];
+    expect(moveFormula("='My A1 walls'!#REF!+B2", from, to)).toBe("='My A1 walls'!#REF!+B3");
+  });
+});
+
+describe('the stretches of a formula', () => {
+  it('are code, texts, quoted sheets and brackets', () => {
+    const stretches = formulaPieces(`SUM('It''s [1]'!A1:B2,Walls[[#All],[a '] b]],"A1 ""x""")&'Old'!#REF!`);
+    expect(stretches.map(({ kind, text }) => `${kind} ${text}`)).toEqual([
+      'code SUM(',
+      "sheet 'It''s [1]'",
+      'code !A1:B2,Walls',
+      "brackets [[#All],[a '] b]]",
+      'code ,',
+      'text "A1 ""x"""',
+      'code )&',
+      "sheet 'Old'",
+      'code !#REF!',
+    ]);
+  });
+
+  it('take a quote that nothing closes to the end', () => {
+    expect(formulaPieces('A1&"b c').at(-1)).toEqual({ kind: 'text', text: '"b c' });
+    expect(formulaPieces("A1&'b c").at(-1)).toEqual({ kind: 'sheet', text: "'b c" });
   });
 });
 

@@ -76,7 +76,7 @@ describe('TRACE of the rinse nozzle in force, in US units', () => {
       ['nozzle_distance_given', 'assumption'],
       ['nozzle_angle', 'override'],
       ['radian', 'computed'],
-      ['fanWidth', 'published'],
+      ['fanWidth', 'computed'],
     ]);
     expect(kinds('reaction force', [])).toEqual(
       expect.arrayContaining([

@@ -6,14 +6,14 @@ import { columnIds, columns, type ColumnId } from '../../src/walls/columns';
 import * as reading from '../../src/walls/read-walls';
 import { cellsOf, headed, walls } from '../properties/walls';
 
-const { readKinds, readWalls } = reading;
+const { readGroups, readWalls } = reading;
 const factors = readFactors([['units', 'SI']]);
 const TABLE = '../../src/walls/columns';
 
 /** Reads as the product would with another table of columns. */
 async function readingWith(
   order: readonly string[],
-): Promise<Pick<typeof reading, 'readWalls' | 'readKinds'>> {
+): Promise<Pick<typeof reading, 'readWalls' | 'readGroups'>> {
   const own: Record<string, unknown> = columns;
   const colour = { name: 'Colour', needed: false, reading: { as: 'text', blank: '' } };
   vi.resetModules();
@@ -39,7 +39,7 @@ it.each([...columnIds, 'the end'])(
         const range = headed(made.map(cellsOf));
         const wider = range.map((cells, row) => cells.toSpliced(at, 0, row === 0 ? 'Colour' : colour));
         expect(other.readWalls(wider, factors)).toEqual(readWalls(range, factors));
-        expect(other.readKinds(wider, factors)).toEqual(readKinds(range, factors));
+        expect(other.readGroups(wider, factors)).toEqual(readGroups(range, factors));
       }),
       { numRuns: 20 },
     );

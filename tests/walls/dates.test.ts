@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readFactors } from '../../src/rules/read-factors';
-import { readKinds, readWalls } from '../../src/walls/read-walls';
+import { readGroups, readWalls } from '../../src/walls/read-walls';
 import { readZones } from '../../src/walls/read-zones';
 import { refusal } from '../functions/call';
 
@@ -44,7 +44,7 @@ describe('an age', () => {
 
   it('that is a date is read so by kinds and zones too', () => {
     expect(readZones(laid(46055), factorsWith(WASH))[0]?.rows[0]?.age).toBe(28);
-    expect(readKinds(laid(46055), factorsWith(WASH))).toHaveLength(1);
+    expect(readGroups(laid(46055), factorsWith(WASH))).toHaveLength(1);
     expect(refusal(() => readZones(laid(46055), factorsWith())).message).toContain('wash.date');
   });
 

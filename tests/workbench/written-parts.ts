@@ -50,13 +50,20 @@ const REQUIRED: Readonly<Record<string, string>> = {
 const CELL_TYPES = ['b', 'd', 'e', 'inlineStr', 'n', 's', 'str'];
 const ERRORS = /^#(?:NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|GETTING_DATA)$/;
 
+// A large part that several archives have alike is parsed once.
+const known = new WeakMap<Uint8Array, Element>();
+
 function parsed(archive: Archive, path: string): Element {
+  const bytes = archive.get(path);
+  const before = bytes && known.get(bytes);
+  if (before) return before;
   const document = new DOMParser({
     onError: (level, message) => {
       throw new Error(`${path}: ${level}: ${message}`);
     },
   }).parseFromString(partText(archive, path), 'text/xml');
   if (!document.documentElement) throw new Error(`${path} is empty.`);
+  if (bytes) known.set(bytes, document.documentElement);
   return document.documentElement;
 }
 

@@ -1,18 +1,29 @@
+import { addedQuantities, hourParts, quantityIds, washHours } from '../../src/estimate/quantities';
 import { coherentKind, show, take } from '../../src/quantity/systems';
 import { accessKinds } from '../../src/rules/access-kinds';
 import { constants, type ConstantId } from '../../src/rules/constants';
 import { factors as table, type FactorId } from '../../src/rules/factors';
+import { methods, type MethodId } from '../../src/rules/methods';
+import { mortarTypes } from '../../src/rules/mortars';
 import type { FactorsInForce } from '../../src/rules/read-factors';
 import { Engine, placeKey, type EngineCell, type EngineSheet } from '../engine/engine';
 import { cellAddress, columnLetters } from '../xlsx/address';
 import type { CellValue } from '../xlsx/cell-value';
 import type { ZoneTotals } from './bare-loop';
+import { sheetFormula } from './sheet-formula';
 
 // The model as an estimator would build it in a spreadsheet without functions of their own: a formula a row and
-// quantity, a line a zone with each set of cleaners for its masked masonry, and factors, constants and materials in cells. US units throughout. In a formula a heading in brackets stands for the cell of its
-// own line, and `Sheet[Heading]` for a whole column, or `Sheet[From:To]` for columns side by side.
+// quantity, a line a zone with each set of cleaners for its masked masonry, and factors, constants and materials in cells.
+// US units throughout. Arithmetic is printed from the table of rules; which case holds, what is looked up and what is
+// summed is written here. In a formula a heading in brackets stands for the cell of its own line, and `Sheet[Heading]` for
+// a whole column, or `Sheet[From:To]` for columns side by side. A printed column is headed by the symbol of its rule.
 
 type Formulas = Readonly<Record<string, string>>;
+
+/** A rule whose entry says how it is worked out. */
+type PrintedId = {
+  [Id in MethodId]: (typeof methods)[Id] extends { readonly is: string } ? Id : never;
+}[MethodId];
 
 const LEVELS = [1, 2, 3, 4];
 const CLASSES = [0, 1, 2, 3] as const;
@@ -24,60 +35,128 @@ const GUARD = '(1-1E-9)';
 
 const f = (id: FactorId): string => `Factors!$B$${table.findIndex((row) => row.id === id) + 1}`;
 const c = (id: ConstantId): string => `Constants!$B$${Object.keys(constants).indexOf(id) + 1}`;
+const factorIds = new Map(table.map(({ id }) => [id.replaceAll('.', '_'), id]));
 const SUCTION = String(show(take(1, 'suction', 'US'), 'massPerArea', 'US'));
-const TEAM = f('team.size');
-const HOUR = `(60*${f('working.share')})`;
 
 const materialColumns = ['Ceiling', 'Suction', 'Pressure', 'Masonry', 'Rough', 'Glass'] as const;
 const ofMaterial = (column: (typeof materialColumns)[number]): string =>
   `VLOOKUP([Material],Materials!$A$1:$G$99,${materialColumns.indexOf(column) + 2},FALSE)`;
-const byResidue = (light: string, moderate: string, heavy: string): string =>
-  `IF([Residue]="heavy",${heavy},IF(OR([Residue]="light",AND([Residue]="",OR([Brushed]="yes",[Brushed]="priced"))),${light},${moderate}))`;
-const effort = (['M', 'S', 'O'] as const).reduce(
-  (rest, type) =>
-    `IF([Mortar]="${type}",(${f(`mortar.${type}.strength`)}/${f('mortar.N.strength')})^${f('mortar.effortExponent')},${rest})`,
-  '1',
-);
-const usualAccess = `CHOOSE(${f('access.kind')}+1,${accessKinds.map((kind) => `"${kind}"`).join(',')})`;
-const byAccess = accessKinds.reduce(
-  (rest, kind) => `IF([Reached]="${kind}",${f(`access.factor.${kind}`)},${rest})`,
-  '1',
-);
 const ofZone = (heading: string): string => `INDEX(Zones[${heading}],[Zone line])`;
 const ofLevel = (heading: string): string =>
   `INDEX(Zones[${heading} 0:${heading} 4],[Zone line],IF([Level]="",0,[Level])+1)`;
-const byClass = (of: (cleanerClass: (typeof CLASSES)[number]) => string): string =>
-  `CHOOSE([Class]+1,${CLASSES.map(of).join(',')})`;
-const picked = (heading: string): string => byClass((of) => `[${heading} ${of}]`);
+const byClass = (of: (cleanerClass: string) => string): string =>
+  `CHOOSE([Class]+1,${CLASSES.map((each) => of(String(each))).join(',')})`;
+const usualAccess = `CHOOSE(${f('access.kind')}+1,${accessKinds.map((kind) => `"${kind}"`).join(',')})`;
 
-/** What a class would take of a row, on an area; minutes of the team. */
-function atClass(of: (typeof CLASSES)[number]): Formulas {
-  const cleaned: Formulas = {
-    [`Passes ${of}`]: `MAX(1,${f('cleaner.applications')},[Scrub ${of}]/(${f('dwell.most')}/${f('patch.least')}-[Slower]))`,
-    [`Each ${of}`]: `[Scrub ${of}]/[Passes ${of}]`,
-    [`Patch ${of}`]: `MIN(${f('dwell.most')}/([Slower]+[Each ${of}]),${f('patch.most')})`,
-    [`Paced ${of}`]: `MAX([Quicker],[Slower]-(${f('dwell.most')}-${f('dwell.least')})/[Patch ${of}])`,
-    [`Cycle ${of}`]: `[Passes ${of}]*([Slower]+[Paced ${of}]+MAX(0,${f('dwell.least')}/[Patch ${of}]-[Paced ${of}]-[Each ${of}]))`,
-    [`Change ${of}`]: `[Passes ${of}]*${f('patch.change')}/[Patch ${of}]`,
-  };
-  const rinsed: Formulas = { 'Passes 0': '1', 'Cycle 0': '[Rinse time]', 'Change 0': '0' };
-  const prewet = of === 0 ? '0' : '[Pre-wet]';
-  const steps = `[Cycle ${of}]+[Change ${of}]+[Scrub ${of}]`;
-  const free = `(${TEAM}-1)*[Cycle ${of}]`;
-  return {
-    [`Scrub ${of}`]: `MAX(${f('scrub.least')},${f(`left.${of}`)}*[Load])/${f('scrub.full')}*60/${TEAM}`,
-    ...(of === 0 ? rinsed : cleaned),
-    [`Wetted ${of}`]: `(${steps}+MAX(0,${prewet}-${free})/${TEAM})/${f('below.interval')}*[Strip]`,
-    [`Time ${of}`]: `${steps}+MAX(0,${prewet}+[Wetted ${of}]/${f('rate.below')}-${free})/${TEAM}`,
-    [`Minutes ${of}`]: `IF(OR(${of}>[Limit],[Passes ${of}]>${f('cleaner.mostApplications')}),${NEVER},[Time ${of}]*[Washed area]*[Slowed])`,
-  };
+const byWord = (
+  heading: string,
+  words: readonly string[],
+  of: (word: string) => string,
+  rest: string,
+): string => words.reduce((others, word) => `IF([${heading}]="${word}",${of(word)},${others})`, rest);
+
+/** How a sheet tells which factor of several holds for a row, by what an expression has in braces. */
+const choices: Readonly<Record<string, (of: (value: string) => string) => string>> = {
+  class: byClass,
+  kind: (of) => byWord('Reached', accessKinds, of, '1'),
+  residue: (of) =>
+    byWord(
+      'Residue',
+      ['light', 'heavy'],
+      of,
+      `IF(AND([Residue]="",OR([Brushed]="yes",[Brushed]="priced")),${of('light')},${of('moderate')})`,
+    ),
+  texture: (of) => `IF(${ofMaterial('Rough')}=1,${of('rough')},${of('smooth')})`,
+  type: (of) => byWord('Mortar', mortarTypes, of, of('N')),
+};
+const CHOICE = new RegExp(String.raw`\$(${Object.keys(choices).join('|')})(?![a-z])`);
+
+const symbolOf = (rule: PrintedId): string => methods[rule].symbol.replace(/\W$/, '');
+const bySymbol = (...rules: PrintedId[]): Map<string, PrintedId> =>
+  new Map(rules.map((rule) => [symbolOf(rule), rule]));
+
+/** Rules without a column of their own: they are written within the formulas that take them. */
+const within = new Map([
+  ...bySymbol('sorptivity', 'rinsePressure', 'nozzleFlow', 'applyTime', 'leftToBrush', 'timeToDry'),
+  ...bySymbol('beforeBelow', 'belowWork', 'helpersExcess', 'belowPerArea', 'prewetWater', 'mist'),
+  ...bySymbol('rinsePerArea', 'fixtureArea', 'positions', 'aboveGround'),
+]);
+
+const ofItsClass = (symbol: string, ofWater = `[${symbol} 0]`): string =>
+  byClass((of) => (of === '0' ? ofWater : `[${symbol} ${of}]`));
+
+/** What stands for a symbol: its cell, or its rule. Without a mark of row or zone it is a factor, a constant or of the job. */
+function cellOf(marked: string, own: Formulas): string {
+  const symbol = marked.replace(/\$$/, '');
+  const { [symbol]: given } = own;
+  if (given !== undefined) return given;
+  const [mark = '', name = ''] = CHOICE.exec(symbol) ?? [];
+  const choose = choices[name];
+  if (choose) {
+    return choose((value) => {
+      const id = factorIds.get(symbol.replace(mark, value));
+      // Clear water, say, has no dilution.
+      return id === undefined ? '0' : f(id);
+    });
+  }
+  const id = factorIds.get(symbol);
+  if (id !== undefined) return f(id);
+  if (symbol in constants) return c(symbol as ConstantId);
+  const rule = within.get(symbol);
+  if (rule !== undefined) return `(${by(rule, own)})`;
+  return symbol === marked ? `Job[${symbol}]` : `[${symbol}]`;
 }
 
-const hours = (work: string): string => `[Net]*[Slowed]*(${work})/${HOUR}`;
-const partHeadings = ['Pre-wet', 'Apply', 'Scrub', 'Rinse', 'Tend', 'Change', 'Below'].map(
-  (part) => `${part} hours`,
+const text = (expression: string, own: Formulas = {}): string =>
+  sheetFormula(expression, (symbol) => cellOf(symbol, own));
+
+/** The formula of a rule; `own` says what stands for symbols, and for what is in braces, where that is no cell. */
+function by(rule: PrintedId, own: Formulas = {}): string {
+  return text(methods[rule].is, own);
+}
+
+/** Columns of rules, each headed by the symbol of its rule. */
+function printed(
+  rules: readonly PrintedId[],
+  own: Formulas = {},
+  how = (formula: string) => formula,
+): Formulas {
+  return Object.fromEntries(rules.map((rule) => [symbolOf(rule), how(by(rule, own))]));
+}
+
+const cleaned = (formula: string): string => `IF([Cleaned]=1,${formula},0)`;
+const freeInOneRinse = text('(team_size - onePerson) * rinseTime#');
+
+const cycleRules = ['washPasses', 'scrubPass', 'patch', 'paced', 'wait', 'cycle', 'helpersFree'] as const;
+const classRules = ['scrub', 'wettedBelow', 'teamTime'] as const;
+
+/** What a class would take of a row; team-time on an area, and labor-hours of the row. */
+function atClass(of: (typeof CLASSES)[number]): Formulas {
+  const own: Formulas = {
+    ...Object.fromEntries(
+      [...cycleRules, ...classRules].map(symbolOf).map((name) => [name, `[${name} ${of}]`]),
+    ),
+    left_$class: f(`left.${of}`),
+    load_$residue: '[load]',
+    $slower: '[slower]',
+    $quicker: text('min(applyTime#, rinseTime#)'),
+    ...(of === 0 && { prewetWork: '0' }),
+  };
+  const water: Formulas = { ...printed(['oneRinse', 'clearWaterCycle'], own), free: freeInOneRinse };
+  const all: Formulas = {
+    ...printed(classRules, own),
+    ...(of === 0 ? water : printed(cycleRules, own)),
+    hours: `IF(OR(${of}>[Limit],[washPasses ${of}]>${f('cleaner.mostApplications')}),${NEVER},[Masonry]*${by('hoursAtClass', own)})`,
+  };
+  return Object.fromEntries(Object.entries(all).map(([symbol, formula]) => [`${symbol} ${of}`, formula]));
+}
+
+const sum = (headings: readonly string[]): string => headings.map((heading) => `[${heading}]`).join('+');
+const hours = (work: string): string =>
+  text('bareArea# * {work} * slowed# / minPerHour / working_share', { $work: `(${work})` });
+const ofCycle: Formulas = Object.fromEntries(
+  ['patch', 'paced', 'wait'].map((symbol) => [symbol, ofItsClass(symbol, '0')]),
 );
-const plus = (headings: readonly string[]): string => headings.map((heading) => `[${heading}]`).join('+');
 
 /** What is worked out for each row; what is read from its wash stands among it. */
 const rowFormulas: Formulas = {
@@ -85,94 +164,63 @@ const rowFormulas: Formulas = {
   Ceiling: ofMaterial('Ceiling'),
   Out: 'IF(OR([Masked]="only",AND([Masked]="yes",[Masonry]=0)),1,0)',
   Covered: 'IF(OR([Masked]="only",[Masked]="yes"),1,0)',
-  Net: 'IF([Out]=1,0,[Area]-[Openings])',
-  'Washed area': '[Net]*[Masonry]',
-  First: 'IF(AND([Covered]=0,[Net]>0),1,0)',
-  Later: 'IF(AND([Masked]="yes",[Washed area]>0),1,0)',
+  bareArea: `IF([Out]=1,0,${by('bareArea')})`,
+  washedArea: '[bareArea]*[Masonry]',
+  First: 'IF(AND([Covered]=0,[bareArea]>0),1,0)',
+  Later: 'IF(AND([Masked]="yes",[washedArea]>0),1,0)',
   'Zone line': 'MATCH([Zone],Zones[Name],0)',
   Limit: `MIN([Ceiling],${ofZone('Limit')})`,
-  'Row height': `IF([Height]="",${f('access.lift')},[Height])`,
-  Foot: ofLevel('Foot'),
-  Strip: ofLevel('Strip'),
+  rowHeight: `IF([Height]="",${by('rowHeightAssumed')},${by('rowHeight')})`,
+  foot: ofLevel('Foot'),
+  stripBelow: ofLevel('Strip'),
   Reached: `IF([Access]="",${usualAccess},[Access])`,
-  Slow: byAccess,
-  Slowed: `[Slow]*IF(${ofMaterial('Rough')}=1,${f('texture.factor.rough')},${f('texture.factor.smooth')})`,
-  Effort: effort,
-  Load: `${byResidue(f('load.light'), f('load.moderate'), f('load.heavy'))}*[Effort]`,
-  'Rinse time': `${f('rinse.perArea')}/(${f('nozzle.number')}*${c('ratedFlow')}*SQRT(MIN(${f('nozzle.pressure')},${ofMaterial('Pressure')})/${c('ratedPressure')}))`,
-  Slower: `MAX(1/${f('rate.apply')},[Rinse time])`,
-  Quicker: `MIN(1/${f('rate.apply')},[Rinse time])`,
-  Suck: `IF([Suction]="",${ofMaterial('Suction')},[Suction]*${SUCTION})/${f('water.density')}*${f('prewet.fieldShare')}`,
-  'Full after': `IF([Suck]=0,0,(${f('prewet.capacity')}/[Suck])^2)`,
-  'Wet before': `IF([Suck]=0,0,IF(Job!$B$1<=0,[Full after],MIN([Full after],(MAX(0,${f('dwell.least')}-(Job!$B$1/[Suck])^2)/(2*Job!$B$1/[Suck]))^2)))`,
-  Wettings: `MIN(${f('prewet.mostPasses')},MAX(${f('prewet.leastPasses')},ROUNDUP([Wet before]/${f('prewet.passContact')}-1E-9,0)))`,
-  'Pre-wet': `[Wettings]/${f('rate.wet')}`,
+  load: cellOf('load_$residue', {}),
+  rinseTime: by('rinseTime', { $limit: ofMaterial('Pressure') }),
+  fieldS: by('fieldSuction', { $suction: `IF([Suction]="",${ofMaterial('Suction')},[Suction]*${SUCTION})` }),
+  prewetTime: `IF([fieldS]=0,0,IF(Job[spare]<=0,${text('(prewet_capacity / fieldS#)^2')},${by('prewetTime')}))`,
+  ...printed(['accessOfRow', 'slowed', 'mortarEffort', 'slowerStep', 'passes', 'prewetWork']),
   ...Object.assign({}, ...CLASSES.map(atClass)),
   ...Object.fromEntries(
-    SETS.map((set) => [`Set ${set}`, `IF([Later]=1,MIN(${set.replace(/./g, ',[Minutes $&]').slice(1)}),0)`]),
+    SETS.map((set) => [`Set ${set}`, `IF([Later]=1,MIN(${set.replace(/./g, ',[hours $&]').slice(1)}),0)`]),
   ),
   'Least later': `INDEX(${ALL_SETS},${ofZone('Best set')})`,
-  Class: `IF([Later]=1,${[0, 1, 2].reduceRight((rest, of) => `IF(AND(ISNUMBER(FIND("${of}",${ofZone('Best name')})),[Minutes ${of}]<=[Least later]*(1+1E-9)),${of},${rest})`, '3')},${ofZone('Class')})`,
+  Class: `IF([Later]=1,${[0, 1, 2].reduceRight((rest, of) => `IF(AND(ISNUMBER(FIND("${of}",${ofZone('Best name')})),[hours ${of}]<=[Least later]*(1+1E-9)),${of},${rest})`, '3')},${ofZone('Class')})`,
   Cleaned: 'IF(AND([Masonry]=1,[Class]>0),1,0)',
-  Passes: `IF([Masonry]=1,${picked('Passes')},1)`,
-  Time: `IF([Masonry]=1,${picked('Time')},[Rinse time])`,
-  Wetted: `[Masonry]*${picked('Wetted')}`,
-  'Pre-wet hours': hours('[Cleaned]*[Pre-wet]'),
-  'Apply hours': hours(`[Cleaned]*[Passes]/${f('rate.apply')}`),
-  'Scrub hours': hours(`[Masonry]*${picked('Scrub')}*${TEAM}`),
-  'Rinse hours': hours('[Passes]*[Rinse time]'),
-  'Change hours': hours(`[Masonry]*${picked('Change')}*${TEAM}`),
-  'Below hours': hours(`[Wetted]/${f('rate.below')}`),
-  'Tend hours': `${hours(`[Time]*${TEAM}`)}-${partHeadings
-    .filter((heading) => heading !== 'Tend hours')
-    .map((heading) => `[${heading}]`)
-    .join('-')}`,
-  'Re-clean hours': `(${plus(partHeadings)})*${f('reclean.share')}`,
-  'Scrape hours': `[Washed area]/${byResidue(f('rate.scrape.light'), f('rate.scrape.moderate'), f('rate.scrape.heavy'))}*[Effort]*[Slowed]/${f('working.share')}`,
-  'Move hours': `[Net]/(${f('access.dropWidth')}*${f('access.lift')})*(${f('access.groundMove')}+(${f('access.move')}-${f('access.groundMove')})*MIN(1,MAX(0,[Foot]+[Row height]-${f('access.ground')})/[Row height]))*${TEAM}/60/${f('working.share')}`,
-  High: `MIN(1,MAX(0,[Foot]+[Row height]-${f('scaffold.low')})/[Row height])`,
-  'Scaffold hours': `IF([Reached]="scaffold",${f('scaffold')}*[Area]*((1-[High])/${f('rate.scaffold.low')}+[High]/${f('rate.scaffold.high')}),0)`,
-  'Brush hours': `IF([Brushed]="priced",[Washed area]/${f('rate.brush')}/${f('working.share')},0)`,
-  'Glass hours': `IF([Masked]="only",0,IF(${ofMaterial('Glass')}=1,[Area],[Openings]))/${f('rate.glass')}/${f('working.share')}`,
+  washPasses: `IF([Masonry]=1,${ofItsClass('washPasses')},1)`,
+  wetted: `[Masonry]*${ofItsClass('wetted')}`,
+  free: `IF([Masonry]=1,${ofItsClass('free')},${freeInOneRinse})`,
+  prewetHours: hours('[Cleaned]*[prewetWork]'),
+  applyHours: hours(cleaned(by('applyWork'))),
+  scrubHours: hours(`[Masonry]*${by('scrubWork', { scrubTime: ofItsClass('scrubTime') })}`),
+  rinseHours: hours(by('rinseWork')),
+  tendHours: hours(by('tend', { prewetWork: '[Cleaned]*[prewetWork]', held: cleaned(by('held', ofCycle)) })),
+  changeHours: hours(cleaned(by('changeWork', ofCycle))),
+  belowHours: hours(by('belowWork')),
+  ...printed(['reclean'], { $parts: sum(washHours) }),
+  scaffoldHours: `IF([Reached]="scaffold",${by('scaffoldHours')},0)`,
+  brushHours: `IF(AND([Brushed]="priced",[washedArea]>0),${by('brushDown')},0)`,
+  glassHours: `IF([Masked]="only",0,${by('glass', { $surface: `IF(${ofMaterial('Glass')}=1,[Area],[Openings])` })})`,
   Shown: 'MAX([Later],1-[Covered])',
-  Perimeter:
-    '[Covered]*IF([Height]="",4*SQRT([Area]),2*([Area]/[Height]+[Height]))+[Shown]*IF([Opening perimeter]="",4*SQRT([Openings]),[Opening perimeter])',
-  'To cover': '[Shown]*[Fixtures]',
-  Lapped: `IF([Covered]=1,[Area],[Openings])+[Perimeter]*${f('mask.lap')}`,
-  Masking: `[Lapped]+[To cover]*${f('fixture.film')}`,
-  'Film to buy': `[Masking]*(1+${f('film.waste')})`,
-  Tape: `[Perimeter]*(1+${f('tape.waste')})`,
-  'Mask hours': `([Lapped]/${f('rate.maskOn')}+[To cover]*${f('fixture.cover')}/60)*[Slow]/${f('working.share')}`,
-  'Unmask hours': `[Masking]/${f('rate.maskOff')}*[Slow]/${f('working.share')}`,
-  Taken: `[Net]*[Cleaned]*MIN(${f('prewet.capacity')},[Suck]*SQRT([Wettings]*${f('prewet.passContact')}))`,
-  'Water taken up': `[Taken]*(1+${f('reclean.share')})`,
-  'Pre-wet water': `[Taken]+[Net]*[Cleaned]*[Wettings]*${f('prewet.runoffPerPass')}`,
-  'Water below': `[Net]*[Wetted]*${f('below.water')}`,
-  'Mist water': '[Net]*[Cleaned]*[Passes]*Job!$B$3',
-  'Rinse water': `[Net]*[Passes]*${f('rinse.perArea')}`,
-  'Re-clean water': `([Pre-wet water]+[Water below]+[Mist water]+[Rinse water])*${f('reclean.share')}`,
-  'Mixed cleaner': `[Net]*[Cleaned]*[Passes]/${f('cleaner.coverage')}*(1+${f('reclean.share')})`,
-  Concentrate: `[Mixed cleaner]/(1+${byClass((of) => (of === 0 ? '0' : f(`cleaner.dilution.${of}`)))})`,
-  'Cleaner price': `[Concentrate]*${byClass((of) => (of === 0 ? '0' : f(`price.cleaner.${of}`)))}`,
-  'Mix water': '[Mixed cleaner]-[Concentrate]',
-  Water: '[Pre-wet water]+[Water below]+[Mist water]+[Mix water]+[Rinse water]+[Re-clean water]',
-  Runoff: `([Water]+[Concentrate]-[Water taken up])*${f('runoff.captured')}`,
-  Acid: `[Concentrate]*${byClass((of) => (of < 2 ? '0' : `${f(`acid.${of as 2 | 3}.density`)}*${f(`acid.${of as 2 | 3}.fraction`)}`))}/${c('molarMassHCl')}*${f('runoff.captured')}`,
-  'Sodium bicarbonate': `[Acid]*(1-${f('neutralizer.sodaAsh')})/${c('acidPerNaHCO3')}*${c('molarMassNaHCO3')}`,
-  'Soda ash': `[Acid]*${f('neutralizer.sodaAsh')}/${c('acidPerNa2CO3')}*${c('molarMassNa2CO3')}`,
-  Neutralizer: '[Sodium bicarbonate]+[Soda ash]',
+  perimeter: by('perimeter', {
+    $edges: `[Covered]*IF([Height]="",${by('edgeFromArea')},${by('edgeFromHeight')})+[Shown]*IF([Opening perimeter]="",${by('openingsEdge')},[Opening perimeter])`,
+  }),
+  fixtures: '[Shown]*[Fixtures]',
+  masked: by('masked', { $surface: 'IF([Covered]=1,[Area],[Openings])' }),
+  ...printed(['scrape', 'moveHours', 'highScaffold']),
+  ...printed(['lapArea', 'masking', 'film', 'tape', 'maskOn', 'maskOff']),
+  ...printed(['absorbed', 'preWetWater', 'mistWater', 'cleanerMix'], {}, cleaned),
+  ...printed(['absorbedWater', 'belowWater', 'rinseWater', 'recleanWater', 'mixWater', 'water', 'runoff']),
+  ...printed(['concentrate', 'priceCleaner', 'acid', 'bicarbonate', 'sodaAsh', 'neutralizer']),
 };
 
-/** What holds for the whole job, in column B of its sheet. */
-const jobFormulas: readonly string[] = [
-  `1/${f('cleaner.coverage')}-${f('weather.film')}`,
-  `${c('evaporationCoefficient')}*MAX(0,MAX(0,${f('weather.surface')}+18)^2.5-${f('weather.humidity')}*MAX(0,${f('weather.air')}+18)^2.5)*(${f('weather.wind')}+4)`,
-  `MAX(0,${f('dwell.most')}*B2/(${f('weather.film')}*${f('water.density')}*60)-1)*${f('weather.mist')}`,
-  `SUM(Materials!$H$1:$H$99)*${f('sample.hours')}`,
-  `SUM(Zones[Own hours])+B4+${f('mobilize.hours')}+${f('protect.hours')}`,
-  `MAX(${f('hire.least')},ROUNDUP(B5/(${TEAM}*${f('teams')}*(${f('shift')}-${f('setup.perDay')}))-1E-9,0))*${f('teams')}`,
-  `MAX(0,${f('price.minimum')}-SUM(Zones[Before minimum]))`,
-];
+/** What holds for the whole job, a cell each in its sheet. */
+const jobFormulas: Formulas = {
+  ...printed(['spare', 'evaporation', 'jobHours', 'jobDays', 'hireDays', 'shortOfMinimum']),
+  mistings: `IF(Job[evaporation]<=0,0,${by('mistings')})`,
+  jobOwnHours: 'SUM(Zones[ownHours])',
+  jobSampleHours: by('samplePanels', { $panels: 'SUM(Materials!$H$1:$H$99)' }),
+  jobPrice: 'SUM(Zones[priceBefore])',
+};
 
 const below = (level: number, of: (level: number) => string): string =>
   LEVELS.filter((next) => level > 0 && next > level)
@@ -180,15 +228,15 @@ const below = (level: number, of: (level: number) => string): string =>
     .join('+') || '0';
 
 const least = (of: number): string =>
-  `IF([Minutes ${of}]>=[Least ${of - 1}]*${GUARD},[Least ${of - 1}],[Minutes ${of}])`;
+  `IF([hours ${of}]>=[Least ${of - 1}]*${GUARD},[Least ${of - 1}],[hours ${of}])`;
 
 /** How a zone stands, and what its rows are washed with. */
 const decisionFormulas: Formulas = {
   Limit: 'MINIFS(Walls[Ceiling],Walls[Zone],[Name],Walls[First],1)',
   ...Object.fromEntries(
     LEVELS.flatMap((level) => [
-      [`Height ${level}`, `MAXIFS(Walls[Row height],Walls[Zone],[Name],Walls[Level],${level})`],
-      [`Masonry ${level}`, `SUMIFS(Walls[Washed area],Walls[Zone],[Name],Walls[Level],${level})`],
+      [`Height ${level}`, `MAXIFS(Walls[rowHeight],Walls[Zone],[Name],Walls[Level],${level})`],
+      [`Masonry ${level}`, `SUMIFS(Walls[washedArea],Walls[Zone],[Name],Walls[Level],${level})`],
     ]),
   ),
   ...Object.fromEntries(
@@ -201,9 +249,9 @@ const decisionFormulas: Formulas = {
     ]),
   ),
   ...Object.fromEntries(
-    CLASSES.map((of) => [`Minutes ${of}`, `SUMIFS(Walls[Minutes ${of}],Walls[Zone],[Name],Walls[First],1)`]),
+    CLASSES.map((of) => [`hours ${of}`, `SUMIFS(Walls[hours ${of}],Walls[Zone],[Name],Walls[First],1)`]),
   ),
-  'Least 0': '[Minutes 0]',
+  'Least 0': '[hours 0]',
   'Least 1': least(1),
   'Least 2': least(2),
   'Least 3': least(3),
@@ -211,65 +259,41 @@ const decisionFormulas: Formulas = {
   ...Object.fromEntries(
     SETS.map((set) => [
       `Set ${set}`,
-      `SUMIFS(Walls[Set ${set}],Walls[Zone],[Name])+${set.length}*${f('setup.zone')}*${HOUR}/(1+${f('reclean.share')})`,
+      `SUMIFS(Walls[Set ${set}],Walls[Zone],[Name])+${set.length}*${f('setup.zone')}/(1+${f('reclean.share')})`,
     ]),
   ),
   'Best set': `MATCH(MIN(${ALL_SETS}),${ALL_SETS},0)`,
   'Best name': `CHOOSE([Best set],${SETS.map((set) => `"${set}"`).join(',')})`,
 };
 
-const summed = (...headings: string[]): Formulas =>
-  Object.fromEntries(headings.map((heading) => [heading, `SUMIFS(Walls[${heading}],Walls[Zone],[Name])`]));
-const ofJob = (cell: string): string => `${cell}*[Part]`;
-const ownHeadings = [
-  ...partHeadings,
-  ...['Scrape', 'Mask', 'Unmask', 'Glass', 'Move', 'Scaffold', 'Brush', 'Re-clean', 'Zone set-up'].map(
-    (part) => `${part} hours`,
-  ),
-];
-const directHeadings = [
-  ...['Labor', 'Cleaner', 'Masking', 'Water', 'Equipment', 'Access', 'Neutralizer', 'Disposal'],
-  ...['Mobilization', 'Protection'],
-].map((part) => `${part} price`);
+const summed = [...quantityIds.filter((id) => addedQuantities[id].of === 'row'), 'priceCleaner'];
+const ownHours = hourParts.filter((id) => addedQuantities[id].of === 'row' || id === 'zonesetupHours');
+const WASHES = ['Walls[First],1', ...CLASSES.map((of) => `Walls[Later],1,Walls[Class],${of}`)];
+const shared: Formulas = {
+  sampleHours: 'jobSampleHours',
+  mobilizeHours: 'mobilize_hours',
+  protectHours: 'protect_hours',
+  hireDays: 'jobHireDays',
+  priceMobilization: 'price_mobilization',
+  priceProtection: 'price_protection',
+  priceFixed: 'price_fixed',
+};
 
 /** What is worked out for each zone, from column B on. */
 const zoneFormulas: Formulas = {
   ...decisionFormulas,
-  ...summed('Washed area', 'Water', 'Pre-wet water', 'Water below', 'Mist water', 'Mix water', 'Rinse water'),
-  ...summed('Re-clean water', 'Water taken up', 'Mixed cleaner', 'Concentrate', 'Runoff', 'Neutralizer'),
-  ...summed('Sodium bicarbonate', 'Soda ash', 'Masking', 'Film to buy', 'Tape', 'Cleaner price'),
-  ...summed(...ownHeadings.filter((heading) => heading !== 'Zone set-up hours')),
-  'Zone set-up hours': `(${['Walls[First],1', ...CLASSES.map((of) => `Walls[Later],1,Walls[Class],${of}`)]
-    .map((rows) => `IF(COUNTIFS(Walls[Zone],[Name],${rows})>0,1,0)`)
-    .join('+')})*${f('setup.zone')}`,
-  'Own hours': plus(ownHeadings),
-  Part: '[Own hours]/SUM(Zones[Own hours])',
-  'Sample hours': ofJob('Job!$B$4'),
-  'Mobilize hours': ofJob(f('mobilize.hours')),
-  'Protect hours': ofJob(f('protect.hours')),
-  Days: `([Own hours]+[Sample hours]+[Mobilize hours]+[Protect hours])/(${TEAM}*${f('teams')}*(${f('shift')}-${f('setup.perDay')}))`,
-  'Set-up hours': `[Days]*${f('setup.perDay')}*${TEAM}*${f('teams')}`,
-  'Labor-hours': '[Own hours]+[Sample hours]+[Mobilize hours]+[Protect hours]+[Set-up hours]',
-  'Crew-hours': `[Labor-hours]/(${TEAM}*${f('teams')})`,
-  'Hire days': ofJob('Job!$B$6'),
-  'Labor price': `[Labor-hours]*${f('price.labor')}`,
-  'Masking price': `[Film to buy]*${f('price.film')}+[Tape]*${f('price.tape')}`,
-  'Water price': `[Water]*${f('price.water')}`,
-  'Equipment price': `[Hire days]*${f('price.equipment')}`,
-  'Access price': `[Hire days]*${f('price.access')}`,
-  'Neutralizer price': `[Sodium bicarbonate]*${f('price.bicarbonate')}+[Soda ash]*${f('price.sodaAsh')}`,
-  'Disposal price': `[Runoff]*${f('price.disposal')}`,
-  'Mobilization price': ofJob(f('price.mobilization')),
-  'Protection price': ofJob(f('price.protection')),
-  'Fixed sums': ofJob(f('price.fixed')),
-  Supervision: `[Labor price]*${f('price.supervision')}`,
-  Supervised: `${plus(directHeadings)}+[Fixed sums]+[Supervision]`,
-  Contingency: `[Supervised]*${f('price.contingency')}`,
-  Overhead: `([Supervised]+[Contingency])*${f('price.overhead')}`,
-  Profit: `([Supervised]+[Contingency]+[Overhead])*${f('price.profit')}`,
-  'Before minimum': '[Supervised]+[Contingency]+[Overhead]+[Profit]',
-  'Up to the minimum': ofJob('Job!$B$7'),
-  Price: '[Before minimum]+[Up to the minimum]',
+  ...Object.fromEntries(summed.map((symbol) => [symbol, `SUMIFS(Walls[${symbol}],Walls[Zone],[Name])`])),
+  zonesetupHours: by('zoneSetup', {
+    $washes: `(${WASHES.map((rows) => `IF(COUNTIFS(Walls[Zone],[Name],${rows})>0,1,0)`).join('+')})`,
+  }),
+  ownHours: sum(ownHours),
+  zoneShare: text('ownHours@ / jobOwnHours'),
+  ...Object.fromEntries(Object.entries(shared).map(([of, job]) => [of, text(`${job} * zoneShare@`)])),
+  laborHours: text('otherHours@ + setupHours@'),
+  ...printed(['otherHours', 'days', 'setupHours', 'crewHours', 'priceLabor', 'priceMasking', 'priceWater']),
+  ...printed(['priceEquipment', 'priceAccess', 'priceNeutralizer', 'priceDisposal', 'priceDirect']),
+  ...printed(['priceSupervision', 'priceContingency', 'priceOverhead', 'priceProfit', 'priceBefore']),
+  ...printed(['priceMinimum', 'price']),
 };
 
 /** What the formulas came to, and how long the engine took to work each of them out once. */
@@ -293,6 +317,7 @@ export async function nativeFormulas(
   const headings: Readonly<Record<string, readonly string[]>> = {
     Walls: [...header.map(String), ...Object.keys(rowFormulas)],
     Zones: ['Name', ...Object.keys(zoneFormulas)],
+    Job: Object.keys(jobFormulas),
   };
   const last: Readonly<Record<string, number>> = {
     Walls: walls.length,
@@ -304,6 +329,7 @@ export async function nativeFormulas(
         const letters = (heading: string): string => columnLetters(headings[of]?.indexOf(heading) ?? NaN);
         return `${of}!$${letters(from)}$2:$${letters(to || from)}$${last[of] ?? NaN}`;
       })
+      .replace(/Job\[([^\]]+)\]/g, (_, of: string) => `Job!$B$${(headings['Job']?.indexOf(of) ?? NaN) + 1}`)
       .replace(/\[([^\]]+)\]/g, (_, heading: string) =>
         cellAddress(row, headings[sheet]?.indexOf(heading) ?? NaN),
       );
@@ -316,7 +342,7 @@ export async function nativeFormulas(
       formula: filled(formula, sheet, row),
     })),
   ];
-  const used = 'IF(COUNTIFS(Walls[Material],A@,Walls[Washed area],">0")>0,1,0)';
+  const used = 'IF(COUNTIFS(Walls[Material],A@,Walls[washedArea],">0")>0,1,0)';
   const sheets: EngineSheet[] = [
     {
       name: 'Walls',
@@ -327,7 +353,7 @@ export async function nativeFormulas(
     { name: 'Zones', cells: names.flatMap((name, index) => line('Zones', index + 1, [name], zoneFormulas)) },
     {
       name: 'Job',
-      cells: jobFormulas.map((formula, row) => ({
+      cells: Object.values(jobFormulas).map((formula, row) => ({
         row,
         column: 1,
         value: null,
@@ -373,11 +399,12 @@ export async function nativeFormulas(
   const [first = NaN, second = NaN] = passes;
   const totals = new Map(
     names.map((name, index) => {
-      const cells = Object.keys(zoneFormulas).map((heading, column): [string, number] => [
-        heading,
-        Number(results.get(placeKey('Zones', cellAddress(index + 1, column + 1)))),
-      ]);
-      return [name, Object.fromEntries(cells)];
+      const valueOf = (symbol: string): number => {
+        const column = headings['Zones']?.indexOf(symbol) ?? NaN;
+        return Number(results.get(placeKey('Zones', cellAddress(index + 1, column))));
+      };
+      const totals = quantityIds.map((id): [string, number] => [addedQuantities[id].heading, valueOf(id)]);
+      return [name, Object.fromEntries([['Class', valueOf('Class')], ...totals])];
     }),
   );
   return { totals, milliseconds: second - first };

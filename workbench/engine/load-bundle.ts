@@ -3,6 +3,25 @@ import { join } from 'node:path';
 import { createContext, Script } from 'node:vm';
 import { functionHost, type Bundle } from './bundle';
 
+// What a script looks up in the globals of a context is asked of the object behind them each time, which takes many
+// times as long as arithmetic does. The names of the language are therefore names of the script's own.
+const OF_THE_LANGUAGE = [
+  'Array',
+  'Error',
+  'JSON',
+  'Map',
+  'Math',
+  'Number',
+  'Object',
+  'RegExp',
+  'Set',
+  'String',
+];
+
+function scriptOf(text: string, filename: string): Script {
+  return new Script(`{const {${OF_THE_LANGUAGE.join()}}=globalThis;${text}\n}`, { filename });
+}
+
 /**
  * Runs a built bundle as the host does and collects the functions that it associates.
  * @param script text of the built script
@@ -16,8 +35,8 @@ export function readBundle(script: string, metadata: string, more?: string): Bun
   const globals: Record<string, unknown> = { CustomFunctions: host.CustomFunctions, console };
   globals['self'] = globals;
   const context = createContext(globals);
-  new Script(script, { filename: 'functions.js' }).runInContext(context);
-  if (more !== undefined) new Script(more, { filename: 'functions-more.js' }).runInContext(context);
+  scriptOf(script, 'functions.js').runInContext(context);
+  if (more !== undefined) scriptOf(more, 'functions-more.js').runInContext(context);
   return host.bundle(metadata);
 }
 

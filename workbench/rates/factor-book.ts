@@ -2,7 +2,7 @@ import ExcelJS from 'exceljs';
 import { noteOf } from '../../src/actuals/note';
 import type { PooledRate } from '../../src/actuals/pool-jobs';
 import { show, type System } from '../../src/quantity/systems';
-import { kindOf } from './report';
+import { factorRow } from '../../src/rules/factor-row';
 
 /**
  * Makes a workbook with a table of factors from pooled rates.
@@ -22,7 +22,7 @@ export async function factorBook(rates: readonly PooledRate[], system: System): 
       ['units', system, ''],
       ...rates.map(({ factor, blended, observations, jobs }) => [
         factor.id,
-        show(blended, kindOf(factor.id), system),
+        show(blended, factorRow(factor.id).kind, system),
         noteOf(observations, jobs.size),
       ]),
     ],

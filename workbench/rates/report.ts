@@ -1,19 +1,10 @@
 import type { Observation } from '../../src/actuals/rates';
 import type { PooledRate } from '../../src/actuals/pool-jobs';
 import { shownUnit } from '../../src/quantity/shown-unit';
-import { show, unitOf, type Kind, type System } from '../../src/quantity/systems';
-import { factors } from '../../src/rules/factors';
+import { show, unitOf, type System } from '../../src/quantity/systems';
+import { factorRow } from '../../src/rules/factor-row';
 
 const numbers = new Intl.NumberFormat('en-US', { maximumSignificantDigits: 4 });
-
-/**
- * What a factor measures.
- * @param id the factor
- * @returns its kind
- */
-export function kindOf(id: string): Kind {
-  return factors.find((row) => row.id === id)?.kind ?? 'ratio';
-}
 
 /**
  * The pooled rates in words.
@@ -25,7 +16,7 @@ export function ratesText(rates: readonly PooledRate[], system: System): string 
   if (rates.length === 0) return 'No entry shows a rate.\n';
   const head = ['Factor', 'Jobs', 'Entries', 'Starting', 'Pooled', '80 % range', 'Weight', 'Unit'];
   const lines = rates.flatMap((rate) => {
-    const kind = kindOf(rate.factor.id);
+    const kind = factorRow(rate.factor.id).kind;
     const shown = (value: number): string => numbers.format(show(value, kind, system));
     return [
       [

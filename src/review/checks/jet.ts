@@ -57,7 +57,7 @@ export const tooMuchToApply: Check = ({ zones, factors }) => {
           where: 'factor apply.pressure',
           why: 'More drives cleaner into the wall, where rinsing does not reach it',
           todo: 'Use a brush, or a sprayer at less pressure',
-          source: 'trade-site',
+          source: 'pressure-cleaning',
         },
       ];
 };

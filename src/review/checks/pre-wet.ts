@@ -3,7 +3,7 @@ import type { WashedRow } from '../../estimate/zone-own';
 import { washedRows } from '../../hazards/washed';
 import { constants } from '../../rules/constants';
 import type { FactorsInForce } from '../../rules/read-factors';
-import { kindOf } from '../../walls/rows-alike';
+import { groupKey } from '../../walls/rows-alike';
 import type { WallRow } from '../../walls/wall-row';
 import { hazardCheck, materialNames } from '../finding';
 import { shownFactor } from '../shown';
@@ -50,8 +50,8 @@ function bySuctionAlone({ row, how }: WashedRow, factors: FactorsInForce): boole
   );
 }
 
-/** One row stands for each kind in long tables: the finding names every wall of it. */
+/** One row stands for each group in long tables: the finding names every wall of it. */
 function rowsWashedSo(zone: ZoneEstimate, so: (washed: WashedRow) => boolean): WallRow[] {
-  const kinds = new Set(zone.washed.filter(so).map(({ row }) => kindOf(row)));
-  return kinds.size === 0 ? [] : washedRows(zone).filter((row) => kinds.has(kindOf(row)));
+  const groups = new Set(zone.washed.filter(so).map(({ row }) => groupKey(row)));
+  return groups.size === 0 ? [] : washedRows(zone).filter((row) => groups.has(groupKey(row)));
 }

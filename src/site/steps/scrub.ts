@@ -24,7 +24,7 @@ export const scrub: StepBuilder = ({ zone, factors, first }) => {
       resultFact('Class that the heaviest residue needs', governing.mostNeed, 'class', 'mostNeed', factors),
       resultFact('Time, whole zone', totals.scrubHours, 'laborHours', 'washPart', factors),
     ],
-    source: 'tn20',
-    kind: 'published',
+    source: 'practice',
+    kind: 'common practice',
   };
 };

@@ -232,7 +232,7 @@ export function passesInWords(passes: number): string {
 }
 
 function cleanedOf({ walls }: SiteWash): Cleaned[] {
-  return walls.flatMap((kind) => (kind.how.cycle ? [{ ...kind, cycle: kind.how.cycle }] : []));
+  return walls.flatMap((group) => (group.how.cycle ? [{ ...group, cycle: group.how.cycle }] : []));
 }
 
 function ofCleaned(

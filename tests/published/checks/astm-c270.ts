@@ -23,8 +23,8 @@ const published: Mark = 'published';
 /** The property specification, and what scraping makes of it. */
 export const astmC270: SourceChecks = {
   document: 'ASTM C270, Mortar for Unit Masonry',
-  edition: 'as quoted in a secondary source',
-  section: 'property specification, 28-day strength, at least',
+  edition: 'as quoted in Preservation Brief 2 of the National Park Service',
+  section: 'mortar types and their strengths',
   checks: [
     ...types.map(({ type, psi }): PublishedCheck => ({
       what: `strength of Type ${type}`,

@@ -47,17 +47,17 @@ export const earnedValueManual: SourceChecks = {
 const HALF_DONE: Booked = { budget: 100, earned: 50, actual: 60 };
 const NOT_BEGUN: Booked = { budget: 60, earned: 0, actual: 0 };
 
-/** The formulas of the standard on two tasks, one half done and one not begun; no copy was at hand. */
-export const earnedValueStandard: SourceChecks = {
-  document: 'EIA-748, Earned Value Management Systems',
-  edition: 'no copy at hand',
-  section: 'performance indices and estimates at completion',
+/** The formulas of a public card on two tasks, one half done and one not begun. */
+export const earnedValueCard: SourceChecks = {
+  document: 'Defense Acquisition University, Earned Value Management Gold Card',
+  edition: '2013, a copy',
+  section: 'efficiencies; estimate at completion',
   checks: [
     {
       what: 'CPI = BCWP / ACWP of two tasks, 50 h earned of 160 for 60 h',
       value: 50 / 60,
       unit: '1',
-      mark: 'from memory',
+      mark: 'computed',
       ...exact,
       ours: () => indexOf(HALF_DONE, NOT_BEGUN),
       second: byFormula('(0.5 * 100 + 0 * 60) / 60', 'mathjs, from the formula'),
@@ -66,7 +66,7 @@ export const earnedValueStandard: SourceChecks = {
       what: 'EAC = BAC / CPI of the two tasks together',
       value: 192,
       unit: 'labor-h',
-      mark: 'from memory',
+      mark: 'computed',
       ...exact,
       ours: () => forecast('atIndex', HALF_DONE, NOT_BEGUN),
       second: byFormula('60 + (160 - 50) / (50 / 60)', 'mathjs, as ACWP + (BAC - BCWP) / CPI'),
@@ -75,7 +75,7 @@ export const earnedValueStandard: SourceChecks = {
       what: 'EAC = ACWP + BAC - BCWP of the two tasks together',
       value: 170,
       unit: 'labor-h',
-      mark: 'from memory',
+      mark: 'computed',
       ...exact,
       ours: () => forecast('asBudgeted', HALF_DONE, NOT_BEGUN),
       second: byFormula('(60 + 50) + (0 + 60)', 'mathjs, task by task'),
@@ -84,7 +84,7 @@ export const earnedValueStandard: SourceChecks = {
       what: 'EAC of the two tasks, each at its own CPI, the one not begun as budgeted',
       value: 180,
       unit: 'labor-h',
-      mark: 'from memory',
+      mark: 'computed',
       ...exact,
       ours: () => forecast('taskByTask', HALF_DONE, NOT_BEGUN),
       second: byFormula('60 + 50 / (50 / 60) + 60', 'mathjs, as ACWP + (BAC - BCWP) / CPI of each'),

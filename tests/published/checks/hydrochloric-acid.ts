@@ -42,8 +42,7 @@ const ofGallon = (value: number): Pick<PublishedCheck, 'value' | 'unit' | 'mark'
 /** What neutralizes it. */
 export const stoichiometry: SourceChecks = {
   document: 'Stoichiometry of HCl with NaHCO3 and Na2CO3, standard atomic weights',
-  edition:
-    'IUPAC 2021 as quoted on a page of molar masses: H 1.008, C 12.011, O 15.999, Na 22.990; Cl 35.453',
+  edition: 'IUPAC 1995, table 2, rounded to 3 decimals: H 1.008, C 12.011, O 15.999, Na 22.990, Cl 35.453',
   section: 'HCl + NaHCO3; 2 HCl + Na2CO3',
   checks: [
     {

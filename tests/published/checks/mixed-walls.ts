@@ -102,10 +102,10 @@ const warm = [
 ];
 
 /** Cold. */
-export const tradeSite: SourceChecks = {
-  document: 'Trade site on masonry cleaning',
-  edition: 'not stated',
-  section: 'air above 40 degF and staying so through drying',
+export const coldAir: SourceChecks = {
+  document: 'UFGS 04900, Masonry Restoration and Cleaning',
+  edition: 'as stored',
+  section: '3.2.1: air above 40 degF until dry and at least 7 days after',
   checks: [
     {
       what: 'findings with air at 39 degF',

@@ -5,9 +5,9 @@ const bound = { mark: 'published', within: 1e-9, because: 'a bound' } as const;
 
 /** Pressure cleaning of new brick. */
 export const regionalPressure: SourceChecks = {
-  document: 'High pressure water cleaning of new masonry, as read on the web',
-  edition: 'as stored',
-  section: '400 to 800 psi',
+  document: 'Brick Industry Association Southeast Region, Good Practice for Cleaning New Brickwork',
+  edition: 'as stored; the passage in a copy on the web',
+  section: 'high pressure water cleaning: 400 to 800 psi',
   checks: [
     ...(['Red clay brick', 'Dark clay brick'] as const).map((name): PublishedCheck => ({
       what: `most pressure on ${name.toLowerCase()}`,
@@ -63,8 +63,8 @@ const limestoneWall = [
 
 /** Limestone. */
 export const stoneProducer: SourceChecks = {
-  document: 'Limestone producer page quoting the stone institute',
-  edition: 'not stated',
+  document: 'Indiana Limestone Institute of America, Cleaning Indiana Limestone',
+  edition: 'as stored; fan and distance as a producer quotes the institute',
   section: 'at most 1,200 psi, at least 6 in. off',
   checks: [
     {

@@ -19,8 +19,8 @@ const check = (what: string, value: number, unit: string, id: string, name: stri
 
 /** Numbers that cautions quote. */
 export const regulations: SourceChecks = {
-  document: '40 CFR 403.5(b); OSHA limits of HCl and HF in air; 29 CFR 1926.50(g), 1926.451; ANSI Z358.1',
-  edition: 'as read, not dated',
+  document: '40 CFR 403.5(b); 29 CFR 1926.55, 1926.50(g), 1926.451; WAC 296-800-15030, as ANSI/ISEA Z358.1',
+  edition: 'in force, read in copies',
   section: 'limits that the cautions quote',
   checks: [
     check('least pH of a discharge to the sewer', 5, 'pH', 'sewer', 'least'),

@@ -27,9 +27,9 @@ function uptake(minutes: number): number {
 /** Uptake grows with the square root of time. */
 export const sqrtTimeLaw: SourceChecks = {
   document:
-    'Hall, Water sorptivity of mortars and concretes: a review, Magazine of Concrete Research 41 (147)',
-  edition: 'law as quoted in secondary sources',
-  section: 'sorptivity: i = S sqrt(t)',
+    'Law of sorptivity: Philip, Soil Science 84; Hall and Hoff, Water Transport in Brick, Stone and Concrete',
+  edition: '1957; 2012; as quoted in the encyclopedia article Sorptivity',
+  section: 'I = S sqrt(t)',
   checks: [4, 9, 25].map((minutes) => ({
     what: `uptake of ${String(minutes)} min to that of the first minute`,
     value: Math.sqrt(minutes),

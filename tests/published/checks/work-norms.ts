@@ -250,7 +250,7 @@ const ROW_FLOW = (): number => {
 
 /** Flows of the rinse in trade texts. */
 export const rinseFlows: SourceChecks = {
-  document: 'Flows of the rinse: High pressure water cleaning of new masonry; Masonry Magazine, July 2006',
+  document: 'Flows of the rinse: Good Practice for Cleaning New Brickwork; Masonry Magazine, July 2006',
   edition: 'as stored',
   section: '3 to 8 gal/min; 5, 5 to 7, 6 to 8 gal/min (pages 42 and 43)',
   checks: (

@@ -32,7 +32,7 @@ it('has a row for each caution and place, and says when it was made', () => {
   const read = [
     'NIOSH 96-118, Preventing Carbon Monoxide Poisoning from Small Gasoline-Powered Engines and Tools',
     'published',
-    'cdc.gov/niosh/docs/96-118a',
+    'https://cdc.gov/niosh/docs/96-118a',
   ];
   expect(rows).toEqual([
     [

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { quantityIds } from '../../src/estimate/quantities';
 import { materials } from '../../src/rules/materials';
 import { readFactors } from '../../src/rules/read-factors';
-import { readKinds, readWalls } from '../../src/walls/read-walls';
+import { readGroups, readWalls } from '../../src/walls/read-walls';
 import { readZones } from '../../src/walls/read-zones';
 import { zonesOf, type Zone } from '../../src/walls/zones';
 import { estimateZone } from '../core/made';
@@ -14,10 +14,10 @@ const factors = readFactors([['price.labour', 40]]);
 const header = ['Wall', 'Zone', 'Level', 'Material', 'Area', 'Height', 'Openings', 'Opening perimeter'];
 const more = ['Fixtures', 'Mortar', 'Residue', 'Brushed', 'Age', 'Masked', 'Suction'];
 
-/** By kinds and row by row a zone comes to the same, but for the last digits. */
-function expectSameEstimates(byKinds: readonly Zone[], byRows: readonly Zone[]): void {
-  expect(byKinds.map(({ name }) => name)).toEqual(byRows.map(({ name }) => name));
-  byKinds.forEach((zone, index) => {
+/** By groups and row by row a zone comes to the same, but for the last digits. */
+function expectSameEstimates(byGroups: readonly Zone[], byRows: readonly Zone[]): void {
+  expect(byGroups.map(({ name }) => name)).toEqual(byRows.map(({ name }) => name));
+  byGroups.forEach((zone, index) => {
     const rows = byRows[index]?.rows ?? [];
     expect(zone.rows).toEqual(rows);
     const seen = estimateZone(zone, factors);
@@ -31,7 +31,7 @@ function expectSameEstimates(byKinds: readonly Zone[], byRows: readonly Zone[]):
   });
 }
 
-describe('rows put together by kinds', () => {
+describe('rows put together by groups', () => {
   it('are few, whatever their number, and have the sums of the rows', () => {
     const walls = madeWalls(2000);
     const zones = readZones(walls, factors);
@@ -41,7 +41,7 @@ describe('rows put together by kinds', () => {
     ]);
     const different = new Set(alike.map((words) => JSON.stringify(words))).size;
     expect(different).toBeLessThan(2000 / 2);
-    expect(zones.reduce((count, { kinds }) => count + (kinds?.length ?? NaN), 0)).toBe(different);
+    expect(zones.reduce((count, { groups }) => count + (groups?.length ?? NaN), 0)).toBe(different);
     expectSameEstimates(zones, zonesOf(readWalls(walls, factors)));
   });
 
@@ -64,9 +64,9 @@ describe('rows put together by kinds', () => {
       ['O', 'N', 1, 'Limestone', 30, 6, 0, 0, 1, 'N', 'light', 'yes', 1, 'no', '', 'lift'],
       ['P', 'N', 1, 'Limestone', 30, 6, 0, 0, 1, 'N', 'light', 'yes', 1, 'no', '', 'ladder'],
     ];
-    const kinds = readKinds([[...header, ...more, 'Access'], ...rows], readFactors([['units', 'SI']]));
-    expect(kinds.map(({ wall }) => wall).join('')).toBe('ACDEFGHIJKMNOP');
-    const [first] = kinds;
+    const groups = readGroups([[...header, ...more, 'Access'], ...rows], readFactors([['units', 'SI']]));
+    expect(groups.map(({ wall }) => wall).join('')).toBe('ACDEFGHIJKMNOP');
+    const [first] = groups;
     // A, B and L: 10 + 20 + 30 m2.
     expect(first).toMatchObject({ area: 60, height: 6, openings: 1, openingPerimeter: 4, fixtures: 3 });
   });
@@ -84,7 +84,7 @@ describe('rows put together by kinds', () => {
       const some = walls.slice(0, count + 1);
       const zones = readZones(some, factors);
       // Two of the five are without a height.
-      expect(zones[0]?.kinds).toHaveLength(Math.min(count, 4));
+      expect(zones[0]?.groups).toHaveLength(Math.min(count, 4));
       expectSameEstimates(zones, zonesOf(readWalls(some, factors)));
     }
     // Tape is the edges and a tenth: 2 (40 + 10), 4 sqrt(90), 2 (10 + 40), 2 * 8, in feet; and 60 about the openings of C,
@@ -155,7 +155,7 @@ describe('rows put together by kinds', () => {
     ];
     const [high] = readZones(walls, factors);
     expect(high?.below.map(({ wall }) => wall)).toEqual(['B']);
-    expect(high?.kinds).toBeUndefined();
+    expect(high?.groups).toBeUndefined();
   });
 
   it('are not taken along by a copy of their zone with other rows', () => {
@@ -167,7 +167,7 @@ describe('rows put together by kinds', () => {
       estimateZone(zone, factors).totals.maskingArea,
     );
     expect(copy.rows).toEqual([only]);
-    expect('kinds' in copy).toBe(false);
+    expect('groups' in copy).toBe(false);
   });
 });
 

@@ -1,8 +1,0 @@
-import { columnIds, columns, type Column, type ColumnId } from './columns';
-
-/** The columns in which all rows of a kind agree. */
-export const columnsOfKind: readonly ColumnId[] = columnIds.filter((id) => !isOfRow(columns[id]));
-
-function isOfRow({ ofRow }: Column): boolean {
-  return ofRow === true;
-}
