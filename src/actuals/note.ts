@@ -10,6 +10,15 @@ const inWords = new Intl.DateTimeFormat('en-GB', {
 });
 
 /**
+ * A day in words.
+ * @param day as the spreadsheet counts
+ * @returns for example `3 May 2026`
+ */
+export function dayWords(day: number): string {
+  return inWords.format((day - EPOCH) * MS_PER_DAY);
+}
+
+/**
  * What to note beside a factor whose value comes from recorded work.
  * @param entries the entries, with their days as the spreadsheet counts them
  * @param jobs how many jobs they are of; left out for one
@@ -19,6 +28,6 @@ export function noteOf(entries: readonly { readonly date: number | undefined }[]
   const last = entries.reduce((latest, { date = 0 }) => Math.max(latest, date), 0);
   const counted = `from ${String(entries.length)} ${entries.length === 1 ? 'entry' : 'entries'}`;
   const of = jobs === undefined ? '' : ` of ${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}`;
-  const to = last === 0 ? '' : ` to ${inWords.format((last - EPOCH) * MS_PER_DAY)}`;
+  const to = last === 0 ? '' : ` to ${dayWords(last)}`;
   return counted + of + to;
 }

@@ -15,6 +15,9 @@ export const WASH: Task = { name: 'wash', parts: washHours };
 /** The parts of the labor-hours as tasks, in the order of the estimate. */
 export const partTasks: readonly Task[] = hourParts.map((part) => ({ name: nameOf(part), parts: [part] }));
 
+/** What is cleaned once more after the inspection: what the estimate allows for it is a share of the whole wash. */
+export const RECLEAN: Task = partTasks.find(({ parts }) => parts.includes('recleanHours')) ?? WASH;
+
 /** Every task, the wash as a whole before its parts. */
 export const tasks: readonly Task[] = partTasks.flatMap((task) =>
   task.parts[0] === washHours[0] ? [WASH, task] : [task],

@@ -2,6 +2,7 @@
 const INCH_M = 0.0254;
 const POUND_KG = 0.45359237;
 const GALLON_L = 3.785411784;
+const FLUID_OUNCES_A_GALLON = 128;
 const STANDARD_GRAVITY = 9.80665;
 const MILE_KM = 1.609344;
 
@@ -28,6 +29,8 @@ export const units = {
   ft2: FOOT2_M2,
   L: 1,
   gal: GALLON_L,
+  'fl oz': GALLON_L / FLUID_OUNCES_A_GALLON,
+  mL: 0.001,
   kg: 1,
   lb: POUND_KG,
   min: 1,

@@ -53,6 +53,7 @@ export const kinds = {
   kilometresPerHour: both('km/h'),
   angle: both('degree'),
   // Kinds that a table shows in its own customary unit; `coherent` names the kind that a trace computes in.
+  smallVolume: { ...inUnits('fl oz', 'mL'), coherent: 'volume' },
   shortLength: { ...inUnits('in', 'mm'), coherent: 'length' },
   percent: { ...both('%'), coherent: 'ratio' },
   suction: { ...inUnits('g/30in2', 'kg/m2'), coherent: 'massPerArea' },

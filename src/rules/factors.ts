@@ -829,6 +829,18 @@ export const factors = [
       'parts of water to 1 of concentrate, class 3 (buffered acid at full label strength); the label decides',
   },
   {
+    id: 'cleaner.container',
+    group: 'label',
+    value: 5,
+    unit: 'gal',
+    kind: 'volume',
+    least: 0,
+    most: 1000,
+    positive: true,
+    ...practice,
+    meaning: 'container that concentrate comes in; the crew is told how many to bring',
+  },
+  {
     id: 'acid.2.fraction',
     group: 'label',
     value: 5,

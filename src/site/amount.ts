@@ -29,6 +29,20 @@ export function amount(value: number, kind: Kind, system: System): string {
 }
 
 /**
+ * An amount as it is measured off on site: less than a gallon, or less than a liter, is told in fluid ounces or
+ * milliliters too.
+ * @param value in the base unit
+ * @param kind what it measures
+ * @param system the display system
+ * @returns for example `0.274 gal = 35.1 fl oz`
+ */
+export function siteAmount(value: number, kind: Kind, system: System): string {
+  const large = amount(value, kind, system);
+  const isSmall = kind === 'volume' && value > 0 && show(value, kind, system) < 1;
+  return isSmall ? `${large} = ${amount(value, 'smallVolume', system)}` : large;
+}
+
+/**
  * A factor in force with its unit.
  * @param id the factor
  * @param factors the factors in force

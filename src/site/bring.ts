@@ -8,6 +8,7 @@ import { classInWords } from '../rules/cleaner-classes';
 import type { FactorsInForce } from '../rules/read-factors';
 import { netArea } from '../walls/net-area';
 import type { WallRow } from '../walls/wall-row';
+import { factorAmount, siteAmount } from './amount';
 import { siteWashes } from './washes';
 
 const grouped = new Intl.NumberFormat('en-US', { maximumFractionDigits: 0 });
@@ -62,7 +63,6 @@ export function toBring(
   );
   const { system } = factors;
   const lines: readonly (readonly [string, number, Kind])[] = [
-    ...cleanerOf(zone, rows, factors),
     ['Water, with that of the mix', sums.water, 'volume'],
     ['Masking film', sums.film, 'area'],
     ['Masking tape', sums.tape, 'length'],
@@ -70,16 +70,27 @@ export function toBring(
     ['Sodium bicarbonate', sums.bicarbonate, 'mass'],
     ['Soda ash', sums.sodaAsh, 'mass'],
   ];
-  return lines
+  const others = lines
     .filter(([, value]) => value > 0)
     .map(([label, value, kind]) => ({ label, value: tradeAmount(value, kind, system) }));
+  return [...cleanerOf(zone, rows, factors), ...others];
 }
 
-function cleanerOf(
-  zone: ZoneEstimate,
-  rows: ReadonlySet<WallRow>,
-  factors: FactorsInForce,
-): (readonly [string, number, Kind])[] {
+/**
+ * Concentrate as it is loaded: rounded up, in whole containers, and what of it is needed.
+ * @param value L
+ * @param factors the factors in force
+ * @returns for example `4 gal, in 1 container of 5 gal (3.7 gal needed)`
+ */
+export function inContainers(value: number, factors: FactorsInForce): string {
+  const { system } = factors;
+  const count = Math.ceil((value / factors.value('cleaner.container')) * (1 - constants.guard.value));
+  const containers = `${grouped.format(count)} ${count === 1 ? 'container' : 'containers'}`;
+  const loaded = `${tradeAmount(value, 'volume', system)}, in ${containers} of ${factorAmount('cleaner.container', factors)}`;
+  return `${loaded} (${siteAmount(value, 'volume', system)} needed)`;
+}
+
+function cleanerOf(zone: ZoneEstimate, rows: ReadonlySet<WallRow>, factors: FactorsInForce): ToBring[] {
   return siteWashes(zone).flatMap((wash) => {
     const use = cleanerUse(wash.class, factors);
     const again = factors.value('reclean.share');
@@ -87,10 +98,11 @@ function cleanerOf(
       const area = alike.filter((row) => rows.has(row)).reduce((all, row) => all + netArea(row), 0);
       return sum + (cycle ? cleanerMix(area, cycle.passes, again, use) : 0);
     }, 0);
+    if (!(mix > 0)) return [];
     const named = classInWords(wash.class);
     return [
-      [`Mixed cleaner: ${named}`, mix, 'volume'],
-      [`Concentrate in it: ${named}`, concentrate(mix, use), 'volume'],
-    ] as const;
+      { label: `Mixed cleaner: ${named}`, value: tradeAmount(mix, 'volume', factors.system) },
+      { label: `Concentrate in it: ${named}`, value: inContainers(concentrate(mix, use), factors) },
+    ];
   });
 }

@@ -38,10 +38,11 @@ function agreedOf(raw: unknown, at: string): AgreedSample {
 
 function punchItemOf(raw: unknown, at: string): PunchItem {
   const item = objectOf(raw, at);
-  const { closed } = item;
+  const { closed, photo } = item;
   return {
     wall: textOf(item['wall'], `${at}, wall`),
     what: textOf(item['what'], `${at}, what`),
+    ...(photo === undefined ? {} : { photo: textOf(photo, `${at}, photo`) }),
     ...signedOf(item, at),
     ...(closed === undefined ? {} : { closed: signedOf(objectOf(closed, `${at}, closed`), `${at}, closed`) }),
   };

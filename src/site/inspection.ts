@@ -26,11 +26,15 @@ export interface PunchItem extends Signed {
   /** Label of the wall; the zone as a whole where it is empty. */
   readonly wall: string;
   readonly what: string;
+  /** File name, or number on the camera; left out where there is no photo. */
+  readonly photo?: string;
   /** Undefined while it is open. */
   readonly closed?: Signed;
 }
 
-/** A wall, or part of it, that was cleaned once more. */
+/**
+ * A wall, or part of it, that was cleaned once more, as it was kept here before second cleans went to the recorded work.
+ */
 export interface SecondClean extends Signed {
   /** Label of the wall; the zone as a whole where it is empty. */
   readonly wall: string;
@@ -77,19 +81,23 @@ export function closePunchItem(item: PunchItem, closed: Signed | undefined): Cha
     ...inspection,
     punch: punchList(inspection).map((other) => {
       if (other.when !== item.when || other.wall !== item.wall || other.what !== item.what) return other;
-      const { wall, what, who, when } = other;
-      return { wall, what, who, when, ...(closed ? { closed } : {}) };
+      const { wall, what, photo, who, when } = other;
+      const pictured = photo === undefined ? {} : { photo };
+      return { wall, what, ...pictured, who, when, ...(closed ? { closed } : {}) };
     }),
   });
 }
 
 /**
- * Records a second clean.
- * @param clean the second clean
+ * Takes a second clean out of what is kept here, once it stands in the recorded work.
+ * @param clean the second clean, known by its wall and its time
  * @returns the change
  */
-export function recordSecondClean(clean: SecondClean): Change {
-  return (inspection) => ({ ...inspection, secondCleans: [...secondCleansOf(inspection), clean] });
+export function dropSecondClean({ wall, when }: Pick<SecondClean, 'wall' | 'when'>): Change {
+  return (inspection) => ({
+    ...inspection,
+    secondCleans: secondCleansOf(inspection).filter((other) => other.wall !== wall || other.when !== when),
+  });
 }
 
 /**
@@ -102,7 +110,7 @@ export function punchList({ punch = [] }: Inspection): readonly PunchItem[] {
 }
 
 /**
- * The second cleans of a zone.
+ * The second cleans of a zone that are kept here.
  * @param inspection what is kept of its inspection
  * @returns them in the order in which they were recorded
  */

@@ -24,9 +24,12 @@ export function materialsNamed(rows: readonly WallRow[]): string {
 /**
  * Names in a line, a long list cut short and counted.
  * @param names the names
+ * @param between what stands between two of them
  * @returns the line
  */
-export function listed(names: readonly string[]): string {
+export function listed(names: readonly string[], between = ', '): string {
   const rest = names.length - LABELS_NAMED;
-  return rest > 0 ? `${names.slice(0, LABELS_NAMED).join(', ')} and ${String(rest)} more` : names.join(', ');
+  return rest > 0
+    ? `${names.slice(0, LABELS_NAMED).join(between)} and ${String(rest)} more`
+    : names.join(between);
 }

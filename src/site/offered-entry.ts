@@ -1,7 +1,7 @@
 import type { ZoneBudgets } from '../actuals/budget';
 import { doneIn } from '../actuals/done';
 import type { Entry } from '../actuals/entry';
-import { isOfWash, taskOf, WASH, type Task } from '../actuals/task';
+import { isOfWash, RECLEAN, taskOf, WASH, type Task } from '../actuals/task';
 import { constants } from '../rules/constants';
 import type { WallRow } from '../walls/wall-row';
 import type { StepId } from './step';
@@ -50,7 +50,7 @@ export function offerOfStep(
 
 /**
  * What is left to record of a task in a zone or on one of its walls: the area that no entry has, and what the estimate
- * allows for it.
+ * allows for it. Cleaning once more has no area of its own: what is left of its hours is what no entry has booked.
  * @param task the task
  * @param budgets what the estimate allows in the zone
  * @param entries the recorded work
@@ -69,10 +69,18 @@ export function restOf(
   const { area, hours } = (wall ? budgets.ofWall(wall) : budgets).of(task);
   if (!(hours > 0)) return undefined;
   const ofPlace = wall ? own.filter((entry) => entry.wall === wall) : own;
+  if (task === RECLEAN) {
+    const left = Math.min(hours - hoursIn(ofPlace), budgets.of(task).hours - hoursIn(own));
+    return left > hours * constants.guard.value ? { task, area: 0, hours: left } : undefined;
+  }
   if (area === 0) return ofPlace.length > 0 ? undefined : { task, area: 0, hours };
   const ofZone = budgets.of(task).area - doneIn(own, task, budgets).area;
   const left = Math.min(area - doneIn(ofPlace, task, budgets).area, ofZone);
   return left > area * constants.guard.value ? { task, area: left, hours: (hours * left) / area } : undefined;
+}
+
+function hoursIn(entries: readonly Entry[]): number {
+  return entries.reduce((sum, { hours }) => sum + hours, 0);
 }
 
 /**

@@ -3,7 +3,7 @@ import { factors as table, type Factor, type FactorId } from '../rules/factors';
 import { methods, type MethodId } from '../rules/methods';
 import type { FactorsInForce, MaterialInForce } from '../rules/read-factors';
 import type { SiteSourceId } from '../rules/site-sources';
-import { amount, factorAmount } from './amount';
+import { amount, factorAmount, siteAmount } from './amount';
 import { groupedBy } from './grouped';
 import { wallsNamed } from './named';
 import type { StepFact } from './step';
@@ -44,7 +44,7 @@ export function resultFact(
   const { source, kind: founded } = methods[method];
   return {
     label,
-    value: Number.isFinite(value) ? amount(value, kind, factors.system) : 'no value',
+    value: Number.isFinite(value) ? siteAmount(value, kind, factors.system) : 'no value',
     source,
     kind: founded,
   };

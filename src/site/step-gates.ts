@@ -1,5 +1,7 @@
+import { punchList } from './inspection';
 import { listed } from './named';
-import type { Step } from './step';
+import { heldByItems, itemsNamed, openItems } from './open-items';
+import type { Hold, Step } from './step';
 import type { StepChecklist } from './step-checklist';
 import type { Overruled, StepRecord, ZoneProgress } from './step-progress';
 
@@ -47,7 +49,8 @@ export function standingSteps(
   present: Present,
 ): StandingStep[] {
   let closedGate = '';
-  return checklist.steps.map((step) => {
+  return checklist.steps.map((listedStep) => {
+    const step = withItems(listedStep, progress);
     const record = progress.records.find((candidate) => candidate.step === step.id);
     const own = standingOf(step, record, holdOf(step, record, progress, present));
     const behind = closedGate;
@@ -79,20 +82,21 @@ function standingOf(
       };
 }
 
-/** A condition as it is kept where somebody overrules it, the same on every device, and as it is read out. */
-interface Hold {
-  readonly condition: string;
-  readonly words: string;
+/** What is found later asks for another look, once it is put right. */
+function withItems(step: Step, progress: ZoneProgress): Step {
+  if (step.ofPunchList !== true) return step;
+  return { ...step, decidedOn: [...(step.decidedOn ?? []), ...itemsNamed(punchList(progress))] };
 }
 
 /** What is accepted already has had its wait. */
 function holdOf(
-  { hold, waits }: Step,
+  { hold, waits, ofPunchList = false }: Step,
   record: StepRecord | undefined,
   progress: ZoneProgress,
   { now, timeOf, timeText }: Present,
 ): Hold | undefined {
   if (hold !== undefined) return { condition: hold, words: hold };
+  if (ofPunchList) return heldByItems(openItems(progress));
   if (waits === undefined || record?.done === true) return undefined;
   const begun = progress.records.find(({ step, done }) => step === waits.after && done);
   const waiting = `Waits for "${waits.title}".`;

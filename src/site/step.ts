@@ -38,6 +38,12 @@ export interface StepFact {
   readonly kind: SourceKind;
 }
 
+/** A condition as it is kept where somebody overrules it, the same on every device, and as it is read out. */
+export interface Hold {
+  readonly condition: string;
+  readonly words: string;
+}
+
 /** One step of the work on a zone. */
 export interface Step {
   readonly id: StepId;
@@ -56,6 +62,8 @@ export interface Step {
   readonly mayOverrule?: boolean;
   /** It may be done so many days after another step was ticked, and not before that. */
   readonly waits?: { readonly after: StepId; readonly title: string; readonly days: number };
+  /** True where it is decided on the punch list too, and held while an item of it is open. */
+  readonly ofPunchList?: boolean;
   /** What the step itself rests on. */
   readonly source: SiteSourceId;
   readonly kind: SourceKind;

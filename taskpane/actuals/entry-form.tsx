@@ -1,11 +1,10 @@
 import { useId, useMemo, useState } from 'preact/hooks';
 import type { ZoneBudgets } from '../../src/actuals/budget';
-import { taskOf, tasks, type Task } from '../../src/actuals/task';
+import { RECLEAN, taskOf, tasks, type Task } from '../../src/actuals/task';
 import { readCell } from '../../src/quantity/cell';
 import { dayIn } from '../../src/quantity/day';
-import { shownNumber } from '../../src/quantity/shown-number';
 import { shownUnit } from '../../src/quantity/shown-unit';
-import { show, unitOf, type Kind } from '../../src/quantity/systems';
+import { unitOf, type Kind } from '../../src/quantity/systems';
 import { amount } from '../../src/site/amount';
 import { restOf } from '../../src/site/offered-entry';
 import { failureText } from '../shared/failure-text';
@@ -13,23 +12,8 @@ import { messageOf } from '../workbook/message-of';
 import { WashdownError } from '../../src/quantity/problem';
 import { dayText } from '../shared/time-text';
 import type { WorkbookPort } from '../workbook/port';
+import { draftOf, typedNumber, type EntryDraft, type EntryOffer } from './entry-draft';
 import { addEntry, type Recorded } from './recorded';
-
-// As many digits as a number keeps through a change of units.
-const DIGITS = 12;
-const MEASURED_DIGITS = 3;
-// A hundredth of an hour is half a minute.
-const MOST_PLACES = 4;
-
-/** What the form starts with. */
-export interface EntryOffer {
-  readonly task: Task;
-  /** m2; 0 where the task has no area. */
-  readonly area: number;
-  /** Labor-hours that a clock has counted; undefined where nobody has counted them. */
-  readonly counted?: number;
-  readonly note?: string;
-}
 
 /** What the form shows and does. */
 export interface EntryFormProps {
@@ -37,10 +21,14 @@ export interface EntryFormProps {
   readonly recorded: Recorded;
   readonly budgets: ZoneBudgets;
   readonly offer: EntryOffer;
+  /** What was typed before, where the form was out of sight; undefined before anything is. */
+  readonly typed: EntryDraft | undefined;
+  /** Keeps what is typed, so that it outlasts the form. */
+  readonly keep: (draft: EntryDraft) => void;
   /** Speaks a sentence. */
   readonly say: (sentence: string) => void;
   /** Called once the entry is written, or is not wanted. */
-  readonly done: () => void;
+  readonly done: (written: boolean) => void;
 }
 
 /**
@@ -49,21 +37,13 @@ export interface EntryFormProps {
  * @param props what it shows and does
  * @returns the form
  */
-export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFormProps) {
+export function EntryForm({ port, recorded, budgets, offer, typed, keep, say, done }: EntryFormProps) {
   const { job, entries, table } = recorded;
   const { zone } = budgets;
   const { system } = job.factors;
   const id = useId();
-  const [date, setDate] = useState(() => dayText(new Date()));
-  const [wall, setWall] = useState('');
-  const [task, setTask] = useState(offer.task);
-  const [area, setArea] = useState(() =>
-    offer.counted === undefined ? shown(offer.area, 'area') : measured(show(offer.area, 'area', system)),
-  );
-  const [hours, setHours] = useState(() => (offer.counted === undefined ? '' : measured(offer.counted)));
-  const [water, setWater] = useState('');
-  const [cleaner, setCleaner] = useState('');
-  const [note, setNote] = useState(offer.note ?? '');
+  const [draft, setDraft] = useState(() => typed ?? draftOf(offer, dayText(new Date()), system));
+  const { date, wall, task, area, hours, water, cleaner, note } = draft;
   const [refused, setRefused] = useState('');
   const [writing, setWriting] = useState(false);
   // A zone of thousands of walls is not listed again at each letter.
@@ -83,14 +63,15 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
     zone.rows.find((row) => row.wall === wall),
   );
 
-  function shown(value: number, kind: Kind): string {
-    return value === 0 ? '' : shownNumber(value, kind, system, DIGITS);
-  }
+  const type = (fields: Partial<EntryDraft>) => {
+    const next = { ...draft, ...fields };
+    setDraft(next);
+    keep(next);
+  };
   const place = (nextTask: Task, nextWall: string) => {
     const row = zone.rows.find((each) => each.wall === nextWall);
-    setTask(nextTask);
-    setWall(nextWall);
-    setArea(shown(restOf(nextTask, budgets, entries, row)?.area ?? 0, 'area'));
+    const left = restOf(nextTask, budgets, entries, row)?.area ?? 0;
+    type({ task: nextTask, wall: nextWall, area: typedNumber(left, 'area', system) });
   };
   const refuse = (message: string) => {
     setRefused(message);
@@ -108,17 +89,17 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
       note,
     });
     say(`Recorded in ${where}.`);
-    done();
+    done(true);
   };
-  const field = (label: string, value: string, set: (text: string) => void, more: object = {}) => (
+  const field = (label: string, name: Exclude<keyof EntryDraft, 'task'>, more: object = {}) => (
     <p class="field">
       <label for={`${id}-${label}`}>{label}</label>
       <input
         id={`${id}-${label}`}
-        value={value}
+        value={draft[name]}
         autocomplete="off"
         onInput={(event) => {
-          set(event.currentTarget.value);
+          type({ [name]: event.currentTarget.value });
         }}
         {...more}
       />
@@ -149,7 +130,7 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
           ? `It goes to the end of the table ${table.name}.`
           : 'This workbook has no table Actuals yet: one is made on a new sheet, with this as its first entry.'}
       </p>
-      {field('Date', date, setDate, { type: 'date' })}
+      {field('Date', 'date', { type: 'date' })}
       <p class="field">
         <label for={`${id}-where`}>Zone or wall</label>
         <select
@@ -180,8 +161,8 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
         </select>
       </p>
       <div class="pair">
-        {field(`Area, ${unit('area')}`, area, setArea, number)}
-        {field('Labor-hours', hours, setHours, { ...number, 'aria-describedby': `${id}-planned` })}
+        {task !== RECLEAN && field(`Area, ${unit('area')}`, 'area', number)}
+        {field('Labor-hours', 'hours', { ...number, 'aria-describedby': `${id}-planned` })}
       </div>
       <p id={`${id}-planned`}>
         {offer.counted === undefined
@@ -192,10 +173,10 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
           : 'By the estimate, none of this task is left here.'}
       </p>
       <div class="pair">
-        {field(`Water, ${unit('volume')}`, water, setWater, number)}
-        {field(`Concentrate, ${unit('volume')}`, cleaner, setCleaner, number)}
+        {field(`Water, ${unit('volume')}`, 'water', number)}
+        {field(`Concentrate, ${unit('volume')}`, 'cleaner', number)}
       </div>
-      {field('Note', note, setNote)}
+      {field('Note', 'note')}
       {refused !== '' && <p class="notice">{refused}</p>}
       <p class="actions">
         <button type="submit" class="main" aria-disabled={writing}>
@@ -205,7 +186,7 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
           type="button"
           onClick={() => {
             say('Nothing was recorded.');
-            done();
+            done(false);
           }}
         >
           Not now
@@ -213,14 +194,6 @@ export function EntryForm({ port, recorded, budgets, offer, say, done }: EntryFo
       </p>
     </form>
   );
-}
-
-/** As it can be measured on the wall, and never more than there is. */
-function measured(value: number): string {
-  if (!(value > 0)) return '';
-  const place = MEASURED_DIGITS - 1 - Math.floor(Math.log10(value));
-  const step = 10 ** Math.min(MOST_PLACES, place);
-  return String(Math.floor(value * step) / step);
 }
 
 /** A text that is no number goes on as it is: what reads it says what it accepts. */

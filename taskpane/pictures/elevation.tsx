@@ -1,18 +1,19 @@
 import { useId } from 'preact/hooks';
 import type { ZoneEstimate } from '../../src/estimate/schedule';
-import type { System } from '../../src/quantity/systems';
-import { amount } from '../../src/site/amount';
+import { show, type System } from '../../src/quantity/systems';
+import { amount, rounded } from '../../src/site/amount';
 import { listed } from '../../src/site/named';
 import type { WallRow } from '../../src/walls/wall-row';
-import { layoutElevation, type DrawnWall } from './elevation-layout';
+import { layoutElevation, type DrawnWall, type Room, type Strip } from './elevation-layout';
 import { wallLabel } from './wall-label';
 import { wallState, type WallState } from './wall-state';
 
-const ON_SCREEN = { width: 272, mostHeight: 220, leastWallHeight: 4, mostWidth: 1600 };
+const ON_SCREEN = { width: 272, mostHeight: 220, labelHeight: 14, caption: 16 };
 // The width of a page that fits letter and A4 paper, margins and level numbers off.
-const ON_PAPER = { width: 600, mostHeight: 300, leastWallHeight: 14, mostWidth: 600 };
+const ON_PAPER = { width: 600, mostHeight: 300, labelHeight: 14, caption: 16 };
 const MARGIN = 20;
 const EDGE = 2;
+const CAPTION_RISE = 4;
 
 const stateNames: Readonly<Record<WallState, string>> = {
   washed: 'washed',
@@ -36,54 +37,26 @@ export interface ElevationProps {
  */
 export function Elevation({ zone, system, onPaper }: ElevationProps) {
   const id = useId();
-  const { rows, name } = zone.zone;
-  const room = onPaper ? ON_PAPER : ON_SCREEN;
-  const { walls, levels, width, height, notDrawn } = layoutElevation(rows, room);
-  const stateOf = (wall: DrawnWall) => wallState(wall.row, zone.governing);
-  const fill = { masked: `url(#${id}-masked)`, governs: `url(#${id}-governs)`, washed: 'none' };
-  const size = { width: width + MARGIN + EDGE, height: height + 2 * EDGE };
+  const { drawn, notDrawn } = layoutElevation(zone.zone.rows, ON_SCREEN);
   return (
     <figure class="elevation">
-      {walls.length > 0 && (
-        <Scrolled wide={size.width > room.width + MARGIN + EDGE} label={`Elevation of ${name}`}>
-          <svg
-            role="img"
-            aria-labelledby={`${id}-title ${id}-desc`}
-            width={size.width}
-            height={size.height}
-            viewBox={`${-MARGIN} ${-EDGE} ${size.width} ${size.height}`}
-          >
-            <title id={`${id}-title`}>Elevation of {name}, to scale</title>
-            <desc id={`${id}-desc`}>
-              {byState(walls, zone)
-                .map(({ state, labels }) => `${stateNames[state]}: ${labels}.`)
-                .join(' ')}
-            </desc>
-            <Patterns id={id} />
-            {levels.map((level) => (
-              <text key={level.level} class="level" x={-6} y={level.y}>
-                {level.level === 0 ? '?' : level.level}
-              </text>
-            ))}
-            {walls.map((wall) => (
-              <g
-                key={wall.row.row}
-                class={`wall ${stateOf(wall)}${onPaper && !onPaper.has(wall.row) ? ' other-day' : ''}`}
-              >
-                <title>{`${String(wall.number)}. ${wall.row.wall}, ${wall.row.material.name}: ${stateNames[stateOf(wall)]}`}</title>
-                <path d={outline(wall)} fill={fill[stateOf(wall)]} />
-                <Label wall={wall} />
-              </g>
-            ))}
-          </svg>
-        </Scrolled>
+      {drawn.length > 0 && (
+        <div class={onPaper && 'screen-only'}>
+          <Picture id={`${id}-screen`} room={ON_SCREEN} {...{ zone, system, onPaper }} />
+        </div>
+      )}
+      {drawn.length > 0 && onPaper && (
+        <div class="print-only">
+          <Picture id={`${id}-paper`} room={ON_PAPER} {...{ zone, system, onPaper }} />
+        </div>
       )}
       <figcaption>
         <ul class="key">
-          {byState(walls, zone).map(({ state, labels }) => (
+          {byState(drawn, zone).map(({ state, labels }) => (
             <li key={state}>
               <svg class={`wall ${state}`} width="22" height="14" aria-hidden="true">
-                <rect x="1" y="1" width="20" height="12" fill={fill[state]} />
+                <Patterns id={`${id}-${state}`} />
+                <rect x="1" y="1" width="20" height="12" fill={fillsOf(`${id}-${state}`)[state]} />
               </svg>
               <span>
                 {stateNames[state]}: {labels}
@@ -95,19 +68,84 @@ export function Elevation({ zone, system, onPaper }: ElevationProps) {
           <p>Not drawn, because area or height is not stated: {listed(notDrawn.map(({ wall }) => wall))}.</p>
         )}
       </figcaption>
-      {walls.length > 0 &&
+      {drawn.length > 0 &&
         (onPaper ? (
-          <WallTable walls={walls} zone={zone} system={system} today={onPaper} />
+          <WallTable rows={drawn} zone={zone} system={system} today={onPaper} />
         ) : (
           <details>
             <summary>The picture as a table</summary>
             <div class="scroll" role="region" aria-label="The picture as a table" tabIndex={0}>
-              <WallTable walls={walls} zone={zone} system={system} />
+              <WallTable rows={drawn} zone={zone} system={system} />
             </div>
           </details>
         ))}
     </figure>
   );
+}
+
+interface PictureProps extends Omit<ElevationProps, 'onPaper'> {
+  readonly onPaper: ReadonlySet<WallRow> | undefined;
+  readonly id: string;
+  readonly room: Room;
+}
+
+function Picture({ id, room, zone, system, onPaper }: PictureProps) {
+  const { strips, width, height, drawn } = layoutElevation(zone.zone.rows, room);
+  const fills = fillsOf(id);
+  const size = { width: width + MARGIN + EDGE, height: height + 2 * EDGE };
+  const part = ({ from, to }: Strip) =>
+    `${rounded(show(from, 'length', system))} to ${amount(to, 'length', system)}`;
+  return (
+    <svg
+      role="img"
+      aria-labelledby={`${id}-title ${id}-desc`}
+      width={size.width}
+      height={size.height}
+      viewBox={`${-MARGIN} ${-EDGE} ${size.width} ${size.height}`}
+    >
+      <title id={`${id}-title`}>
+        Elevation of {zone.zone.name}, to scale
+        {strips.length > 1 && `, in ${String(strips.length)} strips from left to right`}
+      </title>
+      <desc id={`${id}-desc`}>
+        {byState(drawn, zone)
+          .map(({ state, labels }) => `${stateNames[state]}: ${labels}.`)
+          .join(' ')}
+      </desc>
+      <Patterns id={id} />
+      {strips.map((strip) => (
+        <g key={strip.from}>
+          {strips.length > 1 && (
+            <text class="strip" x={0} y={strip.y - CAPTION_RISE}>
+              {part(strip)}
+            </text>
+          )}
+          {strip.levels.map((level) => (
+            <text key={level.level} class="level" x={-6} y={level.y}>
+              {level.level === 0 ? '?' : level.level}
+            </text>
+          ))}
+          {strip.walls.map((wall) => {
+            const state = wallState(wall.row, zone.governing);
+            return (
+              <g
+                key={wall.row.row}
+                class={`wall ${state}${onPaper && !onPaper.has(wall.row) ? ' other-day' : ''}`}
+              >
+                <title>{`${String(wall.number)}. ${wall.row.wall}, ${wall.row.material.name}: ${stateNames[state]}`}</title>
+                <path d={outline(wall)} fill={fills[state]} />
+                <Label wall={wall} />
+              </g>
+            );
+          })}
+        </g>
+      ))}
+    </svg>
+  );
+}
+
+function fillsOf(id: string): Readonly<Record<WallState, string>> {
+  return { masked: `url(#${id}-masked)`, governs: `url(#${id}-governs)`, washed: 'none' };
 }
 
 function Label({ wall }: { wall: DrawnWall }) {
@@ -127,25 +165,6 @@ function outline({ pieces, height }: DrawnWall): string {
   const tops = pieces.flatMap(({ x, y, width }) => [at(x, y), at(x + width, y)]);
   const feet = pieces.flatMap(({ x, y, width }) => [at(x, y + height), at(x + width, y + height)]);
   return `M${[...tops, ...feet.reverse()].join('L')}Z`;
-}
-
-function Scrolled({
-  wide,
-  label,
-  children,
-}: {
-  wide: boolean;
-  label: string;
-  children: preact.ComponentChildren;
-}) {
-  return wide ? (
-    // A wide picture is scrolled, by keyboard too.
-    <div class="scroll" role="region" aria-label={`${label}, scrolls sideways`} tabIndex={0}>
-      {children}
-    </div>
-  ) : (
-    <div>{children}</div>
-  );
 }
 
 function Patterns({ id }: { id: string }) {
@@ -169,12 +188,12 @@ function Patterns({ id }: { id: string }) {
 }
 
 function WallTable({
-  walls,
+  rows,
   zone,
   system,
   today,
 }: {
-  walls: readonly DrawnWall[];
+  rows: readonly WallRow[];
   zone: ZoneEstimate;
   system: System;
   today?: ReadonlySet<WallRow>;
@@ -184,7 +203,11 @@ function WallTable({
       <thead>
         <tr>
           <th scope="col">No.</th>
-          {today && <th scope="col">Today</th>}
+          {today && (
+            <th scope="col" class="print-only">
+              Today
+            </th>
+          )}
           <th scope="col">Level</th>
           <th scope="col">Wall</th>
           <th scope="col">Material</th>
@@ -193,10 +216,10 @@ function WallTable({
         </tr>
       </thead>
       <tbody>
-        {walls.map(({ row, number }) => (
+        {rows.map((row, index) => (
           <tr key={row.row}>
-            <td>{number}</td>
-            {today && <td>{today.has(row) ? 'yes' : ''}</td>}
+            <td>{index + 1}</td>
+            {today && <td class="print-only">{today.has(row) ? 'yes' : ''}</td>}
             <td>{row.level === 0 ? 'not stated' : row.level}</td>
             <th scope="row">{row.wall}</th>
             <td>{row.material.name}</td>
@@ -212,15 +235,13 @@ function WallTable({
 }
 
 function byState(
-  walls: readonly DrawnWall[],
+  rows: readonly WallRow[],
   { governing }: ZoneEstimate,
 ): { state: WallState; labels: string }[] {
   return (['governs', 'masked', 'washed'] as const)
     .map((state) => ({
       state,
-      labels: listed(
-        walls.filter(({ row }) => wallState(row, governing) === state).map(({ row }) => row.wall),
-      ),
+      labels: listed(rows.filter((row) => wallState(row, governing) === state).map(({ wall }) => wall)),
     }))
     .filter(({ labels }) => labels !== '');
 }

@@ -8,6 +8,15 @@ export function timeText(time: Date | string): string {
 }
 
 /**
+ * A day as a user reads it, in their own language and time zone.
+ * @param time the time
+ * @returns the date
+ */
+export function dateText(time: Date): string {
+  return time.toLocaleDateString(undefined, { dateStyle: 'medium' });
+}
+
+/**
  * The day of a time in the user's own time zone.
  * @param time the time, or its ISO 8601 text
  * @returns year-month-day, for example `2026-05-04`

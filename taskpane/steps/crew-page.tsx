@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { cautionTopics, LABEL_FIRST, type CautionTopic } from '../../src/rules/cautions';
 import { classInWords } from '../../src/rules/cleaner-classes';
@@ -9,6 +10,7 @@ import type { StandingStep } from '../../src/site/step-gates';
 import { Elevation } from '../pictures/elevation';
 import { PrintActions } from '../shared/print-actions';
 import { putOnNewSheet } from '../shared/sheet-out';
+import { dateText } from '../shared/time-text';
 import type { WorkbookPort } from '../workbook/port';
 import type { CrewPageData } from './crew-page-data';
 import { overruledText } from './condition-text';
@@ -54,92 +56,119 @@ export function CrewPage({ data, factors, port, chosen, choose, back, say }: Cre
   };
   return (
     <section class="crew-page" aria-label="Crew's page">
-      <h3 tabIndex={-1} ref={heading}>
-        Crew's page: {zone.zone.name}
-      </h3>
-      <PrintActions what="The crew's page is" copy={copy} say={say} main>
-        <button type="button" onClick={back}>
-          Back to the steps
-        </button>
-      </PrintActions>
-      <fieldset class="not-printed">
-        <legend>Today's walls (all, unless you choose)</legend>
-        {zone.zone.rows.map(({ wall }) => (
-          <label class="choice" key={wall}>
-            <input
-              type="checkbox"
-              checked={chosen.includes(wall)}
-              onChange={(event) => {
-                choose(
-                  event.currentTarget.checked ? [...chosen, wall] : chosen.filter((label) => label !== wall),
-                );
-              }}
-            />{' '}
-            {wall}
-          </label>
+      <Sheets head={`Crew's page: ${zone.zone.name}`}>
+        <h3 tabIndex={-1} ref={heading}>
+          Crew's page: {zone.zone.name}
+        </h3>
+        <PrintActions what="The crew's page is" copy={copy} say={say} main>
+          <button type="button" onClick={back}>
+            Back to the steps
+          </button>
+        </PrintActions>
+        <fieldset class="not-printed">
+          <legend>Today's walls (all, unless you choose)</legend>
+          {zone.zone.rows.map(({ wall }) => (
+            <label class="choice" key={wall}>
+              <input
+                type="checkbox"
+                checked={chosen.includes(wall)}
+                onChange={(event) => {
+                  choose(
+                    event.currentTarget.checked
+                      ? [...chosen, wall]
+                      : chosen.filter((label) => label !== wall),
+                  );
+                }}
+              />{' '}
+              {wall}
+            </label>
+          ))}
+        </fieldset>
+        <p class="to-fill print-only">Date: ______________ Foreman: ______________________________</p>
+        <p class="first-line">{LABEL_FIRST}</p>
+        <p>
+          {zone.classToUse === undefined
+            ? 'No first wash: every wall is masked.'
+            : `Washed with ${classInWords(zone.classToUse)}.`}{' '}
+          {zone.laterClasses.length > 0 &&
+            `Masked masonry afterwards, with ${[...new Set(zone.laterClasses)].map((of) => classInWords(of)).join(', ')}.`}
+        </p>
+        <h4>Today's walls</h4>
+        <ul class="today">
+          {today.map(({ wall, row }) => (
+            <li key={row}>{wall}</li>
+          ))}
+        </ul>
+        <Elevation zone={zone} system={system} onPaper={new Set(today)} />
+        <h4>Bring for these walls, rounded up</h4>
+        {bring.length === 0 && <p>{zone.finding ?? 'Nothing.'}</p>}
+        <ul class="bring">
+          {bring.map(({ label, value }) => (
+            <li key={label}>
+              <Box /> {label}: <strong>{value}</strong>
+            </li>
+          ))}
+        </ul>
+        <h4>Agreed on the sample panel</h4>
+        <p>
+          {progress.agreed
+            ? agreedWords(progress.agreed)
+            : 'No acceptance is recorded. Accepted by: ______________ Date: __________ Distance: ________ Light: ________ Dry: ____'}
+        </p>
+        <h4>Steps</h4>
+        <p>Numbers are those of the whole zone. Tick a step when it is done.</p>
+        <ol class="crew-steps">
+          {steps.map((standing, index) => (
+            <CrewStep key={standing.step.id} standing={standing} number={index + 1} />
+          ))}
+        </ol>
+        <h4>Punch list</h4>
+        <ul class="bring">
+          {items.map((item) => (
+            <li key={`${item.when}${item.wall}${item.what}`}>
+              <Box done={item.closed !== undefined} /> {punchWords(item)}
+            </li>
+          ))}
+          {BLANKS.map((blank) => (
+            <li key={blank} class="print-only">
+              <Box /> Wall: ________________ What: ______________________________________________ Photo:
+              ________
+            </li>
+          ))}
+        </ul>
+        <h4>Cautions</h4>
+        {(Object.keys(cautionTopics) as CautionTopic[]).map((topic) => (
+          <CrewCautions
+            key={topic}
+            topic={topic}
+            zone={zone.zone.name}
+            cautions={cautions.filter((caution) => caution.topic === topic)}
+          />
         ))}
-      </fieldset>
-      <p class="to-fill print-only">Date: ______________ Foreman: ______________________________</p>
-      <p class="first-line">{LABEL_FIRST}</p>
-      <p>
-        {zone.classToUse === undefined
-          ? 'No first wash: every wall is masked.'
-          : `Washed with ${classInWords(zone.classToUse)}.`}{' '}
-        {zone.laterClasses.length > 0 &&
-          `Masked masonry afterwards, with ${[...new Set(zone.laterClasses)].map((of) => classInWords(of)).join(', ')}.`}
-      </p>
-      <h4>Today's walls</h4>
-      <ul class="today">
-        {today.map(({ wall, row }) => (
-          <li key={row}>{wall}</li>
-        ))}
-      </ul>
-      <Elevation zone={zone} system={system} onPaper={new Set(today)} />
-      <h4>Bring for these walls, rounded up</h4>
-      {bring.length === 0 && <p>{zone.finding ?? 'Nothing.'}</p>}
-      <ul class="bring">
-        {bring.map(({ label, value }) => (
-          <li key={label}>
-            <Box /> {label}: <strong>{value}</strong>
-          </li>
-        ))}
-      </ul>
-      <h4>Agreed on the sample panel</h4>
-      <p>
-        {progress.agreed
-          ? agreedWords(progress.agreed)
-          : 'No acceptance is recorded. Accepted by: ______________ Date: __________ Distance: ________ Light: ________ Dry: ____'}
-      </p>
-      <h4>Steps</h4>
-      <p>Numbers are those of the whole zone. Tick a step when it is done.</p>
-      <ol class="crew-steps">
-        {steps.map((standing, index) => (
-          <CrewStep key={standing.step.id} standing={standing} number={index + 1} />
-        ))}
-      </ol>
-      <h4>Punch list</h4>
-      <ul class="bring">
-        {items.map((item) => (
-          <li key={`${item.when}${item.wall}${item.what}`}>
-            <Box done={item.closed !== undefined} /> {punchWords(item)}
-          </li>
-        ))}
-        {BLANKS.map((blank) => (
-          <li key={blank} class="print-only">
-            <Box /> Wall: ____________________ What: ________________________________________
-          </li>
-        ))}
-      </ul>
-      <h4>Cautions</h4>
-      {(Object.keys(cautionTopics) as CautionTopic[]).map((topic) => (
-        <CrewCautions
-          key={topic}
-          topic={topic}
-          zone={zone.zone.name}
-          cautions={cautions.filter((caution) => caution.topic === topic)}
-        />
-      ))}
+      </Sheets>
     </section>
+  );
+}
+
+/** A head that each printed sheet repeats: only that of a table does so in every engine that prints the pane. */
+function Sheets({ head, children }: { head: string; children: ComponentChildren }) {
+  return (
+    <table class="sheets" role="presentation">
+      <thead>
+        <tr>
+          <td>
+            <p class="sheet-head">
+              <strong>{head}</strong> <span>For the crew at the wall. Printed {dateText(new Date())}</span>
+            </p>
+          </td>
+        </tr>
+      </thead>
+      <tbody>
+        <tr>
+          <td>{children}</td>
+        </tr>
+      </tbody>
+    </table>
   );
 }
 

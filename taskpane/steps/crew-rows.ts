@@ -1,6 +1,7 @@
 import { LABEL_FIRST } from '../../src/rules/cautions';
 import { siteSources } from '../../src/rules/site-sources';
 import { agreedWords, punchList } from '../../src/site/inspection';
+import { overruledText } from './condition-text';
 import type { CrewPageData } from './crew-page-data';
 import { punchWords } from './punch-words';
 import { tickWords } from './tick-words';
@@ -25,6 +26,9 @@ export function crewRows({ zone, today, bring, progress, steps, cautions }: Crew
       const done = standing === 'done';
       return [
         ['Steps', number, done ? '☑' : '☐', step.title, done ? tickWords(record) : reason, ''],
+        ...(record?.overruled
+          ? [['Steps', number, '', 'Condition overruled', overruledText(record.overruled), '']]
+          : []),
         ...step.todo.map((sentence) => [
           'Steps',
           number,

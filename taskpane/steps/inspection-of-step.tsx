@@ -1,33 +1,34 @@
+import type { JSX } from 'preact';
+import { RECLEAN } from '../../src/actuals/task';
+import type { System } from '../../src/quantity/systems';
 import {
   addPunchItem,
   agreedWords,
   agreeOnSample,
   closePunchItem,
+  dropSecondClean,
   punchList,
-  recordSecondClean,
   secondCleansOf,
   type Signed,
 } from '../../src/site/inspection';
-import { secondCleanEntries } from '../../src/site/second-clean-entries';
 import type { StepId } from '../../src/site/step';
 import type { ZoneProgress } from '../../src/site/step-progress';
-import { failureText } from '../shared/failure-text';
-import { putOnNewSheet } from '../shared/sheet-out';
-import { dayText } from '../shared/time-text';
-import type { WorkbookPort } from '../workbook/port';
+import type { Recorded } from '../actuals/recorded';
+import type { Reading } from '../shared/use-reading';
 import { AgreedSampleForm } from './agreed-sample';
+import { keptCleanDraft, keptCleanKey, secondCleanNote, type Offered, type OfferKey } from './offers';
 import { PunchList } from './punch-list';
 import { SecondCleans } from './second-cleans';
-
-const SHEET = 'Washdown second cleans';
-// Date, zone, wall, task, area, hours, water, cleaner, note.
-const WIDTHS = [12, 18, 24, 10, 8, 8, 8, 8, 50];
 
 /** What the inspection of a zone works on. */
 export interface InspectionProps {
   readonly step: StepId;
   readonly progress: ZoneProgress;
-  readonly port: WorkbookPort;
+  readonly system: System;
+  readonly recorded: Reading<Recorded>;
+  readonly offer: (key: OfferKey, of: Offered) => void;
+  /** The form of an entry that is offered, with what is to be done once it is written. */
+  readonly form: (key: OfferKey, written?: () => void) => JSX.Element | undefined;
   /** Who does it, and now; undefined where no name was given, which is said. */
   readonly sign: () => Signed | undefined;
   readonly change: (to: (zone: ZoneProgress) => ZoneProgress, done: string) => void;
@@ -40,7 +41,8 @@ export interface InspectionProps {
  * @param props what it works on
  * @returns the fields; nothing for other steps
  */
-export function InspectionOfStep({ step, progress, port, sign, change, say }: InspectionProps) {
+export function InspectionOfStep(props: InspectionProps) {
+  const { step, progress, system, recorded, offer, form, sign, change, say } = props;
   const { zone, walls, agreed } = progress;
   const signed = (to: (by: Signed) => (of: ZoneProgress) => ZoneProgress, done: string): boolean => {
     const by = sign();
@@ -59,7 +61,6 @@ export function InspectionOfStep({ step, progress, port, sign, change, say }: In
     );
   }
   if (step !== 'look') return null;
-  const cleans = secondCleansOf(progress);
   return (
     <>
       <section class="inspection">
@@ -69,9 +70,7 @@ export function InspectionOfStep({ step, progress, port, sign, change, say }: In
       <PunchList
         items={punchList(progress)}
         walls={walls}
-        add={(wall, what) =>
-          signed((by) => addPunchItem({ wall, what, ...by }), 'The item is on the punch list.')
-        }
+        add={(found) => signed((by) => addPunchItem({ ...found, ...by }), 'The item is on the punch list.')}
         close={(item, done) => {
           signed(
             (by) => closePunchItem(item, done ? by : undefined),
@@ -80,24 +79,29 @@ export function InspectionOfStep({ step, progress, port, sign, change, say }: In
         }}
         say={say}
       />
-      <SecondCleans
-        cleans={cleans}
-        walls={walls}
-        record={(wall, hours, why) =>
-          signed((by) => recordSecondClean({ wall, hours, why, ...by }), 'The second clean is recorded.')
-        }
-        putOnSheet={() => {
-          putOnNewSheet(port, SHEET, secondCleanEntries(zone, cleans, dayText), WIDTHS).then(
-            (sheet) => {
-              say(`The rows are on the sheet ${sheet}. Copy them into the table of recorded work.`);
-            },
-            (error: unknown) => {
-              say(failureText(error));
-            },
-          );
-        }}
-        say={say}
-      />
+      {recorded.is === 'ready' && (
+        <SecondCleans
+          entries={recorded.value.entries.filter(
+            (entry) => entry.task === RECLEAN && entry.zone?.name === zone,
+          )}
+          kept={secondCleansOf(progress)}
+          system={system}
+          add={() => {
+            const by = sign();
+            if (by) offer('second clean', { secondClean: { note: secondCleanNote(by.who, '') } });
+          }}
+          record={(clean) => {
+            offer(keptCleanKey(clean), { secondClean: keptCleanDraft(clean) });
+          }}
+          formOf={(clean) =>
+            form(keptCleanKey(clean), () => {
+              change(dropSecondClean(clean), 'The second clean stands in the recorded work.');
+            })
+          }
+        >
+          {form('second clean')}
+        </SecondCleans>
+      )}
     </>
   );
 }

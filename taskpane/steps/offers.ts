@@ -1,15 +1,22 @@
-import { tasks, WASH } from '../../src/actuals/task';
+import { RECLEAN, tasks, WASH } from '../../src/actuals/task';
+import type { SecondClean } from '../../src/site/inspection';
 import { offerOfPatch, offerOfStep, restOf } from '../../src/site/offered-entry';
 import type { StepId } from '../../src/site/step';
-import type { EntryOffer } from '../actuals/entry-form';
+import type { EntryDraft, EntryOffer } from '../actuals/entry-draft';
 import type { Recorded } from '../actuals/recorded';
-import { timeText } from '../shared/time-text';
+import { dayText, timeText } from '../shared/time-text';
 import type { Reading } from '../shared/use-reading';
 
 const MS_A_MINUTE = 60_000;
 
-/** What an entry is offered for: a step, a patch by its start, or anything else. */
-export type OfferKey = StepId | `patch ${string}` | 'other';
+/** What an entry is offered for: a step, a patch by its start, a second clean, one that was kept, or anything else. */
+export type OfferKey = StepId | `patch ${string}` | 'second clean' | `second clean ${string}` | 'other';
+
+/** What an entry is offered for, with what is known of it. */
+export type Offered = StepId | TimedPatch | { readonly secondClean: Partial<EntryDraft> } | 'other';
+
+/** What was typed into the forms of the offers, by the same keys: it outlasts a form that is out of sight. */
+export type Drafts = Map<string, EntryDraft>;
 
 /** The entries that are offered and neither written nor dropped, by zone and what they are offered for. */
 export type Offers = Readonly<Record<string, EntryOffer>>;
@@ -33,6 +40,34 @@ export function patchKey(start: string): OfferKey {
   return `patch ${start}`;
 }
 
+/**
+ * The key of the offer of a second clean that was kept.
+ * @param clean the second clean
+ * @returns the key
+ */
+export function keptCleanKey({ wall, when }: SecondClean): OfferKey {
+  return `second clean ${when} ${wall}`;
+}
+
+/**
+ * What is known of a second clean that was kept, for its entry.
+ * @param clean the second clean
+ * @returns the fields
+ */
+export function keptCleanDraft({ wall, hours, why, who, when }: SecondClean): Partial<EntryDraft> {
+  return { date: dayText(when), wall, hours: String(hours), note: secondCleanNote(who, why) };
+}
+
+/**
+ * The note of a second clean.
+ * @param who whoever did it
+ * @param why why it was cleaned again; empty where it is still to be typed
+ * @returns for example `Second clean, R. Mason: haze`
+ */
+export function secondCleanNote(who: string, why: string): string {
+  return `Second clean, ${who}: ${why}`;
+}
+
 /** A patch that was timed. */
 export interface TimedPatch {
   /** ISO 8601 */
@@ -46,14 +81,10 @@ export interface TimedPatch {
  * What is offered to be recorded.
  * @param recorded the recorded work
  * @param zone name of the zone
- * @param of a step that is done, a patch that was timed, or anything else
+ * @param of a step that is done, a patch that was timed, a second clean, or anything else
  * @returns the entry, or undefined where nothing is left to record, or the recorded work cannot be read
  */
-export function offerFor(
-  recorded: Reading<Recorded>,
-  zone: string,
-  of: StepId | TimedPatch | 'other',
-): EntryOffer | undefined {
+export function offerFor(recorded: Reading<Recorded>, zone: string, of: Offered): EntryOffer | undefined {
   if (recorded.is !== 'ready') return undefined;
   const { job, entries } = recorded.value;
   const budgets = recorded.value.budgets.find((each) => each.zone.name === zone);
@@ -66,6 +97,7 @@ export function offerFor(
     const offer = offerOfStep(of, budgets, entries);
     return offer && { task: offer.task, area: offer.area };
   }
+  if ('secondClean' in of) return { task: RECLEAN, area: 0, typed: of.secondClean };
   const minutes = (Date.parse(of.stop) - Date.parse(of.start)) / MS_A_MINUTE;
   const offer = offerOfPatch(minutes, of.patches, job.factors.value('team.size'), budgets, entries);
   return (
@@ -73,7 +105,7 @@ export function offerFor(
       task: offer.task,
       area: offer.area,
       counted: offer.hours,
-      note: `dwell clock, ${timeText(of.start)}`,
+      typed: { note: `dwell clock, ${timeText(of.start)}` },
     }
   );
 }

@@ -22,13 +22,14 @@ export function PunchList({
 }: {
   items: readonly PunchItem[];
   walls: readonly string[];
-  add: (wall: string, what: string) => boolean;
+  add: (found: Pick<PunchItem, 'wall' | 'what' | 'photo'>) => boolean;
   close: (item: PunchItem, done: boolean) => void;
   say: (sentence: string) => void;
 }) {
   const id = useId();
   const [wall, setWall] = useState('');
   const [what, setWhat] = useState('');
+  const [photo, setPhoto] = useState('');
   const open = items.filter(({ closed }) => closed === undefined).length;
   return (
     <section class="inspection" aria-labelledby={`${id}-title`}>
@@ -66,11 +67,25 @@ export function PunchList({
             }}
           />
         </p>
+        <p class="field">
+          <label for={`${id}-photo`}>Photo, if any (file name or number on the camera)</label>
+          <input
+            id={`${id}-photo`}
+            value={photo}
+            onInput={(event) => {
+              setPhoto(event.currentTarget.value);
+            }}
+          />
+        </p>
         <button
           type="button"
           onClick={() => {
+            const of = photo.trim() === '' ? {} : { photo: photo.trim() };
             if (what.trim() === '') say('Say what to fix first.');
-            else if (add(wall, what.trim())) setWhat('');
+            else if (add({ wall, what: what.trim(), ...of })) {
+              setWhat('');
+              setPhoto('');
+            }
           }}
         >
           Add to the punch list

@@ -1,96 +1,80 @@
-import { useId, useState } from 'preact/hooks';
+import type { ComponentChildren } from 'preact';
+import { useId } from 'preact/hooks';
+import type { Entry } from '../../src/actuals/entry';
+import { dayWords } from '../../src/actuals/note';
+import type { System } from '../../src/quantity/systems';
 import { amount } from '../../src/site/amount';
 import type { SecondClean } from '../../src/site/inspection';
 import { timeText } from '../shared/time-text';
-import { WallChoice } from './wall-choice';
+
+const ZONE = 'The whole zone';
+
+/** What the second cleans of a zone show and do. */
+export interface SecondCleansProps {
+  /** Those of the zone in the recorded work. */
+  readonly entries: readonly Entry[];
+  /** Those that were kept in Steps and do not stand in the recorded work yet. */
+  readonly kept: readonly SecondClean[];
+  readonly system: System;
+  /** Offers an entry for a new one. */
+  readonly add: () => void;
+  /** Offers the entry of one that was kept. */
+  readonly record: (clean: SecondClean) => void;
+  /** The form of a kept one, where its entry is offered. */
+  readonly formOf: (clean: SecondClean) => ComponentChildren;
+  /** The form of a new one, where its entry is offered. */
+  readonly children: ComponentChildren;
+}
 
 /**
- * The second cleans of a zone, and the fields to record one.
+ * The second cleans of a zone as the recorded work has them, and what records another one there.
  * @param props what it shows and does
- * @param props.cleans the second cleans
- * @param props.walls labels of the walls of the zone
- * @param props.record records one; false where it was not signed
- * @param props.putOnSheet puts them on a sheet as rows of recorded work
- * @param props.say speaks a sentence
- * @returns the list and the fields
+ * @returns the list, and the forms that are open
  */
-export function SecondCleans({
-  cleans,
-  walls,
-  record,
-  putOnSheet,
-  say,
-}: {
-  cleans: readonly SecondClean[];
-  walls: readonly string[];
-  record: (wall: string, hours: number, why: string) => boolean;
-  putOnSheet: () => void;
-  say: (sentence: string) => void;
-}) {
+export function SecondCleans(props: SecondCleansProps) {
+  const { entries, kept, system, add, record, formOf, children } = props;
   const id = useId();
-  const [wall, setWall] = useState('');
-  const [hours, setHours] = useState('');
-  const [why, setWhy] = useState('');
   return (
     <section class="inspection" aria-labelledby={`${id}-title`}>
       <h4 id={`${id}-title`}>Second clean</h4>
+      {entries.length === 0 && <p>None is in the recorded work.</p>}
       <ul>
-        {cleans.map((clean) => (
-          <li key={`${clean.when}${clean.wall}`}>
-            {clean.wall === '' ? 'The whole zone' : clean.wall}: {amount(clean.hours, 'laborHours', 'US')}.{' '}
-            {clean.why}. {clean.who}, {timeText(clean.when)}
+        {entries.map(({ row, wall, hours, date }) => (
+          <li key={row}>
+            {wall?.wall ?? ZONE}: {amount(hours, 'laborHours', system)}
+            {date !== undefined && `, ${dayWords(date)}`}
           </li>
         ))}
       </ul>
-      <div class="not-printed">
-        {cleans.length > 0 && (
-          <>
-            <p>
-              To count them in Actuals, add these rows to the table of recorded work: their task is reclean.
-            </p>
-            <button type="button" onClick={putOnSheet}>
-              Copy the rows to a new sheet
-            </button>
-          </>
-        )}
-        <WallChoice id={`${id}-wall`} walls={walls} wall={wall} choose={setWall} />
-        <p class="field">
-          <label for={`${id}-hours`}>Labor-hours it took</label>
-          <input
-            id={`${id}-hours`}
-            inputMode="decimal"
-            value={hours}
-            onInput={(event) => {
-              setHours(event.currentTarget.value);
-            }}
-          />
-        </p>
-        <p class="field">
-          <label for={`${id}-why`}>Why</label>
-          <input
-            id={`${id}-why`}
-            value={why}
-            onInput={(event) => {
-              setWhy(event.currentTarget.value);
-            }}
-          />
-        </p>
-        <button
-          type="button"
-          onClick={() => {
-            const taken = Number(hours.trim());
-            if (!(taken > 0 && Number.isFinite(taken))) {
-              say(`Labor-hours: “${hours}” is not a number above 0. One person for one hour is 1.`);
-            } else if (why.trim() === '') say('Say why it was cleaned again first.');
-            else if (record(wall, taken, why.trim())) {
-              setHours('');
-              setWhy('');
-            }
-          }}
-        >
-          Record the second clean
+      {kept.length > 0 && (
+        <>
+          <p>Kept here, and not in the recorded work yet:</p>
+          <ul>
+            {kept.map((clean) => (
+              <li key={`${clean.when}${clean.wall}`}>
+                {clean.wall === '' ? ZONE : clean.wall}: {amount(clean.hours, 'laborHours', system)}.{' '}
+                {clean.why}. {clean.who}, {timeText(clean.when)}{' '}
+                {formOf(clean) ?? (
+                  <button
+                    type="button"
+                    class="not-printed"
+                    onClick={() => {
+                      record(clean);
+                    }}
+                  >
+                    Record this one
+                  </button>
+                )}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {children ?? (
+        <button type="button" class="not-printed" onClick={add}>
+          Record a second clean
         </button>
-      </div>
+      )}
     </section>
   );
 }

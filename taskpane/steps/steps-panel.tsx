@@ -1,6 +1,7 @@
 import { useId, useRef, useState } from 'preact/hooks';
 import { takesCleaner } from '../../src/hazards/washed';
 import { knownZones, type NamedWalls } from '../../src/site/known-zones';
+import { openItems } from '../../src/site/open-items';
 import { patchesToWash } from '../../src/site/patch-times';
 import { stepChecklist } from '../../src/site/step-checklist';
 import { standingSteps, type Present, type StandingStep } from '../../src/site/step-gates';
@@ -34,7 +35,7 @@ import { ProgressNotices } from './progress-notices';
 import { StepItem } from './step-item';
 import { stepRows } from './step-rows';
 import { CrewProgress } from './crew-progress';
-import { patchKey, type Offers } from './offers';
+import { patchKey, type Drafts, type Offers } from './offers';
 import { offersOf } from './offers-of-zone';
 import { useNow } from './use-now';
 import { useProgress, type KeptProgress } from './use-progress';
@@ -81,6 +82,8 @@ function useChoices() {
   const [crewPage, showCrewPage] = useState(false);
   const [today, setToday] = useState<readonly string[]>([]);
   const [offers, setOffers] = useState<Offers>({});
+  // No state: what is typed into a form is shown by the form itself.
+  const drafts = useRef<Drafts>(new Map()).current;
   return {
     chosen,
     choose,
@@ -94,6 +97,7 @@ function useChoices() {
     setToday,
     offers,
     setOffers,
+    drafts,
   };
 }
 
@@ -105,7 +109,7 @@ interface ChecklistProps extends PanelProps, ReturnType<typeof useChoices> {
 
 function Checklist(props: ChecklistProps) {
   const { port, say, job, kept, progress, chosen, choose, who, setWho, shown, show } = props;
-  const { crewPage, showCrewPage, today, setToday, offers, setOffers } = props;
+  const { crewPage, showCrewPage, today, setToday, offers, setOffers, drafts } = props;
   const id = useId();
   const whoField = useRef<HTMLInputElement>(null);
   useNow(true, MS_A_MINUTE);
@@ -130,13 +134,16 @@ function Checklist(props: ChecklistProps) {
     job.zones.map((each) => {
       const { name } = each.zone;
       const of = each === zone ? steps : stepsOf(each, job, all, present);
-      return [name, zoneStanding(of)] as const;
+      return [name, zoneStanding(of, openItems(all.get(name) ?? {}).length)] as const;
     }),
   );
   const patches = patchesToWash(siteWashes(zone));
-  const { next } = zoneStanding(steps);
+  const next = standings.get(list.zone)?.next;
   const progressShown = shown['progress'] ?? false;
-  const { offer, drop, form } = offersOf({ port, say, recorded, zone: list.zone, offers, setOffers });
+  const { offer, drop, form } = offersOf({
+    ...{ port, say, recorded, offers, setOffers, drafts },
+    zone: list.zone,
+  });
   const change = (to: (zone: ZoneProgress) => ZoneProgress, done: string, then?: () => void) => {
     kept
       .change((now) => changeZone(now, zones, list.zone, to))
@@ -283,7 +290,10 @@ function Checklist(props: ChecklistProps) {
                 <InspectionOfStep
                   step={standing.step.id}
                   progress={ofZone}
-                  port={port}
+                  system={job.factors.system}
+                  recorded={recorded}
+                  offer={offer}
+                  form={form}
                   sign={sign}
                   change={change}
                   say={say}

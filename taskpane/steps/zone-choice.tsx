@@ -1,5 +1,6 @@
 import { useId } from 'preact/hooks';
 import type { NamedWalls } from '../../src/site/known-zones';
+import { itemsOpenWords } from '../../src/site/open-items';
 import { isAllDone, standingWords, type ZoneStanding } from '../../src/site/zone-standing';
 
 /**
@@ -50,7 +51,9 @@ export function ZoneChoice({
       <p class="print-only">Zone: {zone}</p>
       {own && isAllDone(own) && (
         <section class="notice done" aria-label="The zone is done">
-          <p>Every step of {zone} is done.</p>
+          <p>
+            Every step of {zone} is done{own.openItems > 0 ? `, ${itemsOpenWords(own.openItems)}` : ''}.
+          </p>
           {goOn ? (
             <button
               type="button"

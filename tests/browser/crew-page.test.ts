@@ -1,12 +1,12 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { cautionSheet } from '../../src/site/caution-sheet';
 import { stepChecklist } from '../../src/site/step-checklist';
 import { estimated } from '../site/job';
 import { overflow, PaneTests, picture, SCREENS, violations } from './pane';
-import { cellsOf, keepSteps, keptSteps, openPanel, showPanel, SITE_ROWS, siteBook } from './site';
+import { cellsOf, keepSteps, keptSteps, openPanel, showPanel, SITE_ROWS, siteBook, typeWall } from './site';
 
 let tests: PaneTests;
 beforeAll(async () => {
@@ -74,11 +74,11 @@ describe("the crew's page", () => {
 
   it('names the walls in the picture, and says what each is beside it', async () => {
     const { page } = await crewPage();
-    const drawn = await page.locator('.crew-page svg[role=img] g.wall text').allTextContents();
+    const drawn = await page.locator('.crew-page .print-only g.wall text').allTextContents();
     expect(drawn).toEqual(['1 S-1', '2 S-2', '3 S-3', '4 S-4']);
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('.crew-page .key').innerText()).toContain('washed, sets the class: S-2');
-    expect(await page.locator('.crew-page tbody tr').count()).toBe(4);
+    expect(await page.locator('.crew-page .elevation tbody tr').count()).toBe(4);
   });
 
   it('is for the walls of today, and brings what they take', async () => {
@@ -88,7 +88,7 @@ describe("the crew's page", () => {
     await page.getByRole('checkbox', { name: 'S-3' }).check();
     await expect.poll(() => page.locator('.today li').allInnerTexts()).toEqual(['S-3']);
     await expect.poll(() => bring('Water, with that of the mix').innerText()).not.toBe(all);
-    expect(await page.locator('.crew-page g.wall.other-day').count()).toBe(3);
+    expect(await page.locator('.crew-page .print-only g.wall.other-day').count()).toBe(3);
   });
 
   it.each(PAPERS)('fits $format paper, and no step is cut in half', async ({ format, width, height }) => {
@@ -113,6 +113,11 @@ describe("the crew's page", () => {
       expect(broken).toBe('avoid');
       expect(high).toBeLessThan(room.height);
     }
+    // A table's head is what each sheet repeats.
+    const head = page.locator('.sheets > thead');
+    expect(await head.innerText()).toContain(`Crew's page: ${ZONE}`);
+    expect(await head.evaluate((part) => getComputedStyle(part).display)).toBe('table-header-group');
+    expect(await head.evaluate((part) => part.getBoundingClientRect().height)).toBeLessThan(room.height / 4);
     const pdf = await page.pdf({ format, preferCSSPageSize: false });
     mkdirSync(SCREENS, { recursive: true });
     const sheet = { x: 0, y: 0, ...room };
@@ -150,6 +155,34 @@ describe("the crew's page", () => {
 
 describe('inspection', () => {
   const tick = (page: Page, title: string) => page.getByRole('button', { name: title });
+  const press = (where: Page | Locator, name: string) =>
+    where.getByRole('button', { name, exact: true }).click();
+
+  it('a second clean that was kept here goes to the recorded work, once', async () => {
+    const { page } = await tests.open(siteBook(), { width: 320, height: 2600 });
+    const zone = { zone: ZONE, walls: WALLS, records: [], dwells: [], clock: '' };
+    const clean = {
+      wall: 'S-1',
+      hours: 2.25,
+      why: 'haze',
+      who: 'A. Other',
+      when: '2026-05-20T10:00:00.000Z',
+    };
+    await keepSteps(page, JSON.stringify({ form: 1, zones: [{ ...zone, secondCleans: [clean] }] }));
+    await showPanel(page, 'Steps');
+    const look = page
+      .locator('.step')
+      .filter({ has: page.getByRole('checkbox', { name: /^Done: Inspect/ }) });
+    await look.getByRole('button').first().click();
+    await press(look, 'Record this one');
+    await press(look, 'Record');
+    await look.getByText('S-1: 2.25 labor-hours, 20 May 2026').waitFor();
+    await expect.poll(() => look.getByText('Kept here, and not in the recorded work').count()).toBe(0);
+    const [, row] = await cellsOf(page, 'Actuals', 'A1:I2');
+    expect(row?.slice(1, 6)).toEqual([ZONE, 'S-1', 'reclean', '', 2.25]);
+    expect(row?.[8]).toBe('Second clean, A. Other: haze');
+    expect(JSON.parse(await keptSteps(page))).toMatchObject({ zones: [{ secondCleans: [] }] });
+  });
 
   it('keeps what was agreed on the sample, a punch list and a second clean, and shows them on the page', async () => {
     const { page, errors } = await openPanel(tests, 'Steps', siteBook(), { width: 320, height: 2600 });
@@ -178,28 +211,62 @@ describe('inspection', () => {
     await look.getByText(agreed).waitFor();
     await look.getByLabel('Wall').first().selectOption('S-1');
     await look.getByLabel('What to fix').fill('streak below the sill');
+    await look.getByLabel('Photo, if any').fill('IMG 12');
     await look.getByRole('button', { name: 'Add to the punch list' }).click();
     await look.getByText('1 open, 0 done.').waitFor();
-    await look.getByLabel('Wall').last().selectOption('S-1');
-    await look.getByLabel('Labor-hours it took').fill('two');
-    await look.getByLabel('Why').fill('haze');
-    await look.getByRole('button', { name: 'Record the second clean' }).click();
-    await page.getByText('“two” is not a number above 0').waitFor();
-    await look.getByLabel('Labor-hours it took').fill('2.5');
-    await look.getByRole('button', { name: 'Record the second clean' }).click();
-    await look.getByText('S-1: 2.5 labor-hours. haze.').waitFor();
+    await press(look, 'Record a second clean');
+    const form = look.getByRole('form', { name: 'Record this work?' });
+    expect(await form.getByLabel('Task').inputValue()).toBe('reclean');
+    expect(await form.getByLabel('Area').count()).toBe(0);
+    await form.getByLabel('Zone or wall').selectOption('S-1');
+    await form.getByLabel('Labor-hours').fill('two');
+    await form.getByLabel('Note').fill('Second clean, R. Mason: haze');
+    await press(form, 'Record');
+    await page.getByRole('status').getByText('Hours: "two" cannot be used.').waitFor();
+    await form.getByLabel('Labor-hours').fill('2.5');
     expect(await violations(page)).toEqual([]);
     expect(await overflow(page)).toBe(0);
-    await look.screenshot({ path: join(SCREENS, 'crew-inspection.png') });
 
-    await look.getByRole('button', { name: 'Copy the rows to a new sheet' }).click();
-    await page.getByText('The rows are on the sheet Washdown second cleans.').waitFor();
-    const [head, row] = await cellsOf(page, 'Washdown second cleans', 'A1:I2');
+    // What is typed outlasts walls that cannot be read, another zone, and the crew's page.
+    await typeWall(page, 'D2', 'Cheese');
+    await page.getByText('The steps cannot be shown').waitFor();
+    await typeWall(page, 'D2', 'Red clay brick');
+    await page.getByLabel('Zone').first().selectOption('Court');
+    await page.getByLabel('Zone').first().selectOption(ZONE);
+    await press(page, "Crew's page to print");
+    await press(page, 'Back to the steps');
+    expect(await form.getByLabel('Labor-hours').inputValue()).toBe('2.5');
+    expect(await form.getByLabel('Note').inputValue()).toBe('Second clean, R. Mason: haze');
+    await press(form, 'Record');
+    await look.getByText(/^S-1: 2.5 labor-hours, /).waitFor();
+    await look.screenshot({ path: join(SCREENS, 'crew-inspection.png') });
+    const [head, row] = await cellsOf(page, 'Actuals', 'A1:I2');
     expect(head?.slice(3, 6)).toEqual(['Task', 'Area', 'Hours']);
-    expect(row?.slice(1, 6)).toEqual([ZONE, 'S-1', 'reclean', '', 2.5]);
+    expect(row?.slice(1)).toEqual([ZONE, 'S-1', 'reclean', '', 2.5, '', '', 'Second clean, R. Mason: haze']);
+
+    for (const title of ['Age of the wall', 'Sample area', 'Protection up']) {
+      await page.getByRole('checkbox', { name: `Done: ${title}` }).click();
+      await page.getByRole('checkbox', { name: `Done: ${title}`, checked: true }).waitFor();
+    }
+    const signOff = page.getByRole('checkbox', { name: 'Done: Inspect when dry' });
+    const open = 'Open on the punch list: S-1: streak below the sill. Close what is done first.';
+    await signOff.click({ force: true });
+    await page.getByRole('status').getByText(`Inspect when dry: ${open}`).waitFor();
+    expect(await signOff.isChecked()).toBe(false);
+    await look.getByText(open).waitFor();
+    await look.getByRole('button', { name: 'Overrule this condition' }).waitFor();
+    await look.screenshot({ path: join(SCREENS, 'crew-sign-off-held.png') });
+    const zones = page.getByLabel('Zone').first().locator('option');
+    expect(await zones.first().innerText()).toContain('1 punch item open');
+    await press(page, "Crew's page to print");
+    await page.locator('.crew-step').filter({ hasText: 'Inspect when dry' }).getByText(open).waitFor();
+    await press(page, 'Back to the steps');
 
     await look.getByRole('checkbox', { name: /streak below the sill/ }).click();
     await look.getByText('0 open, 1 done.').waitFor();
+    await signOff.click();
+    await page.getByRole('checkbox', { name: 'Done: Inspect when dry', checked: true }).waitFor();
+    expect(await zones.first().innerText()).not.toContain('punch');
 
     const kept = await keptSteps(page);
     expect(JSON.parse(kept)).toMatchObject({
@@ -207,13 +274,12 @@ describe('inspection', () => {
         {
           agreed: { approvedBy: 'the architect', dry: true, who: 'R. Mason' },
           punch: [{ wall: 'S-1', what: 'streak below the sill', closed: { who: 'R. Mason' } }],
-          secondCleans: [{ wall: 'S-1', hours: 2.5 }],
         },
       ],
     });
     const next = await crewPage({}, kept);
     await next.page.getByText(agreed).waitFor();
-    await next.page.getByText('S-1: streak below the sill. Found by R. Mason').waitFor();
+    await next.page.getByText('S-1: streak below the sill. Photo IMG 12. Found by R. Mason').waitFor();
     expect(errors).toEqual([]);
   });
 });

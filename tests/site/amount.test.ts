@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { amount, factorAmount, rounded } from '../../src/site/amount';
+import { amount, factorAmount, rounded, siteAmount } from '../../src/site/amount';
 import { readFactors } from '../../src/rules/read-factors';
 
 it('rounds to three digits below a hundred and to whole numbers above', () => {
@@ -20,6 +20,16 @@ it('shows the unit of the system, in the singular where it is one', () => {
   expect(amount(7, 'days', 'US')).toBe('7 days');
   expect(amount(40, 'angle', 'SI')).toBe('40°');
   expect(amount(3, 'count', 'SI')).toBe('3');
+});
+
+it('tells less than a gallon or a liter in what it is measured with', () => {
+  // A gallon is 3.785412 L and has 128 fluid ounces.
+  expect(siteAmount(3.785412 / 4, 'volume', 'US')).toBe('0.25 gal = 32 fl oz');
+  expect(siteAmount(0.035, 'volume', 'SI')).toBe('0.035 L = 35 mL');
+  expect(siteAmount(3.785412 * 2, 'volume', 'US')).toBe('2 gal');
+  expect(siteAmount(1, 'volume', 'SI')).toBe('1 L');
+  expect(siteAmount(0, 'volume', 'SI')).toBe('0 L');
+  expect(siteAmount(0.09290304 / 2, 'area', 'US')).toBe('0.5 ft²');
 });
 
 it('shows a factor in the system of the workbook', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { toBase } from '../../src/quantity/conversions';
-import { toBring, tradeAmount } from '../../src/site/bring';
+import { inContainers, toBring, tradeAmount } from '../../src/site/bring';
 import { estimated } from './job';
 
 const wall = (name: string, material: string, area: number, masked = 'no') => [
@@ -22,6 +22,32 @@ describe('a quantity to bring', () => {
 
   it('is in the units of the user', () => {
     expect(tradeAmount(81.2, 'area', 'SI')).toBe('82 m²');
+  });
+});
+
+describe('concentrate', () => {
+  const US = estimated([wall('S-1', 'Red clay brick', 1000)], [['units', 'US']]).factors;
+  const metric = estimated(
+    [wall('S-1', 'Red clay brick', 1000)],
+    [
+      ['units', 'SI'],
+      ['cleaner.container', 20],
+    ],
+  ).factors;
+
+  it.each([
+    // 11.3 / 5 = 2.26 pails; 10 and 15 fill theirs; 0.05 gal are 6.4 of 128 fl oz.
+    [11.3, '12 gal, in 3 containers of 5 gal (11.3 gal needed)'],
+    [10, '10 gal, in 2 containers of 5 gal (10 gal needed)'],
+    [15.2, '16 gal, in 4 containers of 5 gal (15.2 gal needed)'],
+    [0.05, '1 gal, in 1 container of 5 gal (0.05 gal = 6.4 fl oz needed)'],
+  ])('of %d gal is brought in whole containers, with what is needed', (gallons, words) => {
+    expect(inContainers(toBase(gallons, 'gal'), US)).toBe(words);
+  });
+
+  it('is in the units and the container of the user', () => {
+    expect(inContainers(41, metric)).toBe('41 L, in 3 containers of 20 L (41 L needed)');
+    expect(inContainers(0.25, metric)).toBe('1 L, in 1 container of 20 L (0.25 L = 250 mL needed)');
   });
 });
 
@@ -58,8 +84,14 @@ describe('what to bring', () => {
 
   it('is that of the walls of today alone', () => {
     // One pass at 100 ft2 a gallon, 1 part to 4 of water.
-    expect([of('S-1').get(MIX), of('S-1').get(STRONG)]).toEqual(['10 gal', '2 gal']);
-    expect([of('S-1', 'S-2').get(MIX), of('S-1', 'S-2').get(STRONG)]).toEqual(['15 gal', '3 gal']);
+    expect([of('S-1').get(MIX), of('S-1').get(STRONG)]).toEqual([
+      '10 gal',
+      '2 gal, in 1 container of 5 gal (2 gal needed)',
+    ]);
+    expect([of('S-1', 'S-2').get(MIX), of('S-1', 'S-2').get(STRONG)]).toEqual([
+      '15 gal',
+      '3 gal, in 1 container of 5 gal (3 gal needed)',
+    ]);
     // 200 ft2 of glass, 20 ft by 10 ft: no laps, so its own area of film, and 60 ft of edge.
     expect([of('S-3').get('Masking film'), of('S-3').get('Masking tape')]).toEqual(['200 ft²', '60 ft']);
     expect(of('S-1').has('Masking film')).toBe(false);

@@ -1,20 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { readActuals } from '../../src/actuals/read-actuals';
 import {
   addPunchItem,
   agreedWords,
   agreeOnSample,
   closePunchItem,
+  dropSecondClean,
   punchList,
-  recordSecondClean,
   secondCleansOf,
   type AgreedSample,
   type Inspection,
   type PunchItem,
 } from '../../src/site/inspection';
-import { secondCleanEntries } from '../../src/site/second-clean-entries';
-import { column, spill } from '../functions/call';
-import { BRICK_OVER_MASKED_BASE, estimated, HEADINGS } from './job';
 
 const NONE: Inspection = {};
 const agreed: AgreedSample = {
@@ -51,39 +47,23 @@ describe('the punch list', () => {
     const other = { ...streak, wall: '', what: 'tape left on the frames' };
     const both = addPunchItem(other)(addPunchItem(streak)(NONE));
     expect(punchList(both)).toEqual([streak, other]);
+    const pictured = { ...streak, photo: 'IMG 12' };
+    const shot = addPunchItem(pictured)(NONE);
+    expect(punchList(closePunchItem(pictured, closed)(shot))).toEqual([{ ...pictured, closed }]);
     const done = closePunchItem(streak, closed)(both);
     expect(punchList(done)).toEqual([{ ...streak, closed }, other]);
     expect(punchList(closePunchItem(streak, undefined)(done))).toEqual([streak, other]);
   });
 });
 
-describe('a second clean', () => {
+describe('second cleans that were kept here', () => {
   const clean = { wall: 'S-1', hours: 2.5, why: 'haze below level 1', ...closed };
-  const dayOf = (time: string): string => time.slice(0, 10);
-  const { zones } = estimated(BRICK_OVER_MASKED_BASE);
 
-  it('is a row of recorded work that the actuals read as it is', () => {
-    const cleans = secondCleansOf(recordSecondClean(clean)(NONE));
-    const rows = secondCleanEntries('South', cleans, dayOf);
-    expect(rows[1]).toEqual([
-      ...['2026-05-21', 'South', 'S-1', 'reclean', '', 2.5, '', ''],
-      'Second clean, A. Other: haze below level 1',
-    ]);
-    const [entry, ...more] = readActuals(
-      rows,
-      zones.map(({ zone }) => zone),
-      'US',
-    );
-    expect(more).toEqual([]);
-    expect(entry).toMatchObject({ hours: 2.5, task: { name: 'reclean' }, wall: { wall: 'S-1' } });
-  });
-
-  it('counts among the hours of the job', () => {
-    const wall = [HEADINGS, ...BRICK_OVER_MASKED_BASE];
-    const rows = secondCleanEntries('South', [clean, { ...clean, wall: '', hours: 1 }], dayOf);
-    const spilled = spill('PROGRESS', wall, rows);
-    const line = column(spilled, 'Task').indexOf('reclean');
-    // 2.5 on one wall and 1 on the zone.
-    expect(spilled[line + 1]).toContain(3.5);
+  it('leave one by one, known by wall and time', () => {
+    const other = { ...clean, wall: '' };
+    const both: Inspection = { secondCleans: [clean, other] };
+    expect(secondCleansOf(NONE)).toEqual([]);
+    expect(secondCleansOf(dropSecondClean(clean)(both))).toEqual([other]);
+    expect(secondCleansOf(dropSecondClean({ ...clean, when: agreed.when })(both))).toEqual([clean, other]);
   });
 });

@@ -16,7 +16,7 @@ const inspection = {
   }),
   punch: fc.array(
     fc.record(
-      { wall: fc.string(), what: fc.string(), ...signed, closed: fc.record(signed) },
+      { wall: fc.string(), what: fc.string(), photo: fc.string(), ...signed, closed: fc.record(signed) },
       { requiredKeys: ['wall', 'what', 'who', 'when'] },
     ),
   ),
@@ -101,6 +101,7 @@ describe('the text of the progress', () => {
     [text({ agreed: { approvedBy: 'the architect' } }), 'zone 1, sample, on is not text'],
     [text({ punch: {} }), 'zone 1, punch list is not a list'],
     [text({ punch: [{ wall: 'a', what: 7 }] }), 'zone 1, punch list 1, what is not text'],
+    [text({ punch: [{ wall: 'a', what: 'b', photo: 7 }] }), 'zone 1, punch list 1, photo is not text'],
     [
       text({ secondCleans: [{ wall: 'a', hours: '2', why: '', who: '', when: '' }] }),
       'zone 1, second clean 1, hours is not a number above 0',

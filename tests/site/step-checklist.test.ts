@@ -42,6 +42,7 @@ describe('the steps of a zone under cleaner', () => {
       'age',
       'sample',
       'protection',
+      'look',
     ]);
     expect(list.notice).toBe('');
     expect(list.walls).toEqual(['S-1', 'S-2']);
@@ -71,10 +72,10 @@ describe('the steps of a zone under cleaner', () => {
     // Not paced: 3 * 0.26026 / 5 - 0.14167 = 0.0145 is quicker than 0.1.
     expect(list.fact('apply', 'Pace of applying, one person')).toBe('10 ft²/min');
     expect(list.fact('apply', 'One patch is covered in')).toBe('1.92 min');
-    // 19.21 / 70; / 9; 900 / 70 * 1.05 = 13.5 gal in all, of which 1 part in 9.
+    // 19.21 / 70, of 128 fl oz a gallon; / 9; 900 / 70 * 1.05 = 13.5 gal in all, of which 1 part in 9.
     expect(list.fact('mix', 'Parts of water to 1 of concentrate')).toBe('8');
-    expect(list.fact('mix', 'Mix for one patch')).toBe('0.274 gal');
-    expect(list.fact('mix', 'Concentrate in it')).toBe('0.0305 gal');
+    expect(list.fact('mix', 'Mix for one patch')).toBe('0.274 gal = 35.1 fl oz');
+    expect(list.fact('mix', 'Concentrate in it')).toBe('0.0305 gal = 3.9 fl oz');
     expect(list.fact('mix', 'Concentrate, whole wash with re-clean')).toBe('1.5 gal');
     expect(list.fact('mix', 'Water in the mix, whole wash')).toBe('12 gal');
     // 19.21 * 0.14167; persons: 2 * 0.14167 * (900 + 200) / 50.
@@ -110,7 +111,7 @@ describe('the steps of a zone under cleaner', () => {
     expect(later?.todo[0]).toContain('Uncover S-2');
     expect(list.fact('later-1', 'Parts of water to 1 of concentrate')).toBe('64');
     // 200 / 70 * 1.05 / 65; light residue under class 1 leaves 0.4 * 0.2, so it is scrubbed like the brick.
-    expect(list.fact('later-1', 'Concentrate, whole wash with re-clean')).toBe('0.0462 gal');
+    expect(list.fact('later-1', 'Concentrate, whole wash with re-clean')).toBe('0.0462 gal = 5.91 fl oz');
     expect(list.fact('later-1', 'Patch, at most')).toBe('19.2 ft²');
     expect(list.fact('later-1', 'Patches')).toBe('11');
     expect(list.step('sample')?.todo.join(' ')).toContain(

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { PunchItem } from '../../src/site/inspection';
 import { stepChecklist } from '../../src/site/step-checklist';
 import { standingSteps } from '../../src/site/step-gates';
 import type { StepId } from '../../src/site/step';
@@ -14,6 +15,7 @@ function standing(
     factors = SAMPLED,
     since = {},
     overruled = {},
+    punch = [],
     now = NOON,
   }: {
     rows?: unknown[][];
@@ -21,6 +23,7 @@ function standing(
     since?: Partial<Record<StepId, string[]>>;
     /** The condition that was overruled, by step. */
     overruled?: Partial<Record<StepId, string>>;
+    punch?: PunchItem[];
     now?: number;
   } = {},
 ) {
@@ -43,10 +46,15 @@ function standing(
   }));
   const steps = standingSteps(
     list,
-    { zone: list.zone, walls: list.walls, records, dwells: [], clock: '' },
+    { zone: list.zone, walls: list.walls, records, dwells: [], clock: '', punch },
     { now, timeOf: Date.parse, timeText: (time) => new Date(time).toISOString().slice(0, 16) },
   );
-  return Object.fromEntries(steps.map(({ step, standing: is, reason }) => [step.id, { is, reason }]));
+  return Object.fromEntries(
+    steps.map(({ step, standing: is, reason, condition }) => [
+      step.id,
+      { is, reason, ...(condition === '' ? {} : { condition }) },
+    ]),
+  );
 }
 
 describe('gates', () => {
@@ -134,11 +142,11 @@ describe('conditions', () => {
   it('a sample that the workbook does not state waits for its own wash, then 7 days from that tick', () => {
     const none = standing(['age'], unsampled);
     expect(none['sample-wash']).toEqual({ is: 'open', reason: '' });
-    expect(none['sample']).toEqual({ is: 'held', reason: 'Waits for "Sample washed".' });
+    expect(none['sample']).toMatchObject({ is: 'held', reason: 'Waits for "Sample washed".' });
     expect(none['protection']?.reason).toBe('Waits for "Sample area".');
     const washed = (now: string) =>
       standing(['age', 'sample-wash'], { ...unsampled, now: Date.parse(now) })['sample'];
-    expect(washed('2026-05-11T07:59:59Z')).toEqual({
+    expect(washed('2026-05-11T07:59:59Z')).toMatchObject({
       is: 'held',
       reason: 'Too early: wait until 2026-05-11T08:00.',
     });
@@ -181,5 +189,68 @@ describe('conditions', () => {
     const finding = standing(passed, unwashable)['apply']?.reason ?? '';
     expect(finding).toContain('no contact window');
     expect(standing(passed, { ...unwashable, overruled: { apply: finding } })['apply']?.is).toBe('held');
+  });
+});
+
+describe('the sign-off of a zone', () => {
+  const passed: StepId[] = ['age', 'sample', 'protection'];
+  const found = { who: 'R. Mason', when: '2026-05-04T09:00:00Z' };
+  const streak: PunchItem = { wall: 'S-1', what: 'streak below the sill', ...found };
+  const tape: PunchItem = { wall: '', what: 'tape left', ...found };
+  const closed = { who: 'A. Other', when: '2026-05-04T10:00:00Z' };
+  const walls = ['S-1', 'S-2'];
+  const look = (punch: PunchItem[], more: Parameters<typeof standing>[1] = {}, done: StepId[] = []) =>
+    standing([...passed, ...done], { punch, ...more })['look'];
+
+  it('is held by open items, each named with its wall; closed ones hold nothing', () => {
+    expect(look([])?.is).toBe('open');
+    expect(look([streak, tape])).toMatchObject({
+      is: 'held',
+      reason:
+        'Open on the punch list: S-1: streak below the sill; the whole zone: tape left. Close what is done first.',
+    });
+    expect(look([{ ...streak, closed }, tape])?.reason).toBe(
+      'Open on the punch list: the whole zone: tape left. Close what is done first.',
+    );
+    expect(look([{ ...streak, closed }])?.is).toBe('open');
+  });
+
+  it('a long list names twelve and counts the others', () => {
+    const many = Array.from({ length: 14 }, (_, index) => ({ ...streak, what: `spot ${String(index)}` }));
+    expect(look(many)?.reason).toContain('S-1: spot 11 and 2 more.');
+  });
+
+  it('may be given over open items by whoever signs for these, and not for one found later', () => {
+    const condition = look([streak])?.condition ?? '';
+    expect(condition).toBe(
+      'Open on the punch list: S-1: streak below the sill (found 2026-05-04T09:00:00Z).',
+    );
+    const signed = { overruled: { look: condition } };
+    expect(look([streak], signed)?.is).toBe('open');
+    expect(look([streak, tape], signed)?.is).toBe('held');
+    const since = { look: [...walls, 'S-1: streak below the sill'] };
+    expect(look([streak], { ...signed, since }, ['look'])?.is).toBe('done');
+  });
+
+  it('is taken back by what is found later, and given again by another look', () => {
+    const since = { look: walls };
+    expect(look([], { since }, ['look'])?.is).toBe('done');
+    expect(look([streak], { since }, ['look'])?.is).toBe('held');
+    expect(look([{ ...streak, closed }], { since }, ['look'])).toEqual({
+      is: 'again',
+      reason: 'New in the workbook since then: S-1: streak below the sill. Look again.',
+    });
+    // The same words found twice are two items.
+    const named = { look: [...walls, 'S-1: streak below the sill'] };
+    const twice = [
+      { ...streak, closed },
+      { ...streak, when: closed.when, closed },
+    ];
+    expect(look(twice, { since: named }, ['look'])?.reason).toContain('S-1: streak below the sill (2)');
+    expect(look([], { since: { look: ['S-1'] } }, ['look'])?.reason).toContain('since then: S-2.');
+  });
+
+  it('waits for the gates before it whatever is open', () => {
+    expect(standing([], { punch: [streak] })['look']?.reason).toBe('Waits for "Age of the wall".');
   });
 });

@@ -11,7 +11,7 @@ const step = (standing: StepStanding): StandingStep => ({
   condition: '',
   overruled: undefined,
 });
-const words = (...standings: StepStanding[]) => standingWords(zoneStanding(standings.map(step)));
+const words = (...standings: StepStanding[]) => standingWords(zoneStanding(standings.map(step), 0));
 
 describe('the standing of a zone', () => {
   it('counts what is done, and says where nothing may be done now', () => {
@@ -24,12 +24,20 @@ describe('the standing of a zone', () => {
 
   it('is all done only where every step is', () => {
     const all = [['done', 'done'], ['done', 'again'], []] as StepStanding[][];
-    expect(all.map((standings) => isAllDone(zoneStanding(standings.map(step))))).toEqual([
+    expect(all.map((standings) => isAllDone(zoneStanding(standings.map(step), 0)))).toEqual([
       true,
       false,
       false,
     ]);
-    expect(zoneStanding([step('done'), step('again'), step('open')]).next?.standing).toBe('again');
+    expect(zoneStanding([step('done'), step('again'), step('open')], 0).next?.standing).toBe('again');
+  });
+
+  it('tells how many items of the punch list are open, also where the zone was signed off over them', () => {
+    const open = (count: number, ...standings: StepStanding[]) =>
+      standingWords(zoneStanding(standings.map(step), count));
+    expect(open(2, 'done', 'held')).toBe('1 of 2 steps done, held, 2 punch items open');
+    expect(open(1, 'open')).toBe('not begun, 1 punch item open');
+    expect(open(1, 'done')).toBe('all steps done, 1 punch item open');
   });
 });
 

@@ -7,7 +7,9 @@ import type { WallRow } from '../../../src/walls/wall-row';
 import { estimated } from '../../site/job';
 
 const SI = [['units', 'SI']];
-const ROOM: Room = { width: 300, mostHeight: 240, leastWallHeight: 12, mostWidth: 1200 };
+const ROOM: Room = { width: 300, mostHeight: 240, labelHeight: 12, caption: 10 };
+
+const NO_STRIP = { walls: [], levels: [] };
 
 const wall = (
   name: string,
@@ -30,12 +32,14 @@ const layout = (rows: unknown[][], room: Partial<Room> = {}) =>
 describe('an elevation', () => {
   it('is to scale: the longest level fills the width', () => {
     // Level 1: 60/3 = 20 m and 40/4 = 10 m, so 30 m on 300 units: 10 units a metre. Level 2: 30/2 = 15 m.
-    const { scale, width, height, walls, levels } = layout([
+    const { scale, width, height, strips } = layout([
       wall('b', 2, 30, 2),
       wall('a1', 1, 60, 3),
       wall('a2', 1, 40, 4),
     ]);
     expect({ scale, width, height }).toEqual({ scale: 10, width: 300, height: 50 });
+    expect(strips.map(({ from, to, y }) => [from, to, y])).toEqual([[0, 30, 0]]);
+    const [{ walls, levels } = NO_STRIP] = strips;
     // Level 1 is marked at the middle of its first wall.
     expect(levels).toEqual([
       { level: 1, y: 15 },
@@ -59,10 +63,11 @@ describe('an elevation', () => {
 
   it('closes what a tower would leave open: a parapet follows the tops below it', () => {
     // A tower of 5 m by 20 m beside a wall of 25 m by 4 m; over both a parapet of 30 m by 1 m.
-    const { scale, height, walls } = layout(
+    const { scale, height, strips } = layout(
       [wall('parapet', 1, 30, 1), wall('tower', 2, 100, 20), wall('low', 2, 100, 4)],
-      { leastWallHeight: 1 },
+      { labelHeight: 1 },
     );
+    const [{ walls } = NO_STRIP] = strips;
     expect({ scale, height }).toEqual({ scale: 10, height: 210 });
     expect(walls.map(({ row, pieces }) => [row.wall, pieces])).toEqual([
       [
@@ -82,18 +87,60 @@ describe('an elevation', () => {
     expect(layout([wall('t', 1, 300, 60)])).toMatchObject({ scale: 4, width: 20, height: 240 });
   });
 
-  it('a long low wall widens the picture, up to its most', () => {
-    // 100 m long, 2 m high: 3 units a metre would leave 6; 12 / 2 = 6 units a metre.
-    expect(layout([wall('l', 1, 200, 2)])).toMatchObject({ scale: 6, width: 600, height: 12 });
-    // 1,000 m long: 1200 / 1000.
-    expect(layout([wall('l', 1, 2000, 2)])).toMatchObject({ scale: 1.2, width: 1200 });
+  it('a long low wall is broken into as few strips as make its label readable, none wider than the room', () => {
+    // 100 m long, 2 m high: 3 units a metre leave 6, 6 leave 12. Two strips of 50 m, each 10 + 12 high.
+    const { scale, width, height, strips, drawn } = layout([wall('l', 1, 200, 2)]);
+    expect({ scale, width, height }).toEqual({ scale: 6, width: 300, height: 44 });
+    expect(strips.map(({ from, to, y }) => [from, to, y])).toEqual([
+      [0, 50, 10],
+      [50, 100, 32],
+    ]);
+    expect(strips.map(({ walls }) => walls.map(({ number, pieces }) => [number, pieces]))).toEqual([
+      [[1, [{ x: 0, y: 10, width: 300 }]]],
+      [[1, [{ x: 0, y: 32, width: 300 }]]],
+    ]);
+    expect(strips.map(({ levels }) => levels)).toEqual([[{ level: 1, y: 16 }], [{ level: 1, y: 38 }]]);
+    expect(drawn.map((row) => row.wall)).toEqual(['l']);
+  });
+
+  it('300 ft by 10 ft is whole and labelled in the pane and on paper', () => {
+    // 91.44 m by 3.048 m. In the pane 272 / 300 = 0.907 units a foot leave 9.07; two strips leave 18.1. On paper 20.
+    const long = [wall('long', 1, 278.709, 3.048)];
+    const pane = layout(long, { width: 272, mostHeight: 220, labelHeight: 14, caption: 16 });
+    expect([pane.strips.length, pane.width]).toEqual([2, expect.closeTo(272, 6)]);
+    const paper = layout(long, { width: 600, mostHeight: 300, labelHeight: 14, caption: 16 });
+    expect([paper.strips.length, paper.width, paper.height]).toEqual([1, 600, expect.closeTo(20, 3)]);
+    for (const { strips } of [pane, paper])
+      for (const { walls } of strips) expect(walls.map((each) => wallLabel(each)?.text)).toEqual(['1 long']);
+  });
+
+  it('a thin course on it does not keep the wall below from its label', () => {
+    // 90 m by 3 m under 0.2 m: 300 / 90 leave 10 for the wall; two strips 20. The course never has 12 below 240.
+    const { strips } = layout([wall('course', 1, 18, 0.2), wall('wall', 2, 270, 3)]);
+    expect(strips.length).toBe(2);
+    expect(strips.map(({ walls }) => walls.map((each) => wallLabel(each)?.text))).toEqual([
+      [undefined, '2 wall'],
+      [undefined, '2 wall'],
+    ]);
+  });
+
+  it('a wall ends in the strip where it ends, and the next goes on beside it', () => {
+    // 80 m and 20 m, 2 m high, in two strips of 50 m at 6 units a metre.
+    const { strips } = layout([wall('a', 1, 160, 2), wall('b', 1, 40, 2)]);
+    expect(strips.map(({ walls }) => walls.map(({ row, pieces }) => [row.wall, pieces]))).toEqual([
+      [['a', [{ x: 0, y: 10, width: 300 }]]],
+      [
+        ['a', [{ x: 0, y: 32, width: 180 }]],
+        ['b', [{ x: 180, y: 32, width: 120 }]],
+      ],
+    ]);
   });
 
   it('lists what has no height or no area', () => {
-    const { walls, notDrawn } = layout([wall('a', 1, 30, ''), wall('b', 1, 0, 3), wall('c', 1, 9, 3)]);
-    expect(walls.map(({ row }) => row.wall)).toEqual(['c']);
+    const { drawn, notDrawn } = layout([wall('a', 1, 30, ''), wall('b', 1, 0, 3), wall('c', 1, 9, 3)]);
+    expect(drawn.map((row) => row.wall)).toEqual(['c']);
     expect(notDrawn.map((row) => row.wall)).toEqual(['a', 'b']);
-    expect(layout([wall('a', 1, 30, '')])).toMatchObject({ width: 0, height: 0, walls: [] });
+    expect(layout([wall('a', 1, 30, '')])).toMatchObject({ width: 0, height: 0, strips: [] });
   });
 
   it('keeps every area in proportion, and has no hole and no overlap', () => {
@@ -113,21 +160,30 @@ describe('an elevation', () => {
             wall(`w${index}`, level === 0 ? '' : level, area, height),
           ),
         );
-        for (const { row, height, pieces } of drawn.walls) {
-          const width = pieces.reduce((sum, piece) => sum + piece.width, 0);
-          expect((width * height) / drawn.scale ** 2 / row.area).toBeCloseTo(1, 6);
+        for (const row of drawn.drawn) {
+          const parts = drawn.strips.flatMap(({ walls }) => walls.filter((each) => each.row === row));
+          const areas = parts.flatMap(({ height, pieces }) => pieces.map(({ width }) => width * height));
+          const area = areas.reduce((sum, each) => sum + each, 0);
+          expect(area / drawn.scale ** 2 / row.area).toBeCloseTo(1, 6);
         }
-        // Along a plumb line the walls stand one on the other, from the ground up.
+        // Along a plumb line of each strip the walls stand one on the other, from the ground up.
         const line = share * drawn.width;
-        const cut = drawn.walls
-          .flatMap(({ height, pieces }) => pieces.map((piece) => ({ ...piece, height })))
-          .filter(({ x, width }) => x < line && line < x + width)
-          .sort((a, b) => b.y - a.y);
-        const top = cut.reduce((foot, { y, height }) => {
-          expect(y + height).toBeCloseTo(foot, 5);
-          return y;
-        }, drawn.height);
-        expect(top).toBeGreaterThanOrEqual(-1e-6);
+        const high = drawn.height / drawn.strips.length;
+        drawn.strips.forEach(({ y: top, walls }, index) => {
+          const cut = walls
+            .flatMap(({ height, pieces }) => pieces.map((piece) => ({ ...piece, height })))
+            .filter(({ x, width }) => x < line && line < x + width)
+            .sort((a, b) => b.y - a.y);
+          const reached = cut.reduce(
+            (foot, { y, height }) => {
+              expect(y + height).toBeCloseTo(foot, 5);
+              return y;
+            },
+            high * (index + 1),
+          );
+          expect(reached).toBeGreaterThanOrEqual(top - 1e-6);
+        });
+        expect(drawn.width).toBeLessThanOrEqual(ROOM.width * (1 + 1e-9));
         expect(drawn.height).toBeLessThanOrEqual(ROOM.mostHeight * (1 + 1e-9));
       }),
     );
