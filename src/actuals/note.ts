@@ -2,7 +2,7 @@
 const EPOCH = 25569;
 const MS_PER_DAY = 86_400_000;
 
-const inWords = new Intl.DateTimeFormat('en-GB', {
+const inWords = new Intl.DateTimeFormat('en-US', {
   day: 'numeric',
   month: 'long',
   year: 'numeric',
@@ -12,7 +12,7 @@ const inWords = new Intl.DateTimeFormat('en-GB', {
 /**
  * A day in words.
  * @param day as the spreadsheet counts
- * @returns for example `3 May 2026`
+ * @returns for example `May 3, 2026`
  */
 export function dayWords(day: number): string {
   return inWords.format((day - EPOCH) * MS_PER_DAY);
@@ -22,7 +22,7 @@ export function dayWords(day: number): string {
  * What to note beside a factor whose value comes from recorded work.
  * @param entries the entries, with their days as the spreadsheet counts them
  * @param jobs how many jobs they are of; left out for one
- * @returns for example `from 9 entries to 3 May 2026`
+ * @returns for example `from 9 entries to May 3, 2026`
  */
 export function noteOf(entries: readonly { readonly date: number | undefined }[], jobs?: number): string {
   const last = entries.reduce((latest, { date = 0 }) => Math.max(latest, date), 0);

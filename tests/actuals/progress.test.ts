@@ -343,7 +343,7 @@ describe('a table of recorded work', () => {
     );
     expect(line?.['Factor']).toBe('rate.wet');
     // 46,143 days after 30 December 1899 is 1 May 2026.
-    expect(line?.['Note for the factor']).toBe('from 1 entry to 3 May 2026');
+    expect(line?.['Note for the factor']).toBe('from 1 entry to May 3, 2026');
   });
 
   it('is found by one range of headings together with the walls, which leave its columns alone', () => {

@@ -50,7 +50,7 @@ describe('RATES', () => {
     expect([line['Entries'], line['Unit'], line['Note for the factor']]).toEqual([
       3,
       'ft²/labor-h',
-      'from 3 entries to 3 May 2026',
+      'from 3 entries to May 3, 2026',
     ]);
     // 33.3 to 50 ft2 a net hour.
     expect(numberIn(line, 'Smallest entry')).toBeCloseTo(400 / 12, 9);
@@ -141,7 +141,7 @@ describe('RATES', () => {
   });
 
   it('warns where the rate in force is from entries already', () => {
-    const own: Cells = [['rate.scrape.light', 500, 'from 9 entries to 3 May 2026']];
+    const own: Cells = [['rate.scrape.light', 500, 'from 9 entries to May 3, 2026']];
     const line = rateOf(rates([['', '', 'plain', 'scrape', 100, 1]], own), 'rate.scrape.light');
     expect(text(line['Finding'])).toContain('count twice');
     const label: Cells = [['rate.scrape.light', 500, 'sample panel']];

@@ -200,7 +200,7 @@ describe('price, wash, learn', () => {
     await press(page, 'Use these rates');
     await page
       .getByText(
-        'rate.scrape.light: 60 ft²/labor-h, noted “first bid” → 50.43 ft²/labor-h, noted “from 3 entries to 3 May 2026”',
+        'rate.scrape.light: 60 ft²/labor-h, noted “first bid” → 50.43 ft²/labor-h, noted “from 3 entries to May 3, 2026”',
       )
       .waitFor();
     expect(await cellsOf(page, 'Factors', RATE_CELLS)).toEqual([['rate.scrape.light', 60, 'first bid']]);
@@ -210,7 +210,7 @@ describe('price, wash, learn', () => {
     await press(page, 'Write them');
     await said(page, 'Written. rate.scrape.light is 50.43 now');
     expect(await cellsOf(page, 'Factors', RATE_CELLS)).toEqual([
-      ['rate.scrape.light', 50.43, 'from 3 entries to 3 May 2026'],
+      ['rate.scrape.light', 50.43, 'from 3 entries to May 3, 2026'],
     ]);
     await rate.getByText('would count them twice').waitFor();
 
@@ -288,7 +288,7 @@ describe('price, wash, learn', () => {
     await press(page, 'Write them');
     await said(page, 'Written.');
     const [id, value, note] = (await cellsOf(page, 'Factors', 'A4:C4'))[0] ?? [];
-    expect([id, note]).toEqual(['rate.scrape.light', columns === 2 ? '' : 'from 1 entry to 3 May 2026']);
+    expect([id, note]).toEqual(['rate.scrape.light', columns === 2 ? '' : 'from 1 entry to May 3, 2026']);
     // The estimate reads the row: 2,400 ft2 at the new value.
     expect((await estimate(page))[0]).toBeCloseTo((2400 / Number(value)) * (60 / 50), 9);
   });

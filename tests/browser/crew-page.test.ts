@@ -176,7 +176,7 @@ describe('inspection', () => {
     await look.getByRole('button').first().click();
     await press(look, 'Record this one');
     await press(look, 'Record');
-    await look.getByText('S-1: 2.25 labor-hours, 20 May 2026').waitFor();
+    await look.getByText('S-1: 2.25 labor-hours, May 20, 2026').waitFor();
     await expect.poll(() => look.getByText('Kept here, and not in the recorded work').count()).toBe(0);
     const [, row] = await cellsOf(page, 'Actuals', 'A1:I2');
     expect(row?.slice(1, 6)).toEqual([ZONE, 'S-1', 'reclean', '', 2.25]);

@@ -33,6 +33,8 @@ const meanings: Partial<Record<Unit, Meaning>> = {
   ft2: same('ft^2', 'm^2'),
   L: same('liter', 'liter'),
   gal: same('gallon', 'liter'),
+  'fl oz': { mathjs: ['floz', 'liter'], qty: ['floz', 'liter'] },
+  mL: same('mL', 'liter'),
   kg: same('kg', 'kg'),
   lb: pounds('lb', 'kg'),
   min: same('minute', 'minute'),

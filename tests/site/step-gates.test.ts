@@ -238,7 +238,7 @@ describe('the sign-off of a zone', () => {
     expect(look([streak], { since }, ['look'])?.is).toBe('held');
     expect(look([{ ...streak, closed }], { since }, ['look'])).toEqual({
       is: 'again',
-      reason: 'New in the workbook since then: S-1: streak below the sill. Look again.',
+      reason: 'New in the workbook since then: S-1: streak below the sill. Check again.',
     });
     // The same words found twice are two items.
     const named = { look: [...walls, 'S-1: streak below the sill'] };

@@ -113,7 +113,7 @@ describe('the rates of a folder', () => {
       .slice(1)
       .map((row) => (row as unknown[]).slice(1));
     const factors = readFactors(rows);
-    expect(factors.note('rate.scrape.light')).toBe('from 1 entry of 1 job to 3 May 2026');
+    expect(factors.note('rate.scrape.light')).toBe('from 1 entry of 1 job to May 3, 2026');
     expect(factors.value('rate.scrape.light')).toBeLessThan(readFactors(null).value('rate.scrape.light'));
     // It is there now, and is not written over; nor is it a job.
     const again = await run(folder, '--out', target);
