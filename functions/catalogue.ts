@@ -337,7 +337,7 @@ const entries: Readonly<Record<FunctionName, Omit<FunctionEntry, 'name'>>> = {
     ],
     result: 'matrix',
     unit: 'text',
-    rule: 'evaporation equation of ACI 305R (Uno 1998), for level concrete, about 40 % either way; on a wall an extrapolation',
+    rule: 'evaporation equation of ACI 305R (Uno 1998), for level concrete, about 40% either way; on a wall an extrapolation',
     example: '=WASH.DRYING(68,68,0.5,6)',
   },
 };

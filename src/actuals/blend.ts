@@ -24,7 +24,7 @@ export interface Beliefs {
 /** A unit time of which both the rate in force and the entries are part. */
 export interface Blend {
   readonly unitTime: number;
-  /** Ends of its 80 % range. */
+  /** Ends of its 80% range. */
   readonly low: number;
   readonly high: number;
   /** Weight of the entries, 0 to 1. */

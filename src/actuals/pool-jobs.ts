@@ -54,7 +54,7 @@ export function pooledRates(jobs: ReadonlyMap<string, ObservedJob>): PooledRate[
  * @param start unit time of the prior, above 0
  * @param jobs what each job shows, in the same unit, an entry at least
  * @param beliefs how far the prior is trusted
- * @returns the pooled unit time of a job to come, the ends of its 80 % range, and the weight of the jobs
+ * @returns the pooled unit time of a job to come, the ends of its 80% range, and the weight of the jobs
  */
 export function pool(start: number, jobs: readonly (readonly Shown[])[], beliefs: Beliefs): Blend {
   const { prior, degrees, spread } = beliefs;

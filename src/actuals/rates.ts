@@ -58,7 +58,7 @@ export interface ObservedRate {
   readonly inForce: number;
   /** Hours of the estimate by hours booked: the value that meets all of them together, in the base unit. */
   readonly plain: number;
-  /** Blended value and the ends of its 80 % range, in the base unit. */
+  /** Blended value and the ends of its 80% range, in the base unit. */
   readonly blended: number;
   readonly low: number;
   readonly high: number;

@@ -24,7 +24,7 @@ function within(t: number, degrees: number): number {
 }
 
 /**
- * The value that Student's t stays below with a chance of 90 %: the upper end of its 80 % range.
+ * The value that Student's t stays below with a chance of 90%: the upper end of its 80% range.
  * @param degrees degrees of freedom, whole, 1 or more
  * @returns the quantile
  */

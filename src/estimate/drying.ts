@@ -16,7 +16,7 @@ export interface Weather {
 
 /**
  * Evaporation of a wet film: E = 5 [(Tc + 18)^2.5 - r (Ta + 18)^2.5] (V + 4) 1e-6, none where the air would give
- * water to the face. Source: ACI 305R; Uno 1998. For level concrete, about 40 % either way.
+ * water to the face. Source: ACI 305R; Uno 1998. For level concrete, about 40% either way.
  * @param weather temperatures in degC, wind in km/h
  * @returns kg/(m2 h)
  */

@@ -3,7 +3,7 @@ import { errorCode } from '../spreadsheet/cell-error';
 /** What a worksheet cell holds, told apart as far as the host lets a function see it. */
 export type Cell =
   | { readonly type: 'blank' }
-  /** `percent`: the cell shows it as a percent, 0.1 as 10 %. */
+  /** `percent`: the cell shows it as a percent, 0.1 as 10%. */
   | { readonly type: 'number'; readonly value: number; readonly percent?: true }
   | { readonly type: 'text'; readonly value: string }
   | { readonly type: 'boolean'; readonly value: boolean }
@@ -104,7 +104,7 @@ export function describe(cell: Cell): string {
     case 'error':
       return `the error ${value}`;
     case 'number':
-      return cell.percent ? `${String(percentShown(cell.value))} % (a percent cell)` : value;
+      return cell.percent ? `${String(percentShown(cell.value))}% (a percent cell)` : value;
     default:
       return value;
   }

@@ -44,11 +44,12 @@ export function perUnit(unit: string): string | undefined {
  * A number with its unit as a user reads it.
  * @param number the number as shown
  * @param unit the label of its unit
- * @returns for example `35 °F`, `40°`, `1 day`
+ * @returns for example `35 °F`, `40°`, `5%`, `1 day`
  */
 export function withUnit(number: string, unit: string): string {
   if (unit === '1') return number;
   if (unit === 'degree') return `${number}°`;
+  if (unit === '%') return `${number}%`;
   const one = number === '1' ? singular[unit] : undefined;
   return `${number} ${perUnit(unit) ?? one ?? shownUnit(unit)}`;
 }

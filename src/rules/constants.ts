@@ -142,7 +142,7 @@ export const constants = {
   upperTenth: {
     value: 0.9,
     kind: 'ratio',
-    meaning: 'share of the values below the upper end of an 80 % range',
+    meaning: 'share of the values below the upper end of an 80% range',
     source: 'geometry',
     sourceKind: 'computed',
   },

@@ -81,7 +81,8 @@ function acceptedRange(
     row.positive && least === 0
       ? `above 0 and at most ${bound(most)}`
       : `from ${bound(least)} to ${bound(most)}`;
-  return `${what} ${bounds}${unit === '1' ? '' : ` ${unitInWords(unit)}`}`;
+  if (unit === '1' || unit === '%') return `${what} ${bounds}${unit === '%' ? unit : ''}`;
+  return `${what} ${bounds} ${unitInWords(unit)}`;
 }
 
 function bound(value: number): string {

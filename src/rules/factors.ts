@@ -137,7 +137,7 @@ export const factors = [
     ...ratio,
     ...practice,
     meaning: 'share of an hour at work: the 50-minute hour',
-    bracket: 'a pressure washer runs 34 % of its time on site (SINAPI 99814)',
+    bracket: 'a pressure washer runs 34% of its time on site (SINAPI 99814)',
   },
   {
     id: 'setup.perDay',
@@ -634,7 +634,7 @@ export const factors = [
     most: 300,
     ...assumption,
     meaning: 'film bought beyond the masking area',
-    bracket: '10 % beyond (CDHU 02.03.030)',
+    bracket: '10% beyond (CDHU 02.03.030)',
   },
   {
     id: 'access.dropWidth',

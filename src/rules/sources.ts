@@ -84,7 +84,7 @@ export const sources = {
     edition: 'July 1998',
     section: 'title 95-M34, evaporation equation',
     address: 'https://www.researchgate.net/publication/260209439',
-    used: 'evaporation of a wet film, about 40 % either way',
+    used: 'evaporation of a wet film, about 40% either way',
     kind: 'published',
   },
   sp811: {
@@ -229,7 +229,7 @@ export const sources = {
     address: 'https://base.garant.ru/6722697',
     edition: 'as stored',
     section: 'table 62-19',
-    used: 'scaffold 1, ladder 1.41, suspended 2.70; rough faces 13.5 % more; hours inferred from the wages',
+    used: 'scaffold 1, ladder 1.41, suspended 2.70; rough faces 13.5% more; hours inferred from the wages',
     kind: 'published',
   },
   'cdhu-202': {

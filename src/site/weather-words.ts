@@ -12,7 +12,7 @@ const WEATHER = {
 /**
  * The weather of the workbook in words.
  * @param factors the factors in force
- * @returns for example `air 68 °F, face 68 °F, humidity 50 %, wind 6.21 mph`
+ * @returns for example `air 68 °F, face 68 °F, humidity 50%, wind 6.21 mph`
  */
 export function weatherWords(factors: FactorsInForce): string {
   const words = Object.entries(WEATHER).map(([name, id]) => `${name} ${factorAmount(id, factors)}`);

@@ -20,8 +20,8 @@ export function ShareBar({ share }: { share: number }) {
 /**
  * A share in words.
  * @param share 0 to 1
- * @returns for example `50 %`
+ * @returns for example `50%`
  */
 export function percentText(share: number): string {
-  return Number.isFinite(share) ? `${String(Math.round(share * PERCENT))} %` : 'no value';
+  return Number.isFinite(share) ? `${String(Math.round(share * PERCENT))}%` : 'no value';
 }

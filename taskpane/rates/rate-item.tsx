@@ -71,8 +71,8 @@ export function RateItem({
     [factors.overridden(id) ? 'Stated value' : 'Starting value', text(rate.inForce)],
     ['From the entries alone', text(rate.plain)],
     ['Blended', text(rate.blended)],
-    ['Its 80 % range', `${shownNumber(rate.low, kind, system, DIGITS.sentence)} to ${text(rate.high)}`],
-    ['Weight of the entries', `${String(Math.round(weight * PERCENT))} %`],
+    ['Its 80% range', `${shownNumber(rate.low, kind, system, DIGITS.sentence)} to ${text(rate.high)}`],
+    ['Weight of the entries', `${String(Math.round(weight * PERCENT))}%`],
   ];
   return (
     <li class="rate">

@@ -98,7 +98,7 @@ describe('a unit time in force, blended with entries', () => {
   }
 
   it.each([1, 3, 5, 10, 20])(
-    'holds the truth in its 80 %% range, after %i entries drawn as believed',
+    'holds the truth in its 80%% range, after %i entries drawn as believed',
     (entries) => {
       const draw = chance(20_000 + entries);
       let held = 0;

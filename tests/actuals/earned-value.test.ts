@@ -3,7 +3,7 @@ import { standingOf } from '../../src/actuals/earned-value';
 
 describe('earned value', () => {
   it('of two tasks, one half done and one not begun, forecasts by three rules', () => {
-    // 50 % of 100 h is 50 h earned for 60 h: 50 / 60. (100 + 60) / (50 / 60) = 192; 60 + 160 - 50 = 170;
+    // 50% of 100 h is 50 h earned for 60 h: 50 / 60. (100 + 60) / (50 / 60) = 192; 60 + 160 - 50 = 170;
     // 100 / (50 / 60) + 60 = 180.
     const { budget, earned, actual, index, forecasts } = standingOf([
       { budget: 100, earned: 50, actual: 60 },

@@ -62,7 +62,7 @@ describe('jobs pooled', () => {
     expect(many).toBeLessThan(2.1);
   });
 
-  it('hold the mean of jobs to come in the 80 % range far oftener than their entries thrown together do', () => {
+  it('hold the mean of jobs to come in the 80% range far oftener than their entries thrown together do', () => {
     const draw = chance(4711);
     const normal = (): number => jStat.normal.inv(draw(), 0, 1);
     const TRIALS = 400;

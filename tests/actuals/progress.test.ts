@@ -162,7 +162,7 @@ describe('PROGRESS', () => {
     expect(named).not.toEqual(expect.arrayContaining(['scrub']));
     expect(spilled.filter((line) => line['Zone'] === 'South').map((line) => line['Task'])).toContain('scrub');
     expect(numberIn(lineOf(spilled, 'North', 'all'), 'Budget hours')).toBeCloseTo(hours('North'), 9);
-    // What is cleaned once more is no part of the first wash: 5 % of reclean.share.
+    // What is cleaned once more is no part of the first wash: 5% of reclean.share.
     expect(numberIn(wash, 'Budget water')).toBeLessThan(number('WATER', walls, 'North', FACTORS));
   });
 

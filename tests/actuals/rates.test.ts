@@ -38,8 +38,8 @@ describe('RATES', () => {
       'rate.scrape.light',
     );
     expect(numberIn(line, 'Blended')).toBeCloseTo(1 / 0.0198293, 3);
-    expect(numberIn(line, 'Low end of its 80 % range')).toBeCloseTo(1 / 0.0246224, 3);
-    expect(numberIn(line, 'High end of its 80 % range')).toBeCloseTo(1 / 0.0159693, 3);
+    expect(numberIn(line, 'Low end of its 80% range')).toBeCloseTo(1 / 0.0246224, 3);
+    expect(numberIn(line, 'High end of its 80% range')).toBeCloseTo(1 / 0.0159693, 3);
     expect(numberIn(line, 'Weight of the entries')).toBeCloseTo(0.354839, 6);
     // 1,400 ft2 by 36.5 net hours.
     expect(numberIn(line, 'From the entries alone')).toBeCloseTo(1400 / 36.5, 9);

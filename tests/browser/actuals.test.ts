@@ -161,7 +161,7 @@ describe('price, wash, learn', () => {
     await said(page, 'Recorded in the new table Actuals on the sheet Actuals.');
 
     await openProgress(page);
-    await task(page, 'Scrape').getByText('4 %: 100 ft² of 2400 ft², 46 of 48 labor-hours left').waitFor();
+    await task(page, 'Scrape').getByText('4%: 100 ft² of 2400 ft², 46 of 48 labor-hours left').waitFor();
     for (const [label, booked] of [
       ['N-2', '14.4'],
       ['N-3', '27'],
@@ -171,7 +171,7 @@ describe('price, wash, learn', () => {
     }
     // 1,400 of 2,400 ft2 earn 28 of 48 hours; 2.4 + 14.4 + 27 = 43.8 are worked. 28 / 43.8 = 0.639.
     const line = task(page, 'Scrape');
-    await line.getByText('58 %: 1400 ft² of 2400 ft², 20 of 48 labor-hours left').waitFor();
+    await line.getByText('58%: 1400 ft² of 2400 ft², 20 of 48 labor-hours left').waitFor();
     await line.getByText('Behind plan: 28 planned hours earned for 43.8 worked, index 0.64.').waitFor();
     const lines = await cellsOf(page, 'Actuals', 'A1:I4');
     expect(lines).toEqual([
@@ -191,8 +191,8 @@ describe('price, wash, learn', () => {
       'Stated value 60 ft²/labor-h',
       'From the entries alone 38.36 ft²/labor-h',
       'Blended 50.43 ft²/labor-h',
-      'Its 80 % range 40.61 to 62.62 ft²/labor-h',
-      'Weight of the entries 35 %',
+      'Its 80% range 40.61 to 62.62 ft²/labor-h',
+      'Weight of the entries 35%',
     ]);
     await press(page, 'Use these rates');
     await said(page, 'Tick the rates that you want to use first.');
@@ -221,7 +221,7 @@ describe('price, wash, learn', () => {
     // South has 600 ft2 more to scrape.
     expect(after[1] - hours).toBeGreaterThan((3000 / 50.43 - 3000 / 60) * (60 / 50));
     await page.getByRole('tab', { name: 'Steps' }).click();
-    await line.getByText('58 %: 1400 ft² of 2400 ft², 23.8 of 57.1 labor-hours left').waitFor();
+    await line.getByText('58%: 1400 ft² of 2400 ft², 23.8 of 57.1 labor-hours left').waitFor();
     expect(await cellsOf(page, baseline, 'A1:H6')).toEqual(kept);
   });
 
@@ -533,7 +533,7 @@ describe('rates to look at', () => {
   ])('have no violation and no sideways scrolling: %s', async (called, look) => {
     const page = await open(book({ factors: FACTORS.slice(0, 4), actuals }), look);
     await openRates(page);
-    // Four entries within 6 % of the estimate, and one of nine times as long.
+    // Four entries within 6% of the estimate, and one of nine times as long.
     await page.getByText('Far from the others, counted anyway: row 6 of Actuals.').waitFor();
     await page.getByText('No single rate sets the hours of move.').waitFor();
     await page.getByText('No rate without an area: row 9.').waitFor();

@@ -224,7 +224,7 @@ it('a baseline is kept beside what is there, and the walls are compared with it 
       'C-1, changed Material: Red clay brick -> Limestone Class: Court 2 -> 1',
       `Water ${text('Water', ' gal')}`,
       'Masking no change',
-      // 500 ft2 at 70 ft2/gal and 5 % more: 7.5 gal of mix, 1 part in 65 in place of 1 in 9.
+      // 500 ft2 at 70 ft2/gal and 5% more: 7.5 gal of mix, 1 part in 65 in place of 1 in 9.
       `Concentrate −${threeDigits(7.5 / 9 - 7.5 / 65)} gal`,
       `Labor-hours ${text('Labor-hours', ' labor-hours')}`,
       `Price ${text('Price', '')}`,

@@ -156,7 +156,7 @@ it('from a bid of somebody else to a linked total with own rates takes less than
   // The button, the file, and Open.
   user.clicks += 3;
   await page.locator('#said').getByText('Opened annex.xlsx.').waitFor();
-  // 18,400 and 7,300, and 10 % on them.
+  // 18,400 and 7,300, and 10% on them.
   expect(await value('Bid', 'B9')).toBeCloseTo(28270, 9);
 
   await user.click(pane.getByRole('button', { name: 'Use this sheet' }));

@@ -444,7 +444,7 @@ it('an estimator, a PM and a reviewer work on one workbook', async () => {
       Array.from({ length: 14 }, () => ''),
     );
   // Two pre-wets of 3.0333 L/m2 (tests/estimate/hand-worked-wall.test.ts) on 92.903 m2, 0.6 gal/ft2 of rinse, and of
-  // 1 gal of mix on 70 ft2 8 parts in 9; 5 % of all that once more.
+  // 1 gal of mix on 70 ft2 8 parts in 9; 5% of all that once more.
   await shows('Estimate', 'B3').toBeCloseTo(
     1.05 * ((3.033335 * 92.90304) / 3.785411784 + 600 + (1000 / 70) * (8 / 9)),
     2,
@@ -475,7 +475,7 @@ it('an estimator, a PM and a reviewer work on one workbook', async () => {
   const [headings = [], line = [], whole = []] = await values('Sheet1', 'A1:H3');
   expect(line.slice(0, 2)).toEqual(['South', 'changed']);
   expect(whole[0]).toBe('Total change');
-  // 1000 ft2 at 70 ft2/gal, and 5 % once more, is 15 gal of mix: 1 part in 9 of it before, 1 part in 65 with class 1.
+  // 1000 ft2 at 70 ft2/gal, and 5% once more, is 15 gal of mix: 1 part in 9 of it before, 1 part in 65 with class 1.
   const concentrate = headings.findIndex((heading) => String(heading).startsWith('Concentrate'));
   expect(line[concentrate]).toBeCloseTo(15 / 65 - 15 / 9, 9);
   expect(whole[concentrate]).toBeCloseTo(15 / 65 - 15 / 9, 9);

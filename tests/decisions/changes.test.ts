@@ -221,7 +221,7 @@ describe('one band swapped in the middle of the job', () => {
   const swapped = north.map((row) =>
     row['Wall'] === 'N2' ? { ...row, Material: 'Clay brick in colored mortar' } : row,
   );
-  // 1000 ft2 at 70 ft2/gal, and 5 % once more, are 15 gal of mix, of which 1 part in 1 + 8 was concentrate and 1 in
+  // 1000 ft2 at 70 ft2/gal, and 5% once more, are 15 gal of mix, of which 1 part in 1 + 8 was concentrate and 1 in
   // 1 + 64 is: the brush does the rest in either class, in one pass.
   const concentrate = 15 / 65 - 15 / 9;
   const [line, whole] = changes(north, swapped);
@@ -539,7 +539,7 @@ describe('rinse that runs from zone to zone', () => {
     const [line, whole] = changes([upper, lower('Red clay brick')], [upper, lower('Limestone')]);
     expect(line?.['Class']).toBe('Lower 1 -> 1, Upper 2 -> 1');
     expectDifference(line, totals([upper, lower('Red clay brick')]), totals([upper, lower('Limestone')]));
-    // The upper wall's 500 ft2 alone: 7.5 gal of mix, 5 % of it done once more, 1 part in 65 in place of 1 in 9.
+    // The upper wall's 500 ft2 alone: 7.5 gal of mix, 5% of it done once more, 1 part in 65 in place of 1 in 9.
     expectSame(numberIn(whole, 'Concentrate'), 7.5 / 65 - 7.5 / 9, 1e-9, 'concentrate');
   });
 

@@ -28,7 +28,7 @@ const strong = [
   ['acid.3.density', 1.16],
 ] as const;
 
-describe('a gallon of 31.45 % HCl of specific gravity 1.160', () => {
+describe('a gallon of 31.45% HCl of specific gravity 1.160', () => {
   it('is a gallon', () => {
     expectSame(number('CLEANER', gallon, null, strong), 1, 1e-12, 'concentrate');
   });
@@ -59,7 +59,7 @@ describe('a mass of HCl', () => {
     ['NaHCO3', 2.304],
     ['Na2CO3', 1.4535],
   ] as const)('takes the published mass of %s', (alkali, published) => {
-    // A litre of 1 kg/L at 100 % is a kilogram of HCl.
+    // A litre of 1 kg/L at 100% is a kilogram of HCl.
     const mass = alkaliMass(acidMoles(1, 1, 1), alkali);
     expect(Math.abs(mass / published - 1)).toBeLessThan(0.0005);
   });
@@ -77,7 +77,7 @@ describe('a mass of HCl', () => {
 
 describe('the cleaner of a class', () => {
   it.each([
-    // 500 ft2 make 5 gal of mix: 1 part in 9 of 5 % and 1.02 kg/L; 1 part in 6 of 15 % and 1.07 kg/L.
+    // 500 ft2 make 5 gal of mix: 1 part in 9 of 5% and 1.02 kg/L; 1 part in 6 of 15% and 1.07 kg/L.
     ['moderate', 2, (5 / 9) * 1.02 * 0.05],
     ['heavy', 3, (5 / 6) * 1.07 * 0.15],
   ])('%s residue, class %i', (residue, _, acidKgByLitre) => {

@@ -159,7 +159,7 @@ describe('NOZZLE', () => {
 
 describe('DRYING', () => {
   it.each([
-    // Uno 1998 after ACI 305R; its US equation has rounded coefficients of its own and lies 4 % above the SI one. Then a
+    // Uno 1998 after ACI 305R; its US equation has rounded coefficients of its own and lies 4% above the SI one. Then a
     // hand calculation: 5 x (38^2.5 - 0.5 x 38^2.5) x 14 x 1e-6.
     ['SI', [27, 31, 0.5, 19], 1.15, 0.005],
     ['US', [80, 87, 0.5, 12], 0.24, 0.05],
@@ -168,7 +168,7 @@ describe('DRYING', () => {
     expectNear(valueOf('Evaporation', 'DRYING', ...weather, null, system), published, within);
   });
 
-  it('dries a film of 0.1 mm in 19.3 min at 20 °C, 50 %, 10 km/h, and a film of 0.25 mm in 2.5 times that', () => {
+  it('dries a film of 0.1 mm in 19.3 min at 20 °C, 50%, 10 km/h, and a film of 0.25 mm in 2.5 times that', () => {
     expectNear(valueOf('Time to dry', 'DRYING', 20, 20, 0.5, 10, 0.1, 'SI'), 19.3, 0.003);
     expectNear(valueOf('Time to dry', 'DRYING', 20, 20, 0.5, 10, 0.25, 'SI'), 2.5 * 19.3, 0.003);
   });

@@ -91,7 +91,7 @@ function workedUs(): Worked {
   // 5 min of dwell make patches of 19.2 ft2. Applying takes 0.1 min/ft2, which nothing asks to be slower; half a minute
   // a patch. The helper pre-wets beside it: 2 passes at 25 ft2/min are 0.08 of the 0.218 59 min/ft2 that are free.
   const team = rinse + 0.1 + (0.5 * (rinse + scrub)) / 5 + scrub; // 0.386 29 min/ft2
-  // A 50-minute hour: 60 / 50 labor-hours of an hour net. 5 % is washed once more.
+  // A 50-minute hour: 60 / 50 labor-hours of an hour net. 5% is washed once more.
   const wash = ((2 * 400 * team) / 50) * 1.05;
   // Scraping 400 / 300; film on (60 + 40 x 0.5) / 108 and 2 fixtures of 6 min, off (80 + 2 x 4) / 152; glass 60 / 125.
   const net = 400 / 300 + 80 / 108 + 0.2 + 88 / 152 + 60 / 125;
@@ -105,8 +105,8 @@ function workedUs(): Worked {
   // Half of 20 g taken up at 1 min, twice that at 4 min; 1 L/m2 runs off each pass.
   const absorbed = ((400 * 10 * KG_M2_IN_GRAM * Math.sqrt(4)) / LITRES_M2_IN_GAL_FT2) * 1.05;
   const water = absorbed + ((400 * 2) / LITRES_M2_IN_GAL_FT2) * 1.05 + (mix - concentrate) + 400 * 0.6 * 1.05;
-  // 5 % of 1.02 kg/L, reckoned as HCl of 36.461 g/mol; 84.007 g of bicarbonate or half of 105.988 g of soda ash a mole;
-  // 80 % of it is captured.
+  // 5% of 1.02 kg/L, reckoned as HCl of 36.461 g/mol; 84.007 g of bicarbonate or half of 105.988 g of soda ash a mole;
+  // 80% of it is captured.
   const acid = ((concentrate * GALLON_L * 1.02 * 0.05) / 0.036461) * 0.8;
   const bicarbonate = (acid * 0.7 * 0.084007) / POUND_KG;
   const sodaAsh = (acid * 0.3 * 0.105988) / 2 / POUND_KG;
@@ -325,7 +325,7 @@ describe('the price of several zones', () => {
   });
 
   it('takes the concentrate of each zone at the price of its class', () => {
-    // North: class 3, 400 / 70 gal and 5 % more are 6, 1 part in 6, at 2000. Court: class 1, 3.75 gal, 1 part in 65.
+    // North: class 3, 400 / 70 gal and 5% more are 6, 1 part in 6, at 2000. Court: class 1, 3.75 gal, 1 part in 65.
     expectSame(number('BIDPRICE', walls, 'North', usFactors, 'cleaner'), 2000, 1e-9, 'North');
     expectSame(number('BIDPRICE', walls, 'Court', usFactors, 'cleaner'), (3.75 / 65) * 1000, 1e-9, 'Court');
   });

@@ -26,7 +26,7 @@ interface HazardCase {
 
 const brick = [wall('A')];
 const acid = { Residue: 'moderate' };
-/** A face of 30 degC in air of 20 degC and 20 %, in wind of so many km/h. */
+/** A face of 30 degC in air of 20 degC and 20%, in wind of so many km/h. */
 const dryWind = (wind: number): [string, number][] => [
   ['weather.surface', 86],
   ['weather.humidity', 20],
@@ -199,7 +199,7 @@ const cases: readonly HazardCase[] = [
     hazard: 'cleaner that dries before its maximum dwell',
     rule: 'driesEarly',
     bad: brick,
-    // ACI 305R at 30 degC, 20 %, 30 km/h over 20 degC air: E = 5 (48^2.5 - 0.2 * 38^2.5) (30 + 4) 1e-6 = 2.41
+    // ACI 305R at 30 degC, 20%, 30 km/h over 20 degC air: E = 5 (48^2.5 - 0.2 * 38^2.5) (30 + 4) 1e-6 = 2.41
     // kg/(m2 h), so 0.1 mm is dry in 2.5 min.
     badFactors: dryWind(30),
     fine: brick,

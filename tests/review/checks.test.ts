@@ -65,7 +65,7 @@ const cases: readonly Case[] = [
     check: dryBeforeLeast,
     rows: [brick, wall('B', { Zone: 'North' })],
     factors: hot,
-    // 130 degF = 54.44 degC, 25 mph = 40.23 km/h over air of 20 degC and 10 %: E = 5 (72.44^2.5 - 0.1 * 38^2.5) * 44.23
+    // 130 degF = 54.44 degC, 25 mph = 40.23 km/h over air of 20 degC and 10%: E = 5 (72.44^2.5 - 0.1 * 38^2.5) * 44.23
     // * 1e-6 = 9.683 kg/(m2 h), so 0.1 mm is dry in 0.6197 min; 5 / 0.6197 - 1 = 7.069.
     found: [
       [

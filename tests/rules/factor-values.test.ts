@@ -17,7 +17,7 @@ describe('a factor of the user', () => {
     ['shift', 25, '25', 'a number from 1 to 24 hours per day'],
     ['dwell.least', '2025-01-05', '"2025-01-05" (a date)', 'a number from 0 to 120 minutes'],
     ['mask.lap', -1, '-1', 'a number from 0 to 120 in'],
-    ['tape.waste', 301, '301', 'a number from 0 to 300 %'],
+    ['tape.waste', 301, '301', 'a number from 0 to 300%'],
     ['rate.apply', 0, '0', 'a number above 0 and at most 1000 ft² per minute'],
     ['weather.air', 201, '201', 'a number from -40 to 200 °F'],
     ['nozzle.pressure', Infinity, 'Infinity', 'a number above 0 and at most 5000 psi'],

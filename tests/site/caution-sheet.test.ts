@@ -57,7 +57,7 @@ describe('the caution sheet', () => {
     expect(of('silica')?.places[0]?.why).toBe(
       '4 labor-hours of scraping and brushing, moderate and light residue',
     );
-    // 900 ft2 / 70 / 9 * 1.05 = 1.5 gal; 5.678 L * 1.02 kg/L * 5 % = 0.2896 kg HCl; * 84.007 / 36.461 = 0.6672 kg.
+    // 900 ft2 / 70 / 9 * 1.05 = 1.5 gal; 5.678 L * 1.02 kg/L * 5% = 0.2896 kg HCl; * 84.007 / 36.461 = 0.6672 kg.
     expect(of('neutralizing')?.places[0]?.why).toBe('1.47 lb of sodium bicarbonate');
     expect(of('weaker-masked')?.places).toEqual([
       { where: 'South: S-2', why: 'Limestone, masked, class 2, buffered mild acid' },
@@ -75,7 +75,7 @@ describe('the caution sheet', () => {
     expect(of('plan-runoff')?.places).toEqual([{ where: 'South', why: '802 gal to collect' }]);
     // 0.1 mm of water at 0.311 kg/m2/h.
     expect(of('freezing')?.places[0]?.why).toBe(
-      'air 68 °F, face 68 °F, humidity 50 %, wind 6.2 mph (assumed, where the workbook does not say); the cleaner is dry in 19.3 min',
+      'air 68 °F, face 68 °F, humidity 50%, wind 6.2 mph (assumed, where the workbook does not say); the cleaner is dry in 19.3 min',
     );
     const given = sheet(
       [row({ [MATERIAL]: 'Marble' })],
@@ -87,7 +87,7 @@ describe('the caution sheet', () => {
         ['runoff.captured', 0],
       ],
     );
-    expect(given.of('freezing')?.places[0]?.why).toBe('air 50 °F, face 45 °F, humidity 80 %, wind 3 mph');
+    expect(given.of('freezing')?.places[0]?.why).toBe('air 50 °F, face 45 °F, humidity 80%, wind 3 mph');
     expect(given.of('plan-runoff')?.places[0]?.why).toBe('none of it is collected, as the workbook stands');
     const masked = sheet([row({ [MASKED]: 'only' })]).ids;
     expect(masked).not.toContain('plan-runoff');

@@ -48,7 +48,7 @@ describe('a second clean in the recorded work', () => {
     expect(written(...again)[1]?.water).toBeCloseTo(113.56, 2);
   });
 
-  it('earns its allowance, 5 % of the wash, as far as the zone is washed; its hours count once', () => {
+  it('earns its allowance, 5% of the wash, as far as the zone is washed; its hours count once', () => {
     const line = progressOf(written(washed, ...again), job, factors).find(({ task }) => task === RECLEAN);
     const allowance = 0.05 * budgets.of(WASH).hours;
     expect(line?.standing.hours.actual).toBeCloseTo(3.5, 9);
@@ -77,7 +77,7 @@ describe('a second clean in the recorded work', () => {
     const left = restOf(RECLEAN, budgets, some(allowance / 10));
     expect(left?.area).toBe(0);
     expect(left?.hours).toBeCloseTo(0.9 * allowance, 9);
-    // Wall a has 400 of 1,000 ft2 of the same kind, so 40 % of the allowance, a quarter of which is booked.
+    // Wall a has 400 of 1,000 ft2 of the same kind, so 40% of the allowance, a quarter of which is booked.
     expect(restOf(RECLEAN, budgets, some(allowance / 10), wallA)?.hours).toBeCloseTo(0.3 * allowance, 6);
     expect(restOf(RECLEAN, budgets, some(allowance * 2))).toBeUndefined();
   });

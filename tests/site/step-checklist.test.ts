@@ -99,7 +99,7 @@ describe('the steps of a zone under cleaner', () => {
     // adds 900 * 0.38629 / 10 wettings of 20 * 4 ft2 with 0.5 L/m2, 34.1 gal, with re-clean 35.8.
     for (const id of ['protection', 'rinse', 'clear'])
       expect(list.fact(id, 'Water to collect')).toBe('802 gal');
-    // 1.5 gal of concentrate, 5.678 L * 1.02 kg/L * 5 % * 84.007 / 36.461 = 0.6672 kg.
+    // 1.5 gal of concentrate, 5.678 L * 1.02 kg/L * 5% * 84.007 / 36.461 = 0.6672 kg.
     for (const id of ['protection', 'clear']) {
       expect(list.fact(id, 'Sodium bicarbonate, at most')).toBe('1.47 lb');
     }
@@ -132,7 +132,7 @@ describe('the steps of a zone under cleaner', () => {
     expect(ofDwell.map((fact) => [fact?.value, fact?.kind])).toEqual([
       ['50 °F', 'override'],
       ['68 °F', 'yours to state'],
-      ['50 %', 'yours to state'],
+      ['50%', 'yours to state'],
       ['12 mph', 'override'],
     ]);
   });
@@ -210,7 +210,7 @@ describe('what changes the steps', () => {
     const list = checklist([heavy]);
     // 0.4 / 18 * 60 / 2 = 0.6667 min/ft2 against 5 / 8 - 0.11859 = 0.50641 on the smallest patch: 1.316 passes.
     expect(list.fact('apply', 'Passes of cleaner')).toBe(
-      '1, and 32 % of the patches, the dirtier ones, again',
+      '1, and 32% of the patches, the dirtier ones, again',
     );
     expect(list.fact('apply', 'Patch, at most')).toBe('8 ft²');
     expect(list.step('apply')?.todo.join(' ')).toContain('apply, scrub and rinse it again');

@@ -65,7 +65,7 @@ describe('the washes of a zone', () => {
 describe('passes in words', () => {
   it.each([
     [1, '1'],
-    [1.3, '1, and 30 % of the patches, the dirtier ones, again'],
+    [1.3, '1, and 30% of the patches, the dirtier ones, again'],
     [2.001, '2'],
     [2.999, '3'],
   ])('%d', (passes, words) => {

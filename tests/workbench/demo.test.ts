@@ -20,7 +20,7 @@ const LITRES_M2_IN_GAL_FT2 = 3.785411784 / 0.09290304;
 // Washed at the stair towers: two caps, three pairs of shafts less their slots; the glass is masked.
 const TOWERS = 2 * 72 + 4 * (780 - 36) + 2 * (640 - 63);
 
-/** Pounds of bicarbonate for gallons of class 2 concentrate: 1.02 kg/L, 5 % as HCl, mole for mole. */
+/** Pounds of bicarbonate for gallons of class 2 concentrate: 1.02 kg/L, 5% as HCl, mole for mole. */
 function bicarbonate(gallons: number): number {
   return (((gallons * 3.785411784 * 1.02 * 0.05) / 0.036461) * 0.084007) / 0.45359237;
 }
@@ -193,7 +193,7 @@ describe('the demo bid workbook in US units', () => {
     const runoff = of('Water (gal)') + of('Concentrate (gal)') - of('Water taken up (gal)');
     expect(numberAt(opened, 'Estimate', 'K6')).toBeCloseTo(runoff, 6);
     // North, class 2: 520 + 2 x (1320 - 210) + 2 x (1380 - 240) + 110 + (860 - 180) + (720 - 150) + 180 ft2, at 60
-    // ft2/gal of 1 part in 9, and 5 % cleaned once more. The masked portal is washed afterwards with detergent.
+    // ft2/gal of 1 part in 9, and 5% cleaned once more. The masked portal is washed afterwards with detergent.
     const north = 520 + 2220 + 2280 + 110 + 680 + 570 + 180;
     expect(numberAt(opened, 'Estimate', 'L5')).toBeCloseTo(bicarbonate((north * 1.05) / 60 / 9), 6);
     expect(numberAt(opened, 'Estimate', 'J5')).toBeCloseTo((1.05 / 60) * (north / 9 + (260 + 95) / 65), 6);
@@ -219,7 +219,7 @@ describe('the demo bid workbook in US units', () => {
     for (const column of ['B', 'C', 'D', 'E', 'F', 'G']) {
       const at = (row: number): number => numberAt(opened, 'Price', `${column}${String(row)}`);
       const direct = [4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14].reduce((sum, row) => sum + at(row), 0);
-      // Supervision 8 % of labor; contingency 5 %, overhead 11 %, profit 9 %, each on all before it; no least price.
+      // Supervision 8% of labor; contingency 5%, overhead 11%, profit 9%, each on all before it; no least price.
       const supervised = direct + at(4) * 0.08;
       expect(at(15)).toBeCloseTo(at(4) * 0.08, 6);
       expect(at(16)).toBeCloseTo(supervised * 0.05, 6);
@@ -359,7 +359,7 @@ describe('the demo bid workbook in metric units', () => {
       'Material: Dark clay brick -> Manganese-colored brick',
       'Boiler house 3 -> 2',
     ]);
-    // 102 m2 at 70 ft2/gal and 5 % cleaned once more: 1 part in 9 in place of 1 in 6. The red brick is brushed more.
+    // 102 m2 at 70 ft2/gal and 5% cleaned once more: 1 part in 9 in place of 1 in 6. The red brick is brushed more.
     const mix = (102 * LITRES_M2_IN_GAL_FT2 * 1.05) / 70;
     expect(Number(line[6])).toBeCloseTo(mix / 9 - mix / 6, 9);
     expect(Number(line[7])).toBeGreaterThan(0);

@@ -14,7 +14,7 @@ const numbers = new Intl.NumberFormat('en-US', { maximumSignificantDigits: 4 });
  */
 export function ratesText(rates: readonly PooledRate[], system: System): string {
   if (rates.length === 0) return 'No entry shows a rate.\n';
-  const head = ['Factor', 'Jobs', 'Entries', 'Starting', 'Pooled', '80 % range', 'Weight', 'Unit'];
+  const head = ['Factor', 'Jobs', 'Entries', 'Starting', 'Pooled', '80% range', 'Weight', 'Unit'];
   const lines = rates.flatMap((rate) => {
     const kind = factorRow(rate.factor.id).kind;
     const shown = (value: number): string => numbers.format(show(value, kind, system));

@@ -220,7 +220,7 @@ export function rinseFacts(
 /**
  * Passes of cleaner as they are told on site.
  * @param passes a number; the share beyond a whole one is that of the dirtier patches
- * @returns for example `1, and 30 % of the patches, the dirtier ones, again`
+ * @returns for example `1, and 30% of the patches, the dirtier ones, again`
  */
 export function passesInWords(passes: number): string {
   // A share that rounds to all of the patches is a whole pass.
@@ -228,7 +228,7 @@ export function passesInWords(passes: number): string {
   const whole = Math.floor(passes) + (share === PERCENT ? 1 : 0);
   return share === 0 || share === PERCENT
     ? String(whole)
-    : `${String(whole)}, and ${rounded(share)} % of the patches, the dirtier ones, again`;
+    : `${String(whole)}, and ${rounded(share)}% of the patches, the dirtier ones, again`;
 }
 
 function cleanedOf({ walls }: SiteWash): Cleaned[] {

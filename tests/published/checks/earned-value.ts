@@ -16,7 +16,7 @@ export const earnedValueManual: SourceChecks = {
   section: 'examples of cpi and eac',
   checks: [
     {
-      what: 'index of 35 % of a budget of 100,000 for 36,000',
+      what: 'index of 35% of a budget of 100,000 for 36,000',
       value: 0.9722222,
       unit: '1',
       mark: 'published',

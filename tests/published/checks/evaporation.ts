@@ -11,10 +11,10 @@ export const evaporationEquation: SourceChecks = {
   document:
     'ACI 305R, Hot Weather Concreting; Uno, Plastic Shrinkage Cracking and Evaporation Formulas, ACI Materials Journal',
   edition: '1998',
-  section: 'evaporation equation, stated to be within about 40 % for level concrete',
+  section: 'evaporation equation, stated to be within about 40% for level concrete',
   checks: [
     {
-      what: 'concrete 31 degC, air 27 degC, 50 %, 19 km/h: output and formula published, inputs from memory',
+      what: 'concrete 31 degC, air 27 degC, 50%, 19 km/h: output and formula published, inputs from memory',
       value: 1.15,
       unit: 'kg/(m2 h)',
       mark: 'from memory',
@@ -23,12 +23,12 @@ export const evaporationEquation: SourceChecks = {
       second: byFormula('5e-6 * ((31 + 18)^2.5 - 0.5 * (27 + 18)^2.5) * (19 + 4)'),
     },
     {
-      what: 'concrete 87 degF, air 80 degF, 50 %, 12 mph: output and US formula published, inputs from memory',
+      what: 'concrete 87 degF, air 80 degF, 50%, 12 mph: output and US formula published, inputs from memory',
       value: 0.24,
       unit: 'lb/(ft2 h)',
       mark: 'from memory',
       within: 0.015,
-      because: 'the US formula rounds its constants another way, 3 to 6 % above the SI one',
+      because: 'the US formula rounds its constants another way, 3 to 6% above the SI one',
       ours: () => us(80, 87, 0.5, 12),
       second: byFormula(
         '1e-6 * (87^2.5 - 0.5 * 80^2.5) * (1 + 0.4 * 12)',
@@ -36,7 +36,7 @@ export const evaporationEquation: SourceChecks = {
       ),
     },
     {
-      what: 'face and air 20 degC, 50 %, 10 km/h',
+      what: 'face and air 20 degC, 50%, 10 km/h',
       value: 0.3115,
       unit: 'kg/(m2 h)',
       mark: 'computed',
@@ -50,7 +50,7 @@ export const evaporationEquation: SourceChecks = {
       unit: 'kg/(m2 h)',
       mark: 'computed',
       within: 0.02,
-      because: 'the rounded SI form lies 3 to 6 % below it',
+      because: 'the rounded SI form lies 3 to 6% below it',
       ours: () => si(20, 20, 0.5, 10),
       second: byFormula('5.275e-6 * 0.5 * 37.778^2.5 * 14.02336'),
     },

@@ -19,7 +19,7 @@ export const acidTable: SourceChecks = {
   edition: 'as read, not stated',
   section: 'mass fraction, density, concentration',
   checks: table.map(([percent, density, molar]): PublishedCheck => ({
-    what: `acid in a liter at ${String(percent)} %, ${String(density)} kg/L`,
+    what: `acid in a liter at ${String(percent)}%, ${String(density)} kg/L`,
     value: molar,
     unit: 'mol/L',
     mark: 'published',
@@ -36,7 +36,7 @@ const ofGallon = (value: number): Pick<PublishedCheck, 'value' | 'unit' | 'mark'
   unit: 'lb',
   mark: 'computed',
   within: value * MORE_OR_LESS,
-  because: 'within 0.2 %, as the strength of the acid is known',
+  because: 'within 0.2%, as the strength of the acid is known',
 });
 
 /** What neutralizes it. */
@@ -85,7 +85,7 @@ export const stoichiometry: SourceChecks = {
       ours: () => constants.molarMassNa2CO3.value / alkaliMass(1, 'Na2CO3'),
     },
     {
-      what: 'HCl in a US gallon of acid of 31.45 %, specific gravity 1.160',
+      what: 'HCl in a US gallon of acid of 31.45%, specific gravity 1.160',
       ...ofGallon(3.045),
       ours: () => fromBase(gallon() * constants.molarMassHCl.value, 'lb'),
       second: byFormula('number(1 gallon * 1.160 kg/liter * 0.3145, lbm)', 'mathjs'),

@@ -84,7 +84,7 @@ export const tradeMagazine1971: SourceChecks = {
   section: 'at most 1 part of acid to 9 of water by volume',
   checks: [
     {
-      what: 'acid of the strongest mix offered, below that of 1:9 of acid of 31.45 %',
+      what: 'acid of the strongest mix offered, below that of 1:9 of acid of 31.45%',
       value: 1,
       unit: 'mol/L',
       mark: 'computed',

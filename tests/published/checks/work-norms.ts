@@ -192,8 +192,7 @@ export const cdhuTasks: SourceChecks = {
 export const table6219: SourceChecks = {
   document: 'Repair unit rates (Russia), thin liquids applied to facades',
   edition: 'as stored',
-  section:
-    'table 62-19, labor-h per 100 m2: scaffold 11.05, ladder 15.56, suspended 29.79; rough 13.5 % more',
+  section: 'table 62-19, labor-h per 100 m2: scaffold 11.05, ladder 15.56, suspended 29.79; rough 13.5% more',
   checks: [
     bound({
       what: 'applying cleaner, against the whole job of a thin liquid from a scaffold',

@@ -49,7 +49,7 @@ describe('changes since a baseline', () => {
     expect(changes.map(({ wall, classes }) => [wall, classes])).toEqual([['B', 'Front 2 -> 1']]);
     const spilled = lines('CHANGES', before, after, factors, headings).at(-1);
     expect(whole.price).toBeCloseTo(numberIn(spilled, 'Price'), 9);
-    // 700 ft2 at 70 ft2/gal, 5 % of it once more: 10.5 gal of mix, 1 part in 65 in place of 1 in 9.
+    // 700 ft2 at 70 ft2/gal, 5% of it once more: 10.5 gal of mix, 1 part in 65 in place of 1 in 9.
     expect(whole.concentrate / LITRES_IN_GALLON).toBeCloseTo(10.5 / 65 - 10.5 / 9, 9);
   });
 

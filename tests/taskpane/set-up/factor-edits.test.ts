@@ -38,7 +38,7 @@ describe('what is typed', () => {
   it.each<[string, string, string]>([
     ['team.size', '25', '25 cannot be used. Accepted: a whole number from 1 to 20 people.'],
     ['team.size', 'two', '"two" cannot be used. Accepted: a whole number from 1 to 20 people.'],
-    ['price.overhead', '0.1', '0.1 cannot be used. Accepted: a number from 0 to 300 %; 0.1 may be 10 %'],
+    ['price.overhead', '0.1', '0.1 cannot be used. Accepted: a number from 0 to 300%; 0.1 may be 10%'],
     ['cleaner.class', '4', '4 cannot be used. Accepted: 0 to 3 or by need'],
     ['dwell.most', '2', 'The minimum dwell is longer than the maximum dwell.'],
   ])('%s %s is refused as the reader of the formulas refuses it', (id, value, words) => {

@@ -32,7 +32,7 @@ it('a source is read where it stands; what it has not is null', async () => {
   });
 });
 
-it('the number of a percent cell comes with its format, so that 0.1 shown as 10 % is 10 %', async () => {
+it('the number of a percent cell comes with its format, so that 0.1 shown as 10% is 10%', async () => {
   const percents = new MemoryWorkbook({
     sheets: {
       Walls: [['Wall'], ['W-1']],

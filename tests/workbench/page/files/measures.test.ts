@@ -57,7 +57,7 @@ describe('a colour', () => {
   });
 
   it('is lighter or darker by its tint', () => {
-    // From memory: what spreadsheets show for the blue accent 60 % lighter and 25 % darker; a step of rounding allowed.
+    // From memory: what spreadsheets show for the blue accent 60% lighter and 25% darker; a step of rounding allowed.
     for (const [tint, expected] of [
       ['0.59999389629810485', [0xb8, 0xcc, 0xe4]],
       ['-0.249977111117893', [0x36, 0x60, 0x92]],
