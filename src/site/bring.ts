@@ -77,17 +77,17 @@ export function toBring(
 }
 
 /**
- * Concentrate as it is loaded: rounded up, in whole containers, and what of it is needed.
+ * Concentrate as it is loaded: in whole containers, and what of it is needed.
  * @param value L
  * @param factors the factors in force
- * @returns for example `4 gal, in 1 container of 5 gal (3.7 gal needed)`
+ * @returns for example `1 container of 5 gal (3.7 gal needed)`
  */
 export function inContainers(value: number, factors: FactorsInForce): string {
   const { system } = factors;
   const count = Math.ceil((value / factors.value('cleaner.container')) * (1 - constants.guard.value));
   const containers = `${grouped.format(count)} ${count === 1 ? 'container' : 'containers'}`;
-  const loaded = `${tradeAmount(value, 'volume', system)}, in ${containers} of ${factorAmount('cleaner.container', factors)}`;
-  return `${loaded} (${siteAmount(value, 'volume', system)} needed)`;
+  const size = factorAmount('cleaner.container', factors);
+  return `${containers} of ${size} (${siteAmount(value, 'volume', system)} needed)`;
 }
 
 function cleanerOf(zone: ZoneEstimate, rows: ReadonlySet<WallRow>, factors: FactorsInForce): ToBring[] {

@@ -37,17 +37,17 @@ describe('concentrate', () => {
 
   it.each([
     // 11.3 / 5 = 2.26 pails; 10 and 15 fill theirs; 0.05 gal are 6.4 of 128 fl oz.
-    [11.3, '12 gal, in 3 containers of 5 gal (11.3 gal needed)'],
-    [10, '10 gal, in 2 containers of 5 gal (10 gal needed)'],
-    [15.2, '16 gal, in 4 containers of 5 gal (15.2 gal needed)'],
-    [0.05, '1 gal, in 1 container of 5 gal (0.05 gal = 6.4 fl oz needed)'],
+    [11.3, '3 containers of 5 gal (11.3 gal needed)'],
+    [10, '2 containers of 5 gal (10 gal needed)'],
+    [15.2, '4 containers of 5 gal (15.2 gal needed)'],
+    [0.05, '1 container of 5 gal (0.05 gal = 6.4 fl oz needed)'],
   ])('of %d gal is brought in whole containers, with what is needed', (gallons, words) => {
     expect(inContainers(toBase(gallons, 'gal'), US)).toBe(words);
   });
 
   it('is in the units and the container of the user', () => {
-    expect(inContainers(41, metric)).toBe('41 L, in 3 containers of 20 L (41 L needed)');
-    expect(inContainers(0.25, metric)).toBe('1 L, in 1 container of 20 L (0.25 L = 250 mL needed)');
+    expect(inContainers(41, metric)).toBe('3 containers of 20 L (41 L needed)');
+    expect(inContainers(0.25, metric)).toBe('1 container of 20 L (0.25 L = 250 mL needed)');
   });
 });
 
@@ -86,11 +86,11 @@ describe('what to bring', () => {
     // One pass at 100 ft2 a gallon, 1 part to 4 of water.
     expect([of('S-1').get(MIX), of('S-1').get(STRONG)]).toEqual([
       '10 gal',
-      '2 gal, in 1 container of 5 gal (2 gal needed)',
+      '1 container of 5 gal (2 gal needed)',
     ]);
     expect([of('S-1', 'S-2').get(MIX), of('S-1', 'S-2').get(STRONG)]).toEqual([
       '15 gal',
-      '3 gal, in 1 container of 5 gal (3 gal needed)',
+      '1 container of 5 gal (3 gal needed)',
     ]);
     // 200 ft2 of glass, 20 ft by 10 ft: no laps, so its own area of film, and 60 ft of edge.
     expect([of('S-3').get('Masking film'), of('S-3').get('Masking tape')]).toEqual(['200 ft²', '60 ft']);
