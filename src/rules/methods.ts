@@ -497,7 +497,7 @@ export const methods = {
     called: 'labor to tend, per area',
     measures: 'laborMinutesPerArea',
     is: 'max(0 * free#, free# - prewetWork# - belowWork#) + held#',
-    rule: 'Tending: standing by, pacing and waits',
+    rule: 'Standby: tending the dwell, pacing and waits',
     ...computed,
   },
   washPart: { rule: 'Labor-hours of a part of the wash', ...computed },

@@ -32,7 +32,7 @@ const scheduleHeadings: Readonly<Record<string, string>> = {
 };
 
 /** The functions of one number, and their parts, by the name that TRACE takes. */
-const scalarFunctions: Readonly<Record<string, readonly [name: string, part?: string]>> = {
+export const scalarFunctions: Readonly<Record<string, readonly [name: string, part?: string]>> = {
   water: ['WATER'],
   'pre-wet water': ['WATER', 'prewet'],
   'water below': ['WATER', 'below'],
@@ -56,9 +56,9 @@ const scalarFunctions: Readonly<Record<string, readonly [name: string, part?: st
   'apply hours': ['LABORHOURS', 'apply'],
   'scrub hours': ['LABORHOURS', 'scrub'],
   'rinse hours': ['LABORHOURS', 'rinse'],
-  'tend hours': ['LABORHOURS', 'tend'],
-  'change hours': ['LABORHOURS', 'change'],
-  'below hours': ['LABORHOURS', 'below'],
+  'standby hours': ['LABORHOURS', 'tend'],
+  'patch change hours': ['LABORHOURS', 'change'],
+  'wetting below hours': ['LABORHOURS', 'below'],
   'unmask hours': ['LABORHOURS', 'unmask'],
   'glass hours': ['LABORHOURS', 'glass'],
   'move hours': ['LABORHOURS', 'move'],

@@ -11,7 +11,7 @@ import { explainedByRow } from '../../src/trace/explained';
 import { Recorder, type TraceLine } from '../../src/trace/recorder';
 import { call, expectSame, lines } from '../properties/call';
 import { ownFactors, rangeOf, RUNS, walls as madeWalls } from '../properties/walls';
-import { Cells, type Shown } from './cells';
+import { Cells, scalarFunctions, type Shown } from './cells';
 import { jobs, mixedSi, mixedUs, noWindow, type Job } from './jobs';
 import { once, record, RELATIVE, replay } from './replay';
 
@@ -381,4 +381,8 @@ describe('names that an expression must not be led astray by', () => {
     });
     expect(call('WATER', job.walls, null, job.factors)).toBeTypeOf('number');
   });
+});
+
+it('every function of one number is explained under a name that TRACE takes', () => {
+  expect(Object.keys(scalarFunctions).filter((name) => !traceNames.includes(name))).toEqual([]);
 });
