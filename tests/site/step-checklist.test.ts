@@ -48,6 +48,18 @@ describe('the steps of a zone under cleaner', () => {
     expect(list.walls).toEqual(['S-1', 'S-2']);
   });
 
+  it('speak of masking and of fixtures only where there are some', () => {
+    const plain = checklist([wall('A', 'Red clay brick')]);
+    const labels = (of: typeof plain, id: string) => of.step(id)?.facts.map(({ label }) => label);
+    for (const label of ['Masking', 'Film', 'Tape', 'Time'])
+      expect(labels(plain, 'protection')).not.toContain(label);
+    expect(labels(plain, 'clear')).not.toContain('Time to unmask');
+    const energize = 'Have the licensed person re-energize the fixtures.';
+    expect(plain.step('clear')?.todo).not.toContain(energize);
+    expect(list.step('clear')?.todo).toContain(energize);
+    expect(labels(list, 'clear')).toContain('Time to unmask');
+  });
+
   it('carry their numbers', () => {
     expect(list.fact('age', 'Youngest wall here')).toBe('10 days: S-1, S-2');
     expect(list.fact('sample', 'Minimum area of a sample')).toBe('20 ft²');

@@ -5,6 +5,7 @@ import { alkaliFacts, collectFacts } from './runoff-facts';
 /** Masking comes off after the final rinse, the wall still wet or not, and what ran off is dealt with. */
 export const clear: StepBuilder = ({ zone, factors }) => {
   const { totals } = zone;
+  const hasFixtures = zone.zone.rows.some(({ masked, fixtures }) => !masked && fixtures > 0);
   const alkali = totals.bicarbonate + totals.sodaAsh > 0;
   return {
     id: 'clear',
@@ -12,7 +13,7 @@ export const clear: StepBuilder = ({ zone, factors }) => {
     todo: [
       'Rinse the masking before it comes off. Rinse off at once what got under it.',
       'The wall need not be dry for this.',
-      'Have the licensed person re-energize the fixtures.',
+      ...(hasFixtures ? ['Have the licensed person re-energize the fixtures.'] : []),
       ...(totals.runoff > 0
         ? ['Dispose of collected water as the local authority and the safety data sheet direct.']
         : []),
@@ -20,7 +21,9 @@ export const clear: StepBuilder = ({ zone, factors }) => {
       ...(alkali ? ['Add alkali slowly, in the open, and measure the pH before and after.'] : []),
     ],
     facts: [
-      resultFact('Time to unmask', totals.unmaskHours, 'laborHours', 'maskOff', factors),
+      ...(totals.unmaskHours === 0
+        ? []
+        : [resultFact('Time to unmask', totals.unmaskHours, 'laborHours', 'maskOff', factors)]),
       ...(totals.glassHours > 0
         ? [resultFact('Final clean of the glass', totals.glassHours, 'laborHours', 'glass', factors)]
         : []),

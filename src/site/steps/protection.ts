@@ -49,10 +49,14 @@ export const protection: StepBuilder = ({ zone, zones, factors, later }) => {
       ...(out.length > 0 ? [rowsFact('Of these, out of scope', wallsNamed(out))] : []),
       ...(open.length > 0 ? [rowsFact('Walls with openings', wallsNamed(open))] : []),
       ...(fixtures > 0 ? [rowsFact('Fixtures', String(fixtures))] : []),
-      resultFact('Masking', totals.maskingArea, 'area', 'masking', factors),
-      resultFact('Film', totals.film, 'area', 'film', factors),
-      resultFact('Tape', totals.tape, 'length', 'tape', factors),
-      resultFact('Time', totals.maskHours, 'laborHours', 'maskOn', factors),
+      ...(totals.maskingArea === 0
+        ? []
+        : [
+            resultFact('Masking', totals.maskingArea, 'area', 'masking', factors),
+            resultFact('Film', totals.film, 'area', 'film', factors),
+            resultFact('Tape', totals.tape, 'length', 'tape', factors),
+            resultFact('Time', totals.maskHours, 'laborHours', 'maskOn', factors),
+          ]),
       ...collectFacts(zone, factors),
       ...alkaliFacts(zone, factors),
     ],
