@@ -16,7 +16,7 @@ import type { ZoneProgress } from '../../src/site/step-progress';
 import type { Recorded } from '../actuals/recorded';
 import type { Reading } from '../shared/use-reading';
 import { AgreedSampleForm } from './agreed-sample';
-import { keptCleanDraft, keptCleanKey, secondCleanNote, type Offered, type OfferKey } from './offers';
+import { cleanKeyOf, keptCleanDraft, secondCleanNote, type Offered, type OfferKey } from './offers';
 import { PunchList } from './punch-list';
 import { SecondCleans } from './second-cleans';
 
@@ -77,6 +77,16 @@ export function InspectionOfStep(props: InspectionProps) {
             done ? 'The item is done.' : 'The item is open again.',
           );
         }}
+        clean={
+          recorded.is === 'ready'
+            ? (item) => {
+                const by = sign();
+                const note = by && secondCleanNote(by.who, item.what);
+                if (note !== undefined) offer(cleanKeyOf(item), { secondClean: { wall: item.wall, note } });
+              }
+            : undefined
+        }
+        formOf={(item) => form(cleanKeyOf(item))}
         say={say}
       />
       {recorded.is === 'ready' && (
@@ -91,10 +101,10 @@ export function InspectionOfStep(props: InspectionProps) {
             if (by) offer('second clean', { secondClean: { note: secondCleanNote(by.who, '') } });
           }}
           record={(clean) => {
-            offer(keptCleanKey(clean), { secondClean: keptCleanDraft(clean) });
+            offer(cleanKeyOf(clean), { secondClean: keptCleanDraft(clean) });
           }}
           formOf={(clean) =>
-            form(keptCleanKey(clean), () => {
+            form(cleanKeyOf(clean), () => {
               change(dropSecondClean(clean), 'The second clean stands in the recorded work.');
             })
           }

@@ -1,5 +1,5 @@
 import { RECLEAN, tasks, WASH } from '../../src/actuals/task';
-import type { SecondClean } from '../../src/site/inspection';
+import type { PunchItem, SecondClean } from '../../src/site/inspection';
 import { offerOfPatch, offerOfStep, restOf } from '../../src/site/offered-entry';
 import type { StepId } from '../../src/site/step';
 import type { EntryDraft, EntryOffer } from '../actuals/entry-draft';
@@ -41,11 +41,11 @@ export function patchKey(start: string): OfferKey {
 }
 
 /**
- * The key of the offer of a second clean that was kept.
- * @param clean the second clean
+ * The key of the offer of a second clean that was kept, or that an item of the punch list asks for.
+ * @param of the second clean, or the item
  * @returns the key
  */
-export function keptCleanKey({ wall, when }: SecondClean): OfferKey {
+export function cleanKeyOf({ wall, when }: SecondClean | PunchItem): OfferKey {
   return `second clean ${when} ${wall}`;
 }
 

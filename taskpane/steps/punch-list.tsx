@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import type { PunchItem } from '../../src/site/inspection';
 import { punchWords } from './punch-words';
@@ -10,6 +11,8 @@ import { WallChoice } from './wall-choice';
  * @param props.walls labels of the walls of the zone
  * @param props.add puts an item on the list; false where it was not signed
  * @param props.close marks an item as done, or as open again
+ * @param props.clean offers the entry of the second clean that an item asks for; left out where none can be recorded
+ * @param props.formOf the form of that entry, where it is offered
  * @param props.say speaks a sentence
  * @returns the list and the fields for a new item
  */
@@ -18,12 +21,16 @@ export function PunchList({
   walls,
   add,
   close,
+  clean,
+  formOf,
   say,
 }: {
   items: readonly PunchItem[];
   walls: readonly string[];
   add: (found: Pick<PunchItem, 'wall' | 'what' | 'photo'>) => boolean;
   close: (item: PunchItem, done: boolean) => void;
+  clean?: ((item: PunchItem) => void) | undefined;
+  formOf: (item: PunchItem) => ComponentChildren;
   say: (sentence: string) => void;
 }) {
   const id = useId();
@@ -51,7 +58,19 @@ export function PunchList({
                 }}
               />{' '}
               {punchWords(item)}
-            </label>
+            </label>{' '}
+            {formOf(item) ??
+              (clean && item.closed === undefined && (
+                <button
+                  type="button"
+                  class="not-printed"
+                  onClick={() => {
+                    clean(item);
+                  }}
+                >
+                  Record its second clean
+                </button>
+              ))}
           </li>
         ))}
       </ul>

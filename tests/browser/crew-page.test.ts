@@ -244,6 +244,25 @@ describe('inspection', () => {
     expect(head?.slice(3, 6)).toEqual(['Task', 'Area', 'Hours']);
     expect(row?.slice(1)).toEqual([ZONE, 'S-1', 'reclean', '', 2.5, '', '', 'Second clean, R. Mason: haze']);
 
+    // An item brings its wall and its words along.
+    await press(look, 'Record its second clean');
+    expect(await form.getByLabel('Zone or wall').inputValue()).toBe('S-1');
+    expect(await form.getByLabel('Note').inputValue()).toBe('Second clean, R. Mason: streak below the sill');
+    await form.getByLabel('Labor-hours').fill('1');
+    expect(await violations(page)).toEqual([]);
+    await press(form, 'Record');
+    await look.getByText(/^S-1: 1 labor-hour, /).waitFor();
+    const [second] = await cellsOf(page, 'Actuals', 'A3:I3');
+    expect(second?.slice(2)).toEqual([
+      'S-1',
+      'reclean',
+      '',
+      1,
+      '',
+      '',
+      'Second clean, R. Mason: streak below the sill',
+    ]);
+
     for (const title of ['Age of the wall', 'Sample area', 'Protection up']) {
       await page.getByRole('checkbox', { name: `Done: ${title}` }).click();
       await page.getByRole('checkbox', { name: `Done: ${title}`, checked: true }).waitFor();
