@@ -1,3 +1,7 @@
+import { readCell } from '../quantity/cell';
+import { dayIn } from '../quantity/day';
+import { dayWords } from '../quantity/day-words';
+
 /** What was agreed when the sample panel was accepted: the finished wall is held beside it. */
 export interface AgreedSample {
   /** Who accepted it: owner, architect or builder. */
@@ -121,9 +125,11 @@ export function secondCleansOf({ secondCleans = [] }: Inspection): readonly Seco
 /**
  * What was agreed on the sample panel, in words.
  * @param agreed what was agreed
- * @returns for example `Accepted by the architect on 2026-05-02, viewed dry from 20 ft in daylight.`
+ * @returns for example `Accepted by the architect on May 2, 2026, viewed dry from 20 ft in daylight.`
  */
 export function agreedWords({ approvedBy, on, distance, light, dry }: AgreedSample): string {
   const state = dry ? 'dry' : 'while it was not yet dry';
-  return `Accepted by ${approvedBy} on ${on}, viewed ${state} from ${distance} in ${light}.`;
+  const day = dayIn(readCell(on));
+  const when = day === undefined ? on : dayWords(day);
+  return `Accepted by ${approvedBy} on ${when}, viewed ${state} from ${distance} in ${light}.`;
 }

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import type { Entry } from '../../src/actuals/entry';
-import { dayWords } from '../../src/actuals/note';
+import { dayWords } from '../../src/quantity/day-words';
 import type { System } from '../../src/quantity/systems';
 import { amount } from '../../src/site/amount';
 import type { SecondClean } from '../../src/site/inspection';

@@ -197,7 +197,7 @@ describe('inspection', () => {
     await page.getByText('Enter your name first').waitFor();
     await page.getByLabel('Your name').fill('R. Mason');
     await page.getByRole('button', { name: 'Record the acceptance' }).click();
-    const agreed = 'Accepted by the architect on 2026-05-02, viewed dry from 20 ft in open shade.';
+    const agreed = 'Accepted by the architect on May 2, 2026, viewed dry from 20 ft in open shade.';
     await page
       .getByRole('region', { name: 'Agreed on the sample panel' })
       .getByText(agreed)

@@ -33,7 +33,7 @@ const closed = { who: 'A. Other', when: '2026-05-21T10:00:00.000Z' };
 describe('the sample panel', () => {
   it('is said in words, and is that of the last agreement', () => {
     expect(agreedWords(agreed)).toBe(
-      'Accepted by the architect on 2026-05-02, viewed dry from 20 ft in daylight.',
+      'Accepted by the architect on May 2, 2026, viewed dry from 20 ft in daylight.',
     );
     expect(agreedWords({ ...agreed, dry: false })).toContain('viewed while it was not yet dry');
     const twice = agreeOnSample({ ...agreed, distance: '10 ft' })(agreeOnSample(agreed)(NONE));
