@@ -173,7 +173,7 @@ function Sheets({ head, children }: { head: string; children: ComponentChildren 
 }
 
 // Room to write on paper.
-const BLANKS = [1, 2, 3];
+const BLANKS = [1, 2, 3, 4, 5, 6];
 
 function CrewStep({ standing: of, number }: { standing: StandingStep; number: number }) {
   const { step, standing, reason, record } = of;
