@@ -18,7 +18,7 @@ interface NumberArgument {
   readonly accepts: Accepted;
   /** What holds where it is left out; without it the number is needed. */
   readonly leftOut?: number;
-  /** The argument is a fraction where the factor is shown in per cent. */
+  /** The argument is a fraction where the factor is shown in percent. */
   readonly fraction?: true;
 }
 

@@ -7,16 +7,20 @@ export interface Task {
   readonly parts: readonly QuantityId[];
 }
 
-const nameOf = (part: QuantityId): string => part.replace(/Hours$/, '');
+function ofPart(part: QuantityId): Task {
+  return { name: part.replace(/Hours$/, ''), parts: [part] };
+}
 
 /** The wash as a whole. */
 export const WASH: Task = { name: 'wash', parts: washHours };
 
-/** The parts of the labor-hours as tasks, in the order of the estimate. */
-export const partTasks: readonly Task[] = hourParts.map((part) => ({ name: nameOf(part), parts: [part] }));
-
 /** What is cleaned once more after the inspection: what the estimate allows for it is a share of the whole wash. */
-export const RECLEAN: Task = partTasks.find(({ parts }) => parts.includes('recleanHours')) ?? WASH;
+export const RECLEAN: Task = ofPart('recleanHours');
+
+/** The parts of the labor-hours as tasks, in the order of the estimate. */
+export const partTasks: readonly Task[] = hourParts.map((part) =>
+  part === 'recleanHours' ? RECLEAN : ofPart(part),
+);
 
 /** Every task, the wash as a whole before its parts. */
 export const tasks: readonly Task[] = partTasks.flatMap((task) =>

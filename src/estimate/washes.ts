@@ -43,7 +43,7 @@ export interface ZoneDecision {
  * the bare rows is the one from clear water to the ceiling that takes the fewest labor-hours; a tie goes to the gentlest; the
  * classes of the masked rows are those that take the fewest with a set-up for each. A class chosen by the user beats
  * them, never above the ceiling. As the best of what is allowed, neither takes fewer hours where a row tolerates less.
- * @param zone its rows, or one of each kind, and the rows below that its rinse runs over
+ * @param zone its rows, or one of each group, and the rows below that its rinse runs over
  * @param elevation how it stands
  * @param rulesOf what holds for a class
  * @param slowdowns what slows the work

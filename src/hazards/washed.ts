@@ -54,7 +54,7 @@ export function inWorkingOrder(zone: ZoneEstimate): Wash[] {
  * @returns each with its class and rows, in working order
  */
 export function washesOf(zone: ZoneEstimate): WashedTogether[] {
-  // Long tables are estimated with one row of each kind.
+  // Long tables are estimated with one row of each group.
   const washOfGroup = new Map(zone.washed.map(({ row, wash }) => [groupKey(row), wash]));
   const rows = washedRows(zone);
   return inWorkingOrder(zone).map((wash) => ({

@@ -33,7 +33,7 @@ export interface PunchItem extends Signed {
   /** File name, or number on the camera; left out where there is no photo. */
   readonly photo?: string;
   /** Undefined while it is open. */
-  readonly closed?: Signed;
+  readonly closed?: Signed | undefined;
 }
 
 /**
@@ -85,9 +85,7 @@ export function closePunchItem(item: PunchItem, closed: Signed | undefined): Cha
     ...inspection,
     punch: punchList(inspection).map((other) => {
       if (other.when !== item.when || other.wall !== item.wall || other.what !== item.what) return other;
-      const { wall, what, photo, who, when } = other;
-      const pictured = photo === undefined ? {} : { photo };
-      return { wall, what, ...pictured, who, when, ...(closed ? { closed } : {}) };
+      return { ...other, closed };
     }),
   });
 }

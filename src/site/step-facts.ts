@@ -1,5 +1,6 @@
 import type { Kind } from '../quantity/systems';
-import { factors as table, type Factor, type FactorId } from '../rules/factors';
+import { factorRow } from '../rules/factor-row';
+import type { FactorId } from '../rules/factors';
 import { methods, type MethodId } from '../rules/methods';
 import type { FactorsInForce, MaterialInForce } from '../rules/read-factors';
 import type { SiteSourceId } from '../rules/site-sources';
@@ -17,8 +18,7 @@ import type { WashedWalls } from './washes';
  * @returns the fact, marked `override` where the user gave the value
  */
 export function factorFact(label: string, id: FactorId, factors: FactorsInForce): StepFact {
-  // The id comes from the table.
-  const row = table.find((candidate) => candidate.id === id) as Factor;
+  const row = factorRow(id);
   const value = factorAmount(id, factors);
   return factors.overridden(id)
     ? { label, value, source: 'factors', kind: 'override' }

@@ -1,7 +1,7 @@
 import { useId } from 'preact/hooks';
 import { isPriced } from '../../src/estimate/price';
 import type { FactorSwing, QuantitySpread, Spread } from '../../src/estimate/spread';
-import { factors as table } from '../../src/rules/factors';
+import { factorRow } from '../../src/rules/factor-row';
 import { DRAWS, type DrawnRanges } from './draw-ranges';
 import { costText, quantityText } from './number-text';
 
@@ -98,7 +98,7 @@ function Swings({ swings, textOf }: { swings: readonly FactorSwing[]; textOf: (v
       {swings.map(({ id, low, likely, high }) => (
         <li key={id}>
           <p>
-            <strong>{id}</strong>, {table.find((factor) => factor.id === id)?.meaning}
+            <strong>{id}</strong>, {factorRow(id).meaning}
           </p>
           {Number.isFinite(low) && Number.isFinite(high) && (
             <svg width="100%" height={BAR_HEIGHT} aria-hidden="true">

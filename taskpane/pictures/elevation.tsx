@@ -4,7 +4,7 @@ import { show, type System } from '../../src/quantity/systems';
 import { amount, rounded } from '../../src/site/amount';
 import { listed } from '../../src/site/named';
 import type { WallRow } from '../../src/walls/wall-row';
-import { layoutElevation, type DrawnWall, type Room, type Strip } from './elevation-layout';
+import { layoutElevation, type DrawnWall, type ElevationLayout, type Strip } from './elevation-layout';
 import { wallLabel } from './wall-label';
 import { wallState, type WallState } from './wall-state';
 
@@ -37,17 +37,22 @@ export interface ElevationProps {
  */
 export function Elevation({ zone, system, onPaper }: ElevationProps) {
   const id = useId();
-  const { drawn, notDrawn } = layoutElevation(zone.zone.rows, ON_SCREEN);
+  const layout = layoutElevation(zone.zone.rows, ON_SCREEN);
+  const { drawn, notDrawn } = layout;
   return (
     <figure class="elevation">
       {drawn.length > 0 && (
         <div class={onPaper && 'screen-only'}>
-          <Picture id={`${id}-screen`} room={ON_SCREEN} {...{ zone, system, onPaper }} />
+          <Picture id={`${id}-screen`} {...{ layout, zone, system, onPaper }} />
         </div>
       )}
       {drawn.length > 0 && onPaper && (
         <div class="print-only">
-          <Picture id={`${id}-paper`} room={ON_PAPER} {...{ zone, system, onPaper }} />
+          <Picture
+            id={`${id}-paper`}
+            layout={layoutElevation(zone.zone.rows, ON_PAPER)}
+            {...{ zone, system, onPaper }}
+          />
         </div>
       )}
       <figcaption>
@@ -86,11 +91,11 @@ export function Elevation({ zone, system, onPaper }: ElevationProps) {
 interface PictureProps extends Omit<ElevationProps, 'onPaper'> {
   readonly onPaper: ReadonlySet<WallRow> | undefined;
   readonly id: string;
-  readonly room: Room;
+  readonly layout: ElevationLayout;
 }
 
-function Picture({ id, room, zone, system, onPaper }: PictureProps) {
-  const { strips, width, height, drawn } = layoutElevation(zone.zone.rows, room);
+function Picture({ id, layout, zone, system, onPaper }: PictureProps) {
+  const { strips, width, height, drawn } = layout;
   const fills = fillsOf(id);
   const size = { width: width + MARGIN + EDGE, height: height + 2 * EDGE };
   const part = ({ from, to }: Strip) =>

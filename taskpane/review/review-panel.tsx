@@ -181,7 +181,7 @@ function Outcome({
               keepOnSheet(port, 'formulas', formulasText(review)).then(() => {
                 setRemembered(true);
                 say(`Saved on the sheet ${NOTES_SHEET}.`);
-              }, fail('The formulas are not kept.'));
+              }, fail('The formulas are not saved.'));
             }}
           >
             Add the sheet

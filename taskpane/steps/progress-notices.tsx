@@ -75,7 +75,7 @@ export function ProgressNotices({
           onClick={() => {
             keepOnSheet().then(() => {
               say(`The progress is saved on the sheet ${NOTES_SHEET}.`);
-            }, sayFailed('The progress is not kept.'));
+            }, sayFailed('The progress is not saved.'));
           }}
         >
           Save it on a sheet
